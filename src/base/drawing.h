@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+// The drawing tree: what is painted, in order, from few kinds of node. Written contract:
+// every colour is final, every path is in the drawing's own mm, clip paths are oriented alike, names are unique in a group.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "base/colour.h"
+#include "base/geometry.h"
+
+namespace platewright {
+
+struct Fill {
+    Colour colour;
+    double alpha = 1;
+    bool even_odd = false;
+};
+
+/// A round-ended, round-cornered line; `dash` alternates drawn and skipped lengths. All in the drawing's mm.
+struct Stroke {
+    Colour colour;
+    double width = 1;
+    double alpha = 1;
+    std::vector<double> dash;
+};
+
+/// Index into `Drawing::paths`. Paths are shared, so that shading repeats a number and not an outline.
+using PathId = std::size_t;
+
+struct Shape {
+    PathId path = 0;
+    /// Where the path is moved before it is painted.
+    Point shift;
+    std::optional<Fill> fill;
+    std::optional<Stroke> stroke;
+};
+
+/// Faces of the one type family, and `symbol` for the certainty marks. Names of font files stay in `text/`.
+enum class Face { roman, italic, small_caps, bold, roman_small, italic_small };
+enum class Align { start, middle, end };
+
+/// One line of live text on a baseline.
+struct Text {
+    std::string words;
+    Point at;
+    Face face = Face::roman;
+    /// Size of the em and extra space between letters, in the drawing's mm.
+    double size = 4;
+    double tracking = 0;
+    Colour colour;
+    Align align = Align::start;
+    /// Clockwise turn about `at`.
+    double degrees = 0;
+};
+
+struct Group;
+using Node = std::variant<Shape, Text, Group>;
+
+/// Nodes painted in order under one name; `clip`, if not empty, is the union of those paths.
+struct Group {
+    std::string name;
+    std::vector<PathId> clip;
+    std::vector<Node> children;
+};
+
+struct Drawing {
+    std::vector<Path> paths;
+    Group root;
+
+    PathId add(Path path) {
+        paths.push_back(std::move(path));
+        return paths.size() - 1;
+    }
+};
+
+}  // namespace platewright

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// A composed figure: a drawing in mm on the body, and all that a sheet must say of it as plain data.
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "base/colour.h"
+#include "base/drawing.h"
+#include "base/geometry.h"
+
+namespace platewright {
+
+/// A named place on the figure with the way it faces.
+struct Anchor {
+    Point at;
+    Point facing;
+};
+
+/// Contract: the drawing's colours are final and its line weights hold when it is printed at 1 : `scale`.
+struct Figure {
+    /// `front`, `back`, `detail`.
+    std::string view;
+    /// Title of the template.
+    std::string title;
+    Drawing drawing;
+    /// What the figure covers, in mm on the body; the template's viewBox.
+    Rect frame;
+    /// Denominator of the scale it was drawn for.
+    double scale = 8;
+    std::map<std::string, Anchor> anchors;
+};
+
+/// One line of the colour key: where a material is worn.
+struct KeyEntry {
+    std::string name;
+    std::string made_of;
+    Colour colour;
+    bool metal = false;
+    /// "coat, lapels".
+    std::string worn;
+};
+
+/// Everything that is printed about a man, so that sheets need no uniform.
+struct Captions {
+    std::string title;
+    std::string subtitle;
+    std::string rank;
+    std::string year;
+    std::string drawn_by;
+    std::string source;
+    std::vector<std::string> notes;
+    std::vector<KeyEntry> key;
+    /// "buttons: white metal, No. 4" and so on: what the figure is too small to show.
+    std::vector<std::pair<std::string, std::string>> particulars;
+};
+
+}  // namespace platewright

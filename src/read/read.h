@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+// First stage: YAML text to what was written. Every problem of a file is reported, not only the first.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "base/diagnostic.h"
+#include "read/specified.h"
+
+namespace platewright {
+
+/// A plate description. Empty exactly when this call added an error.
+/// Errors: read.not-utf8, read.yaml, read.tab, read.several-documents, read.alias, read.too-deep, read.too-large,
+/// read.duplicate-key, read.unknown-key, read.wrong-kind, read.unknown-choice, read.out-of-range, read.missing-key.
+std::optional<SpecifiedPlate> read_plate(const SourceMap& sources, FileId file, Diagnostics& to);
+
+/// Ranks and what they wear by custom (`templates/NAME/customs.yaml`).
+std::optional<SpecifiedCustoms> read_customs(const SourceMap& sources, FileId file, Diagnostics& to);
+
+/// A palette file.
+std::optional<SpecifiedPalette> read_palette(const SourceMap& sources, FileId file, Diagnostics& to);
+
+/// Text dump of the stage, the golden form: one line a value, `key = value   @line:column`, in table order.
+std::string dump(const SpecifiedPlate& plate, const SourceMap& sources);
+
+}  // namespace platewright

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// Lengths as the trade writes them: the printed words and unit are kept beside exact millimetres.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace platewright {
+
+/// A length as it was printed. `mm` is exact to the definition of the unit.
+struct Measure {
+    double mm = 0;
+    std::string printed;
+
+    friend bool operator==(const Measure&, const Measure&) = default;
+};
+
+/// One unit of the trade.
+struct LengthUnit {
+    /// As written after the number: `in`, `Zoll rhineland`, `ligne paris`, `line`.
+    std::string_view name;
+    std::string_view other_names;  // separated by `|`
+    double mm = 0;
+    /// Where the number comes from.
+    std::string_view source;
+};
+
+std::span<const LengthUnit> length_units();
+
+/// Reads `11 cm`, `3 1/2 in`, `3.5 in`, `2 Zoll rhineland`, `24 line`. On failure `problem` says what is wrong and what to write.
+std::optional<Measure> parse_measure(std::string_view text, std::string& problem);
+
+}  // namespace platewright
