@@ -39,13 +39,18 @@ install_missing() {
     "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-# build_program FOLDER CMAKE-OPTION...: configures (anew only where something changed) and builds with two jobs.
-build_program() {
+# configure FOLDER CMAKE-OPTION...: says something only when it fails.
+configure() {
     local folder=$1
     shift
     cmake -S . -B "$folder" -G Ninja -DCMAKE_CXX_COMPILER_LAUNCHER=ccache "$@" >"$folder.log" 2>&1 || {
         cat "$folder.log" >&2
         return 1
     }
-    ninja -C "$folder" -j2
+}
+
+# build_program FOLDER CMAKE-OPTION...: configures (anew only where something changed) and builds with two jobs.
+build_program() {
+    configure "$@"
+    ninja -C "$1" -j2
 }
