@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <deque>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -49,7 +50,8 @@ class Diagnostics {
   public:
     void add(Diagnostic diagnostic);
 
-    /// Adds an error at `span`; returns it for labels and hints. The reference lives until the next call.
+    /// Adds an error at `span`; returns it for labels and hints. The reference lives until the next
+    /// call.
     Diagnostic& error(std::string code, Span span, std::string message);
     Diagnostic& warning(std::string code, Span span, std::string message);
 
@@ -57,9 +59,11 @@ class Diagnostics {
     Diagnostic& file_error(std::string code, std::string path, std::string message);
 
     [[nodiscard]] const std::vector<Diagnostic>& all() const { return all_; }
+
     [[nodiscard]] std::size_t error_count() const { return errors_; }
 
-    /// Orders by file, place and code, so that the order of work does not show; drops exact repetitions.
+    /// Orders by file, place and code, so that the order of work does not show; drops exact
+    /// repetitions.
     void sort();
 
   private:
@@ -67,12 +71,15 @@ class Diagnostics {
     std::size_t errors_ = 0;
 };
 
-/// The text of every file read in a run, by number.
+/// The text of every file read in a run, by number. References into it stay good while files are
+/// added.
 class SourceMap {
   public:
     /// `name` is shown to the user: the path as he gave it, or `<stdin>`.
     FileId add(std::string name, std::string text);
+
     [[nodiscard]] const std::string& name(FileId file) const { return files_[file].name; }
+
     [[nodiscard]] const std::string& text(FileId file) const { return files_[file].text; }
 
     /// 1-based line and column; columns count characters, not bytes.
@@ -91,7 +98,9 @@ class SourceMap {
         std::string name;
         std::string text;
     };
-    std::vector<File> files_;
+
+    // A deque, so that text once read stays where it is while more files come.
+    std::deque<File> files_;
 };
 
 }  // namespace platewright

@@ -13,6 +13,7 @@ namespace platewright {
 struct FileResult {
     std::string text;
     std::string problem;
+
     [[nodiscard]] bool ok() const { return problem.empty(); }
 };
 
@@ -20,10 +21,12 @@ class FileReader {
   public:
     virtual ~FileReader() = default;
 
-    /// The whole file, or a problem ("no such file", "is a folder", "larger than 1 MB: …"). Never reads more than `limit` + 1 bytes.
+    /// The whole file, or a problem ("no such file", "is a folder", "larger than 1 MB: …"). Never
+    /// reads more than `limit` + 1 bytes.
     [[nodiscard]] virtual FileResult read(const std::string& path, std::size_t limit) const = 0;
 
-    /// Names of the files in a folder that end in `ending`, sorted; empty if there is no such folder.
+    /// Names of the files in a folder that end in `ending`, sorted; empty if there is no such
+    /// folder.
     [[nodiscard]] virtual std::vector<std::string> list(const std::string& folder,
                                                         const std::string& ending) const = 0;
 };
@@ -35,8 +38,8 @@ class DiskReader : public FileReader {
                                                 const std::string& ending) const override;
 };
 
-/// Writes beside `path`, then renames, so that a reader sees the old file or the new one, never half of it.
-/// Returns the problem, or an empty string.
+/// Writes beside `path`, then renames, so that a reader sees the old file or the new one, never
+/// half of it. Returns the problem, or an empty string.
 std::string write_whole(const std::string& path, const std::string& bytes);
 
 }  // namespace platewright

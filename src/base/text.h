@@ -11,17 +11,23 @@
 
 namespace platewright {
 
-/// Byte offset of the first byte that is not valid UTF-8 (overlong forms and surrogates included), or nothing.
+/// Byte offset of the first byte that is not valid UTF-8 (overlong forms and surrogates included),
+/// or nothing.
 std::optional<std::size_t> invalid_utf8(std::string_view text);
 
 /// Number of characters (code points) in valid UTF-8.
 std::size_t count_characters(std::string_view text);
 
-/// The candidate nearest to `word` within a third of its length (Damerau-Levenshtein, case ignored), or nothing.
-std::optional<std::string> nearest_word(std::string_view word, std::span<const std::string> candidates);
+/// The candidate nearest to `word` within a third of its length (Damerau-Levenshtein, case
+/// ignored), or nothing.
+std::optional<std::string> nearest_word(std::string_view word,
+                                        std::span<const std::string> candidates);
 
 /// "a", "a or b", "a, b or c".
 std::string or_list(std::span<const std::string> words);
+
+/// The word in quotes, as messages show what the user wrote: 'red'.
+std::string quoted(std::string_view word);
 
 /// Shortest decimal with at most `decimals` places, no trailing zeros, never "-0".
 std::string format_number(double value, int decimals);

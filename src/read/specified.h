@@ -29,6 +29,9 @@ struct Written {
     Span span;
 };
 
+/// What was written of the properties, in table order.
+using Values = std::map<PropertyId, Written>;
+
 /// Free text with its place.
 struct WrittenText {
     std::string text;
@@ -47,19 +50,17 @@ struct SpecifiedPlate {
     /// Name of the template set; a folder of `templates/`.
     std::optional<WrittenText> figure;
     std::optional<WrittenText> rank;
-    std::map<PropertyId, Written> values;
+    Values values;
 };
 
 /// What a rank wears by custom, where no regulation says.
 struct SpecifiedCustoms {
     struct Rank {
         WrittenText name;
-        std::map<PropertyId, Written> values;
+        Values values;
     };
     std::vector<Rank> ranks;
 };
-
-enum class SubstanceKind { cloth, metal, leather, other };
 
 /// One colour of a palette.
 struct PaletteEntry {
@@ -74,7 +75,7 @@ struct PaletteEntry {
 };
 
 struct SpecifiedPalette {
-    std::string name;
+    WrittenText name;
     std::vector<PaletteEntry> entries;
 };
 

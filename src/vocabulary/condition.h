@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// "When" in plain words: `cuffs.shape = slashed and lapels.cloth`. Used by templates, later by regulations.
+// "When" in plain words: `cuffs.shape = slashed and lapels.cloth`. Used by templates, later by
+// regulations.
 #pragma once
 
 #include <functional>
@@ -12,7 +13,8 @@
 
 namespace platewright {
 
-/// One term: the property is (or, `negated`, is not) one of `words`; no words: it is anything but `none`.
+/// One term: the property is (or, `negated`, is not) one of `words`; no words: it is anything but
+/// `none`.
 struct Term {
     PropertyId property = 0;
     bool negated = false;
@@ -22,7 +24,8 @@ struct Term {
 /// All terms must hold; none: always.
 using Condition = std::vector<Term>;
 
-/// Reads `a.b = x or y and c.d != z and e.f and not g.h`. On failure `problem` says what is wrong and suggests.
+/// Reads `a.b = x or y and c.d != z and e.f and not g.h`. On failure `problem` says what is wrong
+/// and suggests.
 std::optional<Condition> parse_condition(std::string_view text, std::string& problem);
 
 /// `value_of` gives a property's value as the word a user would write; `none` where it is not worn.

@@ -1,42 +1,57 @@
 // SPDX-License-Identifier: MIT
-// The one table of everything that can be said of a uniform. Reading, checking, suggestions, `explain`, the JSON Schema,
-// the reference page and the conditions in templates are all made from it.
+// The one table of everything that can be said of a uniform. Reading, checking, suggestions,
+// `explain`, the JSON Schema, the reference page and the conditions in templates are all made from
+// it.
 #pragma once
 
-#include <array>
 #include <cstddef>
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
+#include <vector>
 
 namespace platewright {
 
 enum class Kind {
     cloth,    // a colour of the palette, or #rrggbb
-    metal,    // a metal of the palette
+    metal,    // a metal of the palette, or #rrggbb
     choice,   // one of `choices`
     count,    // a whole number, `least` to `most`
-    measure,  // a length with its unit
+    measure,  // a length with its unit, `least` to `most` mm
     words     // free text, at most `most` characters
 };
+
+/// What a palette's colour is a colour of; also the names of a palette's sections.
+enum class SubstanceKind { cloth, metal, leather, skin, hair };
 
 /// One row of the table.
 struct Property {
     /// Group and name, as written in YAML: `lapels.cloth` is `lapels: {cloth: …}`.
-    std::string_view key;
+    std::string_view key = {};
     Kind kind = Kind::words;
-    /// What holds when nobody says otherwise, as it would be written. `as coat.lining`: the same as that property.
-    std::string_view initial;
+    /// What holds when nobody says otherwise, as it would be written. `as coat.lining`: the same as
+    /// that property; `as lapels.cloth or facings.cloth`: the same as the first of them that is not
+    /// `none`.
+    std::string_view initial = {};
     /// For `choice`: the words, separated by `|`. A word may have other names: `horizontal=cross`.
-    std::string_view choices;
-    /// May be `none`: not worn, or left off.
+    std::string_view choices = {};
+    /// May be `none`: not worn, or left off; a count of `none` is 0.
     bool may_be_none = false;
     int least = 0;
     int most = 0;
-    /// The group may be written with one word, and this is what the word means: `pockets: vertical`.
+    /// The group may be written with one word, and this is what the word means: `pockets:
+    /// vertical`. See `property_of_word`.
     bool main = false;
+    /// For `cloth` and `metal`: the section of the palettes a name is looked up in first.
+    SubstanceKind substance = SubstanceKind::cloth;
     /// One line for the reference page.
-    std::string_view meaning;
+    std::string_view meaning = {};
+
+    /// `lapels` and `cloth` of `lapels.cloth`.
+    [[nodiscard]] std::string_view group() const { return key.substr(0, key.find('.')); }
+
+    [[nodiscard]] std::string_view name() const { return key.substr(key.find('.') + 1); }
 };
 
 /// Row number in the table.
@@ -51,16 +66,55 @@ std::optional<PropertyId> find_property(std::string_view key);
 /// The row with that key; for keys written in code. Throws std::logic_error on a slip of ours.
 PropertyId property_id(std::string_view key);
 
+/// The names of the groups, in table order.
+std::span<const std::string_view> groups();
+
+/// What a group written with one word speaks of: `collar: standing` of `collar.shape`, `collar:
+/// red` of `collar.cloth`. A choice that knows the word comes first. Empty if the group has no
+/// one-word form.
+std::optional<PropertyId> property_of_word(std::string_view group, std::string_view word);
+
 /// One allowed word of a choice with its other names.
 struct Choice {
     std::string_view word;
     std::string_view other_name;  // empty if none
 };
 
-/// The allowed words of a `choice`, in table order.
+/// The allowed words of a `choice`, in table order, without `none`; empty for other kinds.
 std::span<const Choice> choices_of(PropertyId id);
 
-/// `Kind` in words for messages: "a colour", "a whole number from 0 to 12" …
+/// The table's own word for a choice as a user wrote it (other names and capitals accepted), or
+/// nothing.
+std::optional<std::string_view> find_choice(PropertyId id, std::string_view written);
+
+/// `Kind` in words for messages: "a colour", "a whole number" …
 std::string_view kind_name(Kind kind);
+
+/// What may be written for a property, for messages: "a whole number from 0 to 12", "falling,
+/// standing or none".
+std::string expectation(PropertyId id);
+
+/// A substance's section in palette files: `cloth`, `metal`, `leather`, `skin`, `hair`.
+std::string_view substance_name(SubstanceKind kind);
+
+/// The substance of a section's name, or nothing.
+std::optional<SubstanceKind> find_substance(std::string_view section);
+
+/// What `as lapels.cloth or facings.cloth` names: the words after `as `, parted at ` or `. Empty if
+/// `written` is not of that form.
+std::vector<std::string_view> followed(std::string_view written);
+
+/// A key of a plate that is not a group of properties.
+struct PlateKey {
+    std::string_view key;
+    /// A list of texts may stand instead of one.
+    bool may_be_list = false;
+    bool required = false;
+    /// One line for the reference page.
+    std::string_view meaning;
+};
+
+/// `plate`, `subtitle` … `rank`, in the order they are best written.
+std::span<const PlateKey> plate_keys();
 
 }  // namespace platewright

@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: MIT
+// Reading and judging conditions.
+#include "vocabulary/condition.h"
+
+#include <algorithm>
+#include <charconv>
+#include <utility>
+
+#include "base/text.h"
+
+namespace platewright {
+
+namespace {
+
+/// No template needs more; a longer condition is a slip.
+constexpr std::size_t kLongestText = 1000;
+
+/// The words of `text`, with `=` and `!=` as words of their own.
+std::vector<std::string_view> words_of(std::string_view text) {
+    std::vector<std::string_view> words;
+    for (std::size_t at = 0; at < text.size();) {
+        if (text.substr(at).find_first_not_of(" \t\r\n") == std::string_view::npos) {
+            break;
+        }
+        at = text.find_first_not_of(" \t\r\n", at);
+        std::size_t end = at;
+        if (text[at] == '=' || text.substr(at).starts_with("!=")) {
+            end = at + (text[at] == '=' ? 1 : 2);
+        } else {
+            end = std::min(text.find_first_of(" \t\r\n=", at), text.size());
+            if (end < text.size() && text[end] == '=' && end > at + 1 && text[end - 1] == '!') {
+                --end;
+            }
+        }
+        words.push_back(text.substr(at, end - at));
+        at = end;
+    }
+    return words;
+}
+
+std::vector<std::string> all_keys() {
+    std::vector<std::string> keys;
+    for (const Property& row : properties()) {
+        keys.emplace_back(row.key);
+    }
+    return keys;
+}
+
+std::string unknown_property(std::string_view key) {
+    const std::optional<std::string> near = nearest_word(key, all_keys());
+    return "unknown property " + quoted(key) +
+           (near ? "; did you mean " + quoted(*near) + "?"
+                 : "; write a property such as 'lapels.cloth'");
+}
+
+bool is_whole_number(std::string_view text) {
+    int value = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
+    return read.ec == std::errc() && read.ptr == text.data() + text.size();
+}
+
+std::string unknown_word(PropertyId id, std::string_view word) {
+    std::vector<std::string> words;
+    for (const Choice& choice : choices_of(id)) {
+        words.emplace_back(choice.word);
+    }
+    const std::optional<std::string> near = nearest_word(word, words);
+    const std::string key(properties()[id].key);
+    return quoted(key) + " is never " + quoted(word) + "; " +
+           (near ? "did you mean " + quoted(*near) + "?" : "write " + expectation(id));
+}
+
+/// The word as `word_of` would give it, or nothing with `problem` set.
+std::optional<std::string> checked_word(PropertyId id,
+                                        std::string_view word,
+                                        std::string& problem) {
+    const Property& row = properties()[id];
+    if (word == "none" && row.may_be_none) {
+        return row.kind == Kind::count ? "0" : "none";
+    }
+    if (row.kind == Kind::choice) {
+        if (const std::optional<std::string_view> known = find_choice(id, word)) {
+            return std::string(*known);
+        }
+    } else if (row.kind != Kind::count || is_whole_number(word)) {
+        return std::string(word);
+    }
+    problem = unknown_word(id, word);
+    return std::nullopt;
+}
+
+/// Goes through the words of a condition once.
+class Reader {
+  public:
+    Reader(std::vector<std::string_view> words, std::string& problem)
+        : words_(std::move(words)), problem_(problem) {}
+
+    std::optional<Condition> read() {
+        Condition condition;
+        do {
+            std::optional<Term> term = read_term();
+            if (!term) {
+                return std::nullopt;
+            }
+            condition.push_back(std::move(*term));
+        } while (take("and"));
+        if (at_ < words_.size()) {
+            problem_ = "did not expect " + quoted(words_[at_]) +
+                       "; join what must hold together with 'and', other values with 'or'";
+            return std::nullopt;
+        }
+        return condition;
+    }
+
+  private:
+    bool take(std::string_view word) {
+        if (at_ < words_.size() && words_[at_] == word) {
+            ++at_;
+            return true;
+        }
+        return false;
+    }
+
+    std::optional<Term> read_term() {
+        Term term;
+        term.negated = take("not");
+        if (at_ == words_.size()) {
+            problem_ = "a property is missing at the end; write for instance 'lapels.cloth'";
+            return std::nullopt;
+        }
+        const std::string_view key = words_[at_++];
+        const std::optional<PropertyId> id = find_property(key);
+        if (!id) {
+            problem_ = unknown_property(key);
+            return std::nullopt;
+        }
+        term.property = *id;
+        if (take("!=")) {
+            term.negated = !term.negated;
+        } else if (!take("=")) {
+            return worn(std::move(term));
+        }
+        return read_words(std::move(term));
+    }
+
+    /// A property alone: there is some of it. A count is there unless it is 0.
+    static Term worn(Term term) {
+        if (properties()[term.property].kind == Kind::count) {
+            term.negated = !term.negated;
+            term.words = {"0"};
+        }
+        return term;
+    }
+
+    std::optional<Term> read_words(Term term) {
+        do {
+            std::string word;
+            while (at_ < words_.size() && words_[at_] != "or" && words_[at_] != "and") {
+                word += word.empty() ? "" : " ";
+                word += words_[at_++];
+            }
+            if (word.empty()) {
+                problem_ = "a value is missing for " + quoted(properties()[term.property].key) +
+                           "; write " + expectation(term.property);
+                return std::nullopt;
+            }
+            std::optional<std::string> known = checked_word(term.property, word, problem_);
+            if (!known) {
+                return std::nullopt;
+            }
+            term.words.push_back(std::move(*known));
+        } while (take("or"));
+        return term;
+    }
+
+    std::vector<std::string_view> words_;
+    std::size_t at_ = 0;
+    std::string& problem_;
+};
+
+bool holds(const Term& term, const std::string& value) {
+    const bool is = term.words.empty() ? value != "none"
+                                       : std::ranges::find(term.words, value) != term.words.end();
+    return is != term.negated;
+}
+
+}  // namespace
+
+std::optional<Condition> parse_condition(std::string_view text, std::string& problem) {
+    if (text.size() > kLongestText) {
+        problem = "too long for a condition";
+        return std::nullopt;
+    }
+    if (trim(text).empty()) {
+        return Condition{};
+    }
+    return Reader(words_of(text), problem).read();
+}
+
+bool holds(const Condition& condition, const std::function<std::string(PropertyId)>& value_of) {
+    return std::ranges::all_of(
+        condition, [&](const Term& term) { return holds(term, value_of(term.property)); });
+}
+
+}  // namespace platewright
