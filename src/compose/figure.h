@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A composed figure: a drawing in mm on the body, and all that a sheet must say of it as plain data.
+// A composed figure: a drawing in mm on the body, and all that a sheet must say of it as plain
+// data.
 #pragma once
 
 #include <map>
@@ -18,7 +19,8 @@ struct Anchor {
     Point facing;
 };
 
-/// Contract: the drawing's colours are final and its line weights hold when it is printed at 1 : `scale`.
+/// Contract: the drawing's colours are final and its line weights hold when it is printed at 1 :
+/// `scale`.
 struct Figure {
     /// `front`, `back`, `detail`.
     std::string view;

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+// Strokes of the pen and the brush as filled shapes.
+#include "compose/brush.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+
+namespace platewright {
+
+namespace {
+
+/// A number 0..1 that looks random and is the same in every run.
+double scatter(std::uint32_t n) {
+    n = (n ^ 61U) ^ (n >> 16U);
+    n *= 9U;
+    n ^= n >> 4U;
+    n *= 0x27d4eb2dU;
+    n ^= n >> 15U;
+    return n / 4294967295.0;
+}
+
+/// Joins two chains into one closed, smooth-sided shape.
+Path between(const std::vector<Point>& there, std::vector<Point> back) {
+    std::ranges::reverse(back);
+    Path shape = smooth(there);
+    const Path home = smooth(back);
+    shape.line_to(back.front());
+    shape.verbs.insert(shape.verbs.end(), home.verbs.begin() + 1, home.verbs.end());
+    shape.points.insert(shape.points.end(), home.points.begin() + 1, home.points.end());
+    shape.close();
+    return shape;
+}
+
+/// How wide a tapered line is at `t` of its length: 12 % at the ends, full from 35 % on.
+double taper(double t) {
+    const double from_end = std::min(t, 1 - t) / 0.35;
+    const double rise = std::clamp(from_end, 0.0, 1.0);
+    return 0.12 + 0.88 * rise * (2 - rise);
+}
+
+struct Crossing {
+    double near = 0;
+    double far = 0;
+};
+
+/// Where the straight line from `from` along `way` leaves the outline on either side; false if it
+/// does not.
+bool cross_form(const std::vector<Point>& outline, Point from, Point way, Crossing& found) {
+    double ahead = 1e9;
+    double behind = -1e9;
+    for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
+        const Point a = outline[j] - from;
+        const Point b = outline[i] - from;
+        const double sa = cross(way, a);
+        const double sb = cross(way, b);
+        if ((sa > 0) == (sb > 0)) {
+            continue;
+        }
+        const double share = sa / (sa - sb);
+        const double x = dot(way, a) + (dot(way, b) - dot(way, a)) * share;
+        if (x >= 0) {
+            ahead = std::min(ahead, x);
+        } else {
+            behind = std::max(behind, x);
+        }
+    }
+    found = {behind, ahead};
+    return ahead < 1e8 && behind > -1e8;
+}
+
+/// One ring's stroke from its dark end. The ring sags by `sag` in the middle, as a parabola; a
+/// quadratic curve is one exactly.
+struct Ring {
+    Point origin;
+    Point across;
+    Point down;
+    double near = 0;
+    double far = 0;
+    double sag = 0;
+    double tilt = 0;
+
+    [[nodiscard]] double height(double x) const {
+        const double half = (far - near) / 2;
+        const double v = (x - (near + far) / 2) / half;
+        return sag * (1 - v * v) + tilt * (x - far);
+    }
+
+    [[nodiscard]] double slope(double x) const {
+        const double half = (far - near) / 2;
+        return -2 * sag * (x - (near + far) / 2) / (half * half) + tilt;
+    }
+
+    [[nodiscard]] Point at(double x, double lift) const {
+        return origin + across * x + down * (height(x) + lift);
+    }
+};
+
+HatchStroke stroke_of(const Ring& ring, double reach, double width) {
+    const double begin = ring.far + 1.5;
+    const double end = ring.far - reach;
+    const double middle = (begin + end) / 2;
+    const double control_height = ring.height(begin) + ring.slope(begin) * (middle - begin);
+    const auto control = [&](double lift) {
+        return ring.origin + ring.across * middle + ring.down * (control_height + lift);
+    };
+    const auto quad = [](Path& path, Point c, Point to) {
+        const Point from = path.points.back();
+        path.cubic_to(from + (c - from) * (2.0 / 3), to + (c - to) * (2.0 / 3), to);
+    };
+    HatchStroke stroke;
+    const Point tip = ring.at(end, 0);
+    stroke.shape.move_to(ring.at(begin, -width / 2));
+    quad(stroke.shape, control(-width * 0.42), tip);
+    quad(stroke.shape, control(width * 0.42), ring.at(begin, width / 2));
+    stroke.shape.close();
+    stroke.begin = ring.at(ring.far - 1, 0);
+    stroke.middle = ring.at(middle, 0);
+    stroke.end = tip;
+    return stroke;
+}
+
+}  // namespace
+
+Path tapered(const Curve& along, double peak) {
+    const int count = std::clamp(static_cast<int>(along.length() / 40) + 4, 4, 12);
+    std::vector<Point> left;
+    std::vector<Point> right;
+    for (int i = 0; i < count; ++i) {
+        const double t = static_cast<double>(i) / (count - 1);
+        const Curve::Station station = along.at(along.length() * t);
+        const Point aside = right_of(station.along) * (peak * taper(t) / 2);
+        left.push_back(station.at - aside);
+        right.push_back(station.at + aside);
+    }
+    return between(left, right);
+}
+
+Path band(const Curve& along, double width, Side side) {
+    const double right = side == Side::right ? width : side == Side::left ? 0 : width / 2;
+    return between(along.offset(right - width).simplified(0.2),
+                   along.offset(right).simplified(0.2));
+}
+
+std::vector<HatchStroke> hatch(
+    const Zone& zone, double pitch, double width, double tilt, double reach) {
+    std::vector<HatchStroke> strokes;
+    const auto chains = outlines(zone.path);
+    if (!zone.axis || chains.empty()) {
+        return strokes;
+    }
+    const std::vector<Point> outline = Curve(chains.front()).simplified(0.8);
+    const int count = std::min(static_cast<int>(zone.axis->length() / pitch), 1500);
+    for (int i = 0; i <= count; ++i) {
+        const Curve::Station station = zone.axis->at(pitch * (i + 0.5));
+        Point across = right_of(station.along) * -1;
+        if (dot(across, kToLight) > 0) {
+            across = across * -1;
+        }
+        Crossing form;
+        if (!cross_form(outline, station.at, across, form) || form.far - form.near < 4) {
+            continue;
+        }
+        const double wide = form.far - form.near;
+        const double vary = 0.62 + 0.5 * scatter(static_cast<std::uint32_t>(i) * 7919U + 17U);
+        const double sag = std::clamp(zone.bulge, -wide / 3, wide / 3);
+        const Ring ring{station.at, across, station.along, form.near, form.far, sag, tilt};
+        strokes.push_back(stroke_of(ring, std::min(wide * reach, 80.0) * vary, width));
+    }
+    return strokes;
+}
+
+}  // namespace platewright

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+// What a sheet must say of a man: colour key and particulars.
+#include <algorithm>
+#include <map>
+
+#include "base/text.h"
+#include "compose/compose.h"
+
+namespace platewright {
+
+namespace {
+
+/// "lapels" of "lapels.cloth"; "hat tape" of "hat.tape": what the key calls the place.
+std::string place_name(std::string_view key) {
+    const std::size_t dot = key.find('.');
+    const std::string group(key.substr(0, dot));
+    const std::string name(key.substr(dot + 1));
+    if (name == "cloth" || name == "leather" || name == "metal" || name == "felt") {
+        return group;
+    }
+    return group + " " + name;
+}
+
+/// The body itself and what hides under the coat are not part of what a man is given to wear.
+bool keyed(std::string_view key) {
+    return !key.starts_with("figure.");
+}
+
+bool same(const Material& a, const KeyEntry& b) {
+    return a.name == b.name && a.colour == b.colour && a.metal == b.metal;
+}
+
+/// Trimmings that are not shown name no place: buttonhole lace without laced holes, marks of no
+/// rank.
+bool shown(const Uniform& uniform, std::string_view key) {
+    if (key == "marks.cloth") {
+        return uniform.word(property_id("marks.shape")) != "none" &&
+               uniform.count(property_id("marks.number")) > 0;
+    }
+    if (key == "lapels.lace") {
+        return uniform.word(property_id("lapels.buttonholes")) == "laced" &&
+               uniform.material(property_id("lapels.cloth")) != nullptr;
+    }
+    if (key.starts_with("lapels.") && key != "lapels.cloth") {
+        return uniform.material(property_id("lapels.cloth")) != nullptr;
+    }
+    if (key == "turnbacks.ornament-cloth") {
+        return uniform.word(property_id("turnbacks.ornament")) != "none";
+    }
+    if (key.starts_with("belts.") || key.starts_with("box.")) {
+        return uniform.word(property_id("belts.worn")) != "none";
+    }
+    return true;
+}
+
+void add_to_key(std::vector<KeyEntry>& key, const Material& material, const std::string& place) {
+    const auto entry =
+        std::ranges::find_if(key, [&](const KeyEntry& e) { return same(material, e); });
+    if (entry != key.end()) {
+        entry->worn += ", " + place;
+        return;
+    }
+    key.push_back({material.name, material.made_of, material.colour, material.metal, place});
+}
+
+std::string plural(int count, const std::string& what) {
+    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+}
+
+std::string measure_words(const Uniform& uniform, std::string_view key) {
+    const auto* measure = std::get_if<Measure>(&uniform.value(property_id(key)));
+    return measure != nullptr ? measure->printed : "";
+}
+
+void describe_marks(const Uniform& uniform, Captions& captions) {
+    const std::string shape = uniform.word(property_id("marks.shape"));
+    const int number = uniform.count(property_id("marks.number"));
+    if (shape == "none" || number == 0) {
+        return;
+    }
+    const std::map<std::string, std::string> names{{"bars", "bar"},
+                                                   {"slanted", "slanted bar"},
+                                                   {"chevrons-up", "chevron, point up"},
+                                                   {"chevrons-down", "chevron, point down"}};
+    const auto name = names.find(shape);
+    const std::string what = name != names.end() ? name->second : shape;
+    const std::string sleeves = uniform.word(property_id("marks.sleeves"));
+    const std::string place =
+        uniform.word(property_id("marks.place")) == "upper-arm" ? "upper arm" : "above the cuff";
+    const std::size_t comma = what.find(',');
+    std::string words = comma == std::string::npos
+                            ? plural(number, what)
+                            : plural(number, what.substr(0, comma)) + what.substr(comma);
+    words += " of " + uniform.word(property_id("marks.cloth")) + ", " +
+             (sleeves == "both" ? "both sleeves" : sleeves + " sleeve") + ", " + place + "; " +
+             measure_words(uniform, "marks.width") + " wide, " +
+             measure_words(uniform, "marks.spacing") + " apart";
+    captions.particulars.emplace_back("rank marks", words);
+}
+
+void describe_buttons(const Uniform& uniform, Captions& captions) {
+    std::string words = uniform.word(property_id("buttons.metal")) + " metal";
+    const std::string number = uniform.word(property_id("buttons.number"));
+    if (!number.empty() && number != "none") {
+        words += ", No. " + number;
+    }
+    const int lapel = uniform.count(property_id("lapels.buttons"));
+    const int cuff = uniform.count(property_id("cuffs.buttons"));
+    const int pocket = uniform.count(property_id("pockets.buttons"));
+    const bool lapels = uniform.material(property_id("lapels.cloth")) != nullptr;
+    words += "; " + std::to_string(lapel) + (lapels ? " to a lapel, " : " down the front, ") +
+             std::to_string(cuff) + " to a cuff, " + std::to_string(pocket) + " to a pocket";
+    captions.particulars.emplace_back("buttons", words);
+}
+
+}  // namespace
+
+Captions captions_of(const Uniform& uniform) {
+    Captions captions;
+    captions.title = uniform.title;
+    captions.subtitle = uniform.subtitle;
+    captions.rank = uniform.rank;
+    captions.year = uniform.year;
+    captions.drawn_by = uniform.drawn_by;
+    captions.source = uniform.source;
+    captions.notes = uniform.notes;
+    for (PropertyId id = 0; id < properties().size(); ++id) {
+        const std::string_view key = properties()[id].key;
+        const Material* material = uniform.material(id);
+        if (material != nullptr && keyed(key) && shown(uniform, key)) {
+            add_to_key(captions.key, *material, place_name(key));
+        }
+    }
+    describe_buttons(uniform, captions);
+    captions.particulars.emplace_back("cuffs", uniform.word(property_id("cuffs.shape")));
+    captions.particulars.emplace_back("pockets", uniform.word(property_id("pockets.direction")));
+    describe_marks(uniform, captions);
+    return captions;
+}
+
+}  // namespace platewright

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: MIT
+// Third stage: draws a uniform on a template, part by part from the bottom up.
+#include "compose/compose.h"
+
+#include <map>
+#include <set>
+
+#include "compose/easel.h"
+#include "compose/template.h"
+
+namespace platewright {
+
+namespace {
+
+constexpr Colour kOutline{0x1d, 0x16, 0x13};
+constexpr Colour kCastShadow{0x15, 0x10, 0x1a};
+/// Modelling weaker than this has no room for hatching.
+constexpr double kHatchFromDepth = 0.5;
+
+/// One figure under the brush.
+class Painting {
+  public:
+    Painting(const Uniform& uniform, const Template& on, double scale)
+        : template_(on), easel_(uniform, scale) {}
+
+    Drawing paint() {
+        Group figure;
+        figure.name = template_.view;
+        prepare();
+        figure.children.emplace_back(outline());
+        for (const Part* part : worn_) {
+            figure.children.emplace_back(paint_part(*part));
+        }
+        easel_.drawing().root = std::move(figure);
+        return std::move(easel_.drawing());
+    }
+
+  private:
+    const Template& template_;
+    Easel easel_;
+    std::vector<const Part*> worn_;
+    std::map<std::string, PathId> shapes_;
+    std::map<std::string, Volume> volumes_;
+
+    /// Which parts are worn, and their outlines, which shadows and clips need beforehand.
+    void prepare() {
+        for (const Part& part : template_.parts) {
+            if (easel_.holds(part.when) && easel_.colour_of(part.cloth)) {
+                worn_.push_back(&part);
+                shapes_[part.name] = easel_.drawing().add(part.shape);
+            }
+        }
+    }
+
+    /// The heavy line round the whole figure: every part stroked underneath everything.
+    Group outline() {
+        Group group;
+        group.name = "outline";
+        for (const Part* part : worn_) {
+            if (part->silhouette) {
+                easel_.stroke(group, shapes_[part->name], kOutline, easel_.weight(4.0));
+            }
+        }
+        return group;
+    }
+
+    std::vector<PathId> shapes_of(const std::vector<std::string>& names) {
+        std::vector<PathId> found;
+        for (const std::string& name : names) {
+            if (const auto shape = shapes_.find(name); shape != shapes_.end()) {
+                found.push_back(shape->second);
+            }
+        }
+        return found;
+    }
+
+    const Volume& volume_of(const Part& part) {
+        const std::string key = part.flat   ? ""
+                                : part.zone ? "zone " + *part.zone
+                                            : "part " + part.name;
+        const auto [entry, is_new] = volumes_.try_emplace(key);
+        if (!is_new || part.flat) {
+            return entry->second;
+        }
+        const Zone own{part.shape, std::nullopt, 0};
+        const Zone& zone = part.zone ? template_.zones.at(*part.zone) : own;
+        // Larger than any shift of the zone, so that its own edges never show.
+        Path cover = rectangle(zone.path.bounds().grown(400));
+        cover.verbs.insert(cover.verbs.end(), zone.path.verbs.begin(), zone.path.verbs.end());
+        cover.points.insert(cover.points.end(), zone.path.points.begin(), zone.path.points.end());
+        entry->second.cover = easel_.drawing().add(std::move(cover));
+        entry->second.rings = hatch(zone, easel_.weight(4.4), easel_.weight(0.85), 0, 0.30);
+        entry->second.crossed = hatch(zone, easel_.weight(4.9), easel_.weight(0.7), -0.55, 0.13);
+        return entry->second;
+    }
+
+    void cast_shadow(Group& into, const Part& part) {
+        Group shadow;
+        shadow.name = "shadow";
+        shadow.clip = shapes_of(part.on);
+        if (part.shadow <= 0 || shadow.clip.empty()) {
+            return;
+        }
+        const PathId shape = shapes_[part.name];
+        easel_.fill(shadow, shape, {0.55 * part.shadow, part.shadow}, kCastShadow, 0.22);
+        easel_.fill(shadow, shape, {0.3 * part.shadow, 0.5 * part.shadow}, kCastShadow, 0.18);
+        into.children.emplace_back(std::move(shadow));
+    }
+
+    Group paint_part(const Part& part) {
+        const Piece piece{
+            shapes_[part.name], inks_for(*easel_.colour_of(part.cloth), part.surface), part.line};
+        const Volume& volume = volume_of(part);
+        const double depth = part.flat ? 0 : part.depth;
+        Group group;
+        group.name = part.name;
+        group.clip = shapes_of(part.clip);
+        cast_shadow(group, part);
+        easel_.fill(group, piece.shape, {}, piece.inks.base);
+        Group inner;
+        inner.name = "modelling";
+        inner.clip.push_back(piece.shape);
+        easel_.model(inner, piece, volume, depth);
+        if (depth >= kHatchFromDepth) {
+            easel_.hatch(inner, piece, volume);
+        }
+        Group free;
+        free.name = "trimmings";
+        for (const Detail& detail : part.details) {
+            if (easel_.holds(detail.when)) {
+                paint_detail(detail, {inner, free, piece, volume, depth});
+            }
+        }
+        Group contour;
+        contour.name = "contour";
+        easel_.contour(contour, inner, piece);
+        group.children.emplace_back(std::move(inner));
+        group.children.emplace_back(std::move(contour));
+        redraw_cut_edges(group, part, piece);
+        if (!free.children.empty()) {
+            group.children.emplace_back(std::move(free));
+        }
+        return group;
+    }
+
+    /// Where a belt runs over the edge of the body, the edge is drawn again in the belt's own line.
+    void redraw_cut_edges(Group& group, const Part& part, const Piece& piece) {
+        if (group.clip.empty() || part.line == LineWeight::none) {
+            return;
+        }
+        Group edge;
+        edge.name = "edge";
+        edge.clip.push_back(piece.shape);
+        for (const PathId shape : group.clip) {
+            easel_.stroke(edge, shape, piece.inks.contour, easel_.contour_width(LineWeight::heavy));
+        }
+        group.children.emplace_back(std::move(edge));
+    }
+
+    void paint_detail(const Detail& detail, const Trimming& where) {
+        switch (detail.kind) {
+            case DetailKind::seam:
+            case DetailKind::crease:
+            case DetailKind::line:
+            case DetailKind::stitch:
+            case DetailKind::fold:
+            case DetailKind::tone:
+            case DetailKind::light:
+                paint_line(easel_, detail, where);
+                break;
+            case DetailKind::patch:
+                paint_patch(easel_, detail, where);
+                break;
+            case DetailKind::buttons:
+                paint_buttons(easel_, detail, where);
+                break;
+            case DetailKind::buttonholes:
+                paint_buttonholes(easel_, detail, where);
+                break;
+            case DetailKind::piping:
+                paint_piping(easel_, detail, where);
+                break;
+            case DetailKind::lace:
+                paint_lace(easel_, detail, where);
+                break;
+            case DetailKind::marks:
+                paint_marks(easel_, detail, where);
+                break;
+            case DetailKind::number:
+                paint_number(easel_, detail, where);
+                break;
+        }
+    }
+};
+
+}  // namespace
+
+Figure compose(const Uniform& uniform, const Template& on, double scale) {
+    Figure figure;
+    figure.view = on.view;
+    figure.title = on.title;
+    figure.frame = on.frame;
+    figure.scale = scale;
+    figure.anchors = on.anchors;
+    figure.drawing = Painting(uniform, on, scale).paint();
+    return figure;
+}
+
+}  // namespace platewright

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+// Curves walked by arc length, on top of lib2geom. Lengths in mm.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/geometry.h"
+
+namespace platewright {
+
+/// Reads SVG path data (SVG 1.1, 8.3); arcs and quadratic curves become cubic ones. On failure
+/// `problem` says why.
+std::optional<Path> parse_path_data(const std::string& data, std::string& problem);
+
+/// One subpath as a chain of short chords, near enough to the curve (0.05 mm) that nobody could cut
+/// the difference.
+class Curve {
+  public:
+    Curve() = default;
+
+    /// The first subpath of `path`; a closed one ends where it began.
+    explicit Curve(const Path& path);
+
+    /// A chain through given points.
+    explicit Curve(std::vector<Point> chain);
+
+    struct Station {
+        Point at;
+        /// Unit vector the way the curve runs.
+        Point along;
+    };
+
+    [[nodiscard]] bool empty() const { return chain_.size() < 2; }
+
+    [[nodiscard]] double length() const { return empty() ? 0 : run_.back(); }
+
+    [[nodiscard]] const std::vector<Point>& chain() const { return chain_; }
+
+    /// The place `distance` mm from the start; outside, the curve is prolonged straight.
+    [[nodiscard]] Station at(double distance) const;
+
+    /// `count` places at equal steps from `start` mm after the beginning to `end` mm before the
+    /// end; one alone sits in the middle.
+    [[nodiscard]] std::vector<Station> stations(int count, double start, double end) const;
+
+    /// The parallel curve `by` mm to the right of the way it runs; for small distances only, since
+    /// it may fold over itself.
+    [[nodiscard]] Curve offset(double by) const;
+
+    /// As few points as keep the curve within `tolerance` mm.
+    [[nodiscard]] std::vector<Point> simplified(double tolerance) const;
+
+  private:
+    std::vector<Point> chain_;
+    std::vector<double> run_;
+};
+
+/// All subpaths of `path` as closed chains.
+std::vector<std::vector<Point>> outlines(const Path& path);
+
+/// Whether `p` lies inside closed chains, even-odd.
+bool inside(const std::vector<std::vector<Point>>& outlines, Point p);
+
+/// Twice the area within closed chains is not needed; this is the area in mm², positive when they
+/// run clockwise on the page.
+double signed_area(const std::vector<Point>& outline);
+
+/// `path` with every subpath running clockwise on the page, so that several may be joined into one
+/// clip.
+Path clockwise(const Path& path);
+
+/// A smooth path through `through` (centripetal Catmull-Rom, as cubic curves): no overshoot at
+/// uneven steps.
+Path smooth(const std::vector<Point>& through);
+
+}  // namespace platewright

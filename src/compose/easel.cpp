@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: MIT
+// Modelling of a piece: washes, hatching, contour.
+#include "compose/easel.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace platewright {
+
+namespace {
+
+// Nine faint steps are smooth at print size; four were seen as stripes.
+constexpr int kShadeSteps = 9;
+constexpr int kLightSteps = 5;
+constexpr double kShadeReach = 72;
+constexpr double kLightReach = 26;
+constexpr double kShadeAlpha = 0.030;
+constexpr double kLightAlpha = 0.026;
+
+void crescents(
+    Group& into, PathId cover, int steps, double reach, double power, Fill wash, double sign) {
+    for (int i = 1; i <= steps; ++i) {
+        const double far = reach * std::pow(static_cast<double>(i) / steps, power);
+        into.children.emplace_back(Shape{cover, kToLight * (far * sign), wash, std::nullopt});
+    }
+}
+
+void append(Path& to, const Path& add) {
+    to.verbs.insert(to.verbs.end(), add.verbs.begin(), add.verbs.end());
+    to.points.insert(to.points.end(), add.points.begin(), add.points.end());
+}
+
+}  // namespace
+
+double Easel::contour_width(LineWeight line) const {
+    switch (line) {
+        case LineWeight::none:
+            return 0;
+        case LineWeight::fine:
+            return weight(1.1);
+        case LineWeight::light:
+            return weight(1.45);
+        case LineWeight::medium:
+            return weight(1.65);
+        case LineWeight::heavy:
+            return weight(2.0);
+    }
+    return 0;
+}
+
+bool Easel::holds(const Condition& when) const {
+    return when.empty() ||
+           platewright::holds(when, [this](PropertyId id) { return uniform_.word(id); });
+}
+
+std::optional<Colour> Easel::colour_of(const ClothSource& cloth) const {
+    if (!cloth.property) {
+        return shaded(cloth.fixed, cloth.shade);
+    }
+    const Material* material = uniform_.material(*cloth.property);
+    if (material == nullptr) {
+        return std::nullopt;
+    }
+    return shaded(material->colour, cloth.shade);
+}
+
+PathId Easel::disc(double half_width, double half_height) {
+    const auto [entry, is_new] = discs_.try_emplace({half_width, half_height}, 0);
+    if (is_new) {
+        entry->second = drawing_.add(ellipse({0, 0}, half_width, half_height));
+    }
+    return entry->second;
+}
+
+void Easel::fill(Group& into, Path path, Colour colour, double alpha) {
+    fill(into, drawing_.add(std::move(path)), {}, colour, alpha);
+}
+
+void Easel::fill(Group& into, PathId path, Point shift, Colour colour, double alpha) {
+    into.children.emplace_back(Shape{path, shift, Fill{colour, alpha, false}, std::nullopt});
+}
+
+void Easel::stroke(Group& into, PathId path, Colour colour, double width, double alpha) {
+    into.children.emplace_back(Shape{path, {}, std::nullopt, Stroke{colour, width, alpha, {}}});
+}
+
+void Easel::model(Group& into, const Piece& piece, const Volume& volume, double depth) {
+    if (depth <= 0) {
+        return;
+    }
+    // A shallow piece needs fewer steps for the same smoothness.
+    const int shade_steps =
+        std::clamp(static_cast<int>(std::ceil(kShadeSteps * depth)), 3, kShadeSteps);
+    const int light_steps =
+        std::clamp(static_cast<int>(std::ceil(kLightSteps * depth)), 2, kLightSteps);
+    const double shade = kShadeAlpha * piece.inks.shade_factor * kShadeSteps / shade_steps *
+                         std::min(1.0, 0.45 + depth * 0.55);
+    const double light = kLightAlpha * piece.inks.light_factor * kLightSteps / light_steps;
+    crescents(into,
+              volume.cover,
+              shade_steps,
+              depth * kShadeReach,
+              1.25,
+              {piece.inks.shade, shade, true},
+              1);
+    crescents(into,
+              volume.cover,
+              light_steps,
+              depth * kLightReach,
+              1.2,
+              {piece.inks.light, light, true},
+              -1);
+}
+
+void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
+    const Path& shape = drawing_.paths[piece.shape];
+    const Rect box = shape.bounds();
+    const auto within = [&](Point p) {
+        return p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;
+    };
+    const auto chains = outlines(shape);
+    const auto touches = [&](const HatchStroke& stroke) {
+        return std::ranges::any_of(
+            std::initializer_list<Point>{stroke.begin, stroke.middle, stroke.end},
+            [&](Point p) { return within(p) && inside(chains, p); });
+    };
+    for (const auto* strokes : {&volume.rings, &volume.crossed}) {
+        Path together;
+        for (const HatchStroke& stroke : *strokes) {
+            if (touches(stroke)) {
+                append(together, stroke.shape);
+            }
+        }
+        if (!together.empty()) {
+            fill(into, std::move(together), piece.inks.contour, 0.55);
+        }
+    }
+}
+
+void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
+    const double width = contour_width(piece.line);
+    if (width <= 0) {
+        return;
+    }
+    if (piece.inks.dark && piece.line != LineWeight::fine) {
+        // Two pieces of the same black would melt together without a lighter lip inside the
+        // contour.
+        stroke(inner, piece.shape, piece.inks.seam, width + weight(2.2), 0.55);
+    }
+    Shape heavier{piece.shape,
+                  {-weight(0.55), -weight(0.45)},
+                  std::nullopt,
+                  Stroke{piece.inks.contour, width * 0.8, 1, {}}};
+    inner.children.emplace_back(std::move(heavier));
+    stroke(outer, piece.shape, piece.inks.contour, width);
+}
+
+}  // namespace platewright

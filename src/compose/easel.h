@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+// What every painting function of this stage works with: the drawing under way, the uniform and the
+// scale.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/drawing.h"
+#include "compose/brush.h"
+#include "compose/inks.h"
+#include "compose/template.h"
+#include "resolve/uniform.h"
+
+namespace platewright {
+
+/// A zone made ready: shared by all pieces that lie on it.
+struct Volume {
+    /// Everything but the zone, filled even-odd: moved towards the light it leaves a crescent of
+    /// shade.
+    PathId cover = 0;
+    double depth = 1;
+    std::vector<HatchStroke> rings;
+    std::vector<HatchStroke> crossed;
+};
+
+/// A piece of material to be modelled: a part, a patch, a rank bar, a length of tape.
+struct Piece {
+    PathId shape = 0;
+    Inks inks;
+    LineWeight line = LineWeight::medium;
+};
+
+class Easel {
+  public:
+    Easel(const Uniform& uniform, double scale) : uniform_(uniform), scale_(scale) {}
+
+    [[nodiscard]] const Uniform& uniform() const { return uniform_; }
+
+    Drawing& drawing() { return drawing_; }
+
+    /// A width given in mm on the body for print at 1 : 7.2, at this figure's scale.
+    [[nodiscard]] double weight(double at_reference) const { return at_reference * scale_ / 7.2; }
+
+    [[nodiscard]] double contour_width(LineWeight line) const;
+
+    [[nodiscard]] bool holds(const Condition& when) const;
+
+    /// The colour of a cloth source, or nothing where the uniform says `none`.
+    [[nodiscard]] std::optional<Colour> colour_of(const ClothSource& cloth) const;
+
+    /// An ellipse about the origin, made once for each size.
+    PathId disc(double half_width, double half_height);
+
+    /// Adds `path` filled.
+    void fill(Group& into, Path path, Colour colour, double alpha = 1);
+    void fill(Group& into, PathId path, Point shift, Colour colour, double alpha = 1);
+    void stroke(Group& into, PathId path, Colour colour, double width, double alpha = 1);
+
+    /// Washes of shade away from the light and of light towards it.
+    void model(Group& into, const Piece& piece, const Volume& volume, double depth);
+
+    /// The hatching of `volume` that falls on the piece.
+    void hatch(Group& into, const Piece& piece, const Volume& volume);
+
+    /// Contour, with the second line that thickens its shaded side. `inner` is clipped to the
+    /// piece.
+    void contour(Group& outer, Group& inner, const Piece& piece);
+
+  private:
+    const Uniform& uniform_;
+    double scale_;
+    Drawing drawing_;
+    std::map<std::pair<double, double>, PathId> discs_;
+};
+
+/// Paints a trimming of a part. `clipped` lies within the part's outline, `free` on top of it.
+struct Trimming {
+    Group& clipped;
+    Group& free;
+    const Piece& on;
+    const Volume& volume;
+    double depth;
+};
+
+void paint_line(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_piping(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_lace(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_patch(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_marks(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_number(Easel& easel, const Detail& detail, const Trimming& where);
+
+/// A flat piece laid on a part: filled, modelled with the part's volume, outlined.
+void paint_applied(Easel& easel,
+                   Path shape,
+                   Colour colour,
+                   const Trimming& where,
+                   LineWeight line,
+                   Surface surface);
+
+}  // namespace platewright

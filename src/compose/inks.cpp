@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+// The colours a piece is drawn with.
+#include "compose/inks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace platewright {
+
+namespace {
+
+/// Below this lightness seams are drawn lighter than the cloth; a dark line would vanish.
+constexpr double kSeamTurns = 0.36;
+constexpr double kLipBelow = 0.40;
+
+Colour contour_of(OkLab c) {
+    const double l = c.l > 0.45 ? 0.10 + 0.30 * c.l * c.l : 0.06 + 0.22 * c.l;
+    const double chroma = c.l >= 0.85 ? 1.0 : 0.75;
+    // A little warmth, as printing ink has.
+    return from_oklab({l, c.a * chroma + 0.004, c.b * chroma + 0.010});
+}
+
+Colour seam_of(OkLab c) {
+    if (c.l < kSeamTurns) {
+        return from_oklab({c.l + 0.17, c.a * 0.9, c.b * 0.9});
+    }
+    return from_oklab({0.16 + 0.40 * c.l * c.l, c.a * 0.85 + 0.003, c.b * 0.85 + 0.008});
+}
+
+Colour shade_of(OkLab c, Surface surface) {
+    if (surface == Surface::skin) {
+        return from_oklab({c.l * 0.42, c.a * 1.1 + 0.045, c.b * 0.8 + 0.02});
+    }
+    const double chroma = std::hypot(c.a, c.b);
+    if (c.l > 0.8) {
+        // White cloth is shaded with a cool violet grey, never with black; coloured light cloth
+        // keeps its hue.
+        const double own = std::clamp((chroma - 0.035) / 0.05, 0.0, 1.0);
+        const OkLab cool = to_oklab({0x3a, 0x35, 0x50});
+        return from_oklab({cool.l + (c.l * 0.38 - cool.l) * own,
+                           cool.a + (c.a * 0.75 - cool.a) * own,
+                           cool.b + (c.b * 0.75 - cool.b) * own});
+    }
+    return from_oklab({c.l * 0.22, c.a * 0.5, c.b * 0.5});
+}
+
+}  // namespace
+
+Inks inks_for(Colour cloth, Surface surface) {
+    const OkLab c = to_oklab(cloth);
+    Inks inks;
+    inks.base = cloth;
+    inks.lightness = c.l;
+    inks.contour = contour_of(c);
+    inks.seam = seam_of(c);
+    inks.shade = shade_of(c, surface);
+    inks.light = {255, 255, 255};
+    inks.shade_factor = 1.75 - 0.95 * c.l;
+    inks.light_factor = c.l < 0.6 ? 1.0 : 1.25;
+    inks.dark = c.l < kLipBelow;
+    switch (surface) {
+        case Surface::metal:
+            inks.shade_factor *= 1.35;
+            inks.light_factor *= 2.0;
+            break;
+        case Surface::leather:
+            inks.light_factor *= 1.35;
+            break;
+        case Surface::felt:
+            inks.light_factor *= 0.85;
+            break;
+        case Surface::skin:
+            inks.shade_factor *= 0.8;
+            inks.contour = from_oklab({0.20 + 0.18 * c.l, c.a * 1.1 + 0.02, c.b * 0.8 + 0.02});
+            break;
+        case Surface::wool:
+        case Surface::linen:
+        case Surface::hair:
+        case Surface::braid:
+            break;
+    }
+    return inks;
+}
+
+Colour shaded(Colour cloth, double factor) {
+    if (factor == 1) {
+        return cloth;
+    }
+    OkLab c = to_oklab(cloth);
+    c.l = std::min(1.0, c.l * factor);
+    c.a *= std::min(1.0, factor);
+    c.b *= std::min(1.0, factor);
+    return from_oklab(c);
+}
+
+}  // namespace platewright

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: MIT
+// Lines and tones inside a part: seams, creases, folds, washes, stitches, patches.
+#include "compose/easel.h"
+
+namespace platewright {
+
+namespace {
+
+void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
+    const Inks& inks = where.on.inks;
+    const Path dark = tapered(detail.curve, detail.width);
+    // The lit side of a fold lies towards the light, a little less than its own width away.
+    const Path lit = tapered(detail.curve, detail.width * 0.8)
+                         .transformed(Affine::translation(kToLight.x * detail.width * 0.75,
+                                                          kToLight.y * detail.width * 0.75));
+    easel.fill(where.clipped, lit, inks.light, detail.strength * 0.5 * inks.light_factor);
+    easel.fill(where.clipped, dark, inks.shade, detail.strength * inks.shade_factor);
+}
+
+}  // namespace
+
+void paint_applied(Easel& easel,
+                   Path shape,
+                   Colour colour,
+                   const Trimming& where,
+                   LineWeight line,
+                   Surface surface) {
+    Piece piece{easel.drawing().add(clockwise(shape)), inks_for(colour, surface), line};
+    Group group;
+    group.name = "applied";
+    group.clip.push_back(piece.shape);
+    easel.fill(where.clipped, piece.shape, {}, colour);
+    easel.model(group, piece, where.volume, where.depth);
+    where.clipped.children.emplace_back(std::move(group));
+    easel.stroke(where.clipped, piece.shape, piece.inks.contour, easel.contour_width(line));
+}
+
+void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
+    const Inks& inks = where.on.inks;
+    switch (detail.kind) {
+        case DetailKind::seam:
+        case DetailKind::crease:
+            easel.fill(where.clipped, tapered(detail.curve, easel.weight(detail.width)), inks.seam);
+            break;
+        case DetailKind::line:
+            easel.stroke(where.clipped,
+                         easel.drawing().add(detail.path),
+                         inks.contour,
+                         easel.weight(detail.width));
+            break;
+        case DetailKind::stitch: {
+            const double step = easel.weight(1);
+            Shape row{easel.drawing().add(detail.path),
+                      {},
+                      std::nullopt,
+                      Stroke{inks.seam, easel.weight(detail.width), 0.9, {3 * step, 2.2 * step}}};
+            where.clipped.children.emplace_back(std::move(row));
+            break;
+        }
+        case DetailKind::fold:
+            paint_fold(easel, detail, where);
+            break;
+        case DetailKind::tone:
+            easel.fill(where.clipped, detail.path, inks.shade, detail.strength * inks.shade_factor);
+            break;
+        case DetailKind::light:
+            easel.fill(where.clipped, detail.path, inks.light, detail.strength * inks.light_factor);
+            break;
+        case DetailKind::patch:
+        case DetailKind::buttons:
+        case DetailKind::buttonholes:
+        case DetailKind::piping:
+        case DetailKind::lace:
+        case DetailKind::marks:
+        case DetailKind::number:
+            break;
+    }
+}
+
+void paint_patch(Easel& easel, const Detail& detail, const Trimming& where) {
+    if (const auto colour = easel.colour_of(detail.cloth)) {
+        const bool outlined = detail.line != LineWeight::none;
+        if (outlined) {
+            paint_applied(easel, detail.path, *colour, where, detail.line, Surface::wool);
+        } else {
+            easel.fill(where.clipped, detail.path, *colour);
+        }
+    }
+}
+
+}  // namespace platewright

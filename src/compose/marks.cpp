@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+// Rank marks: bars and chevrons on the band between two edges of a sleeve.
+#include <algorithm>
+#include <cmath>
+#include <variant>
+
+#include "compose/easel.h"
+
+namespace platewright {
+
+namespace {
+
+/// Rank marks as the uniform has them; lengths in mm.
+struct Marks {
+    std::string shape;
+    int number = 0;
+    double width = 12;
+    double spacing = 10;
+};
+
+double millimetres(const Uniform& uniform, std::string_view key) {
+    const auto* measure = std::get_if<Measure>(&uniform.value(property_id(key)));
+    return measure != nullptr ? measure->mm : 0;
+}
+
+/// How much higher the mark stands at `u` (0 inner end, 1 outer end) of a band `wide` mm across.
+double rise(const std::string& shape, double u, double wide) {
+    if (shape == "slanted") {
+        return (u - 0.5) * wide * 0.55;
+    }
+    const double from_middle = std::abs(u - 0.5) * 2;
+    if (shape == "chevrons-up") {
+        return (1 - from_middle) * wide * 0.38;
+    }
+    if (shape == "chevrons-down") {
+        return from_middle * wide * 0.38;
+    }
+    return 0;
+}
+
+/// The line `height` mm above the lower edge, bent as the marks are.
+std::vector<Point> level(const Detail& band, const Marks& marks, double height) {
+    constexpr int kSteps = 12;
+    std::vector<Point> line;
+    const double wide = band.lower.length();
+    for (int i = 0; i <= kSteps; ++i) {
+        // A little beyond both seams, so that the sleeve's outline cuts the ends.
+        const double u = -0.03 + 1.06 * i / kSteps;
+        const Point low = band.lower.at(wide * u).at;
+        const Point high = band.upper.at(band.upper.length() * u).at;
+        const double full = std::max(1.0, length(high - low));
+        line.push_back(low + (high - low) * ((height + rise(marks.shape, u, wide)) / full));
+    }
+    return line;
+}
+
+Path between_levels(const Detail& band, const Marks& marks, double from, double to) {
+    std::vector<Point> corners = level(band, marks, from);
+    const std::vector<Point> top = level(band, marks, to);
+    corners.insert(corners.end(), top.rbegin(), top.rend());
+    return polygon(corners);
+}
+
+}  // namespace
+
+void paint_marks(Easel& easel, const Detail& detail, const Trimming& where) {
+    const Uniform& uniform = easel.uniform();
+    Marks marks;
+    marks.shape = uniform.word(property_id("marks.shape"));
+    marks.number = uniform.count(property_id("marks.number"));
+    marks.width = millimetres(uniform, "marks.width");
+    marks.spacing = millimetres(uniform, "marks.spacing");
+    const std::string sleeves = uniform.word(property_id("marks.sleeves"));
+    const bool this_sleeve =
+        sleeves == "both" || sleeves == (detail.side == Side::left ? "left" : "right");
+    const Material* cloth = uniform.material(property_id("marks.cloth"));
+    if (marks.shape == "none" || !this_sleeve || cloth == nullptr) {
+        return;
+    }
+    // A slanted mark falls below its middle; it starts so much higher.
+    const double start = marks.spacing - std::min({0.0,
+                                                   rise(marks.shape, 0, detail.lower.length()),
+                                                   rise(marks.shape, 1, detail.lower.length())});
+    const Surface surface = cloth->metal ? Surface::metal : Surface::braid;
+    for (int i = 0; i < marks.number; ++i) {
+        const double from = start + i * (marks.width + marks.spacing);
+        paint_applied(easel,
+                      between_levels(detail, marks, from, from + marks.width),
+                      cloth->colour,
+                      where,
+                      LineWeight::fine,
+                      surface);
+        if (marks.width >= 6) {
+            const std::vector<Point> middle = level(detail, marks, from + marks.width / 2);
+            const Inks inks = inks_for(cloth->colour, surface);
+            Shape weave{
+                easel.drawing().add(smooth(middle)),
+                {},
+                std::nullopt,
+                Stroke{inks.seam, easel.weight(0.7), 0.7, {easel.weight(2.4), easel.weight(1.6)}}};
+            where.clipped.children.emplace_back(std::move(weave));
+        }
+    }
+}
+
+}  // namespace platewright

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+// A template as read: shapes with the words written on them, all checked. templates/README.md is
+// the convention.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/colour.h"
+#include "base/geometry.h"
+#include "compose/curve.h"
+#include "compose/figure.h"
+#include "compose/inks.h"
+#include "vocabulary/condition.h"
+
+namespace platewright {
+
+/// What a piece is made of: what a property says, or always one colour; `shade` is a factor on its
+/// lightness.
+struct ClothSource {
+    std::optional<PropertyId> property;
+    Colour fixed;
+    double shade = 1;
+};
+
+enum class Side { left, right, both };
+enum class LineWeight { none, fine, light, medium, heavy };
+
+enum class DetailKind {
+    seam,
+    crease,
+    line,
+    stitch,
+    fold,
+    tone,
+    light,
+    patch,
+    buttons,
+    buttonholes,
+    piping,
+    lace,
+    marks,
+    number
+};
+
+/// A line, tone or trimming inside a part. Lengths in mm on the body; widths are for print at 1
+/// : 7.2.
+struct Detail {
+    DetailKind kind = DetailKind::seam;
+    Condition when;
+    Path path;
+    Curve curve;
+    ClothSource cloth;
+    /// For `buttonholes`: plain or laced, and the loops' colour. For `buttons`: the metal.
+    std::optional<PropertyId> style;
+    std::optional<PropertyId> count_from;
+    int count = 0;
+    double width = 1;
+    double strength = 0.15;
+    double size = 16;
+    double start = 0;
+    double end = 0;
+    double squash = 1;
+    double length = 40;
+    double gap = 10;
+    double clear = 14;
+    Side side = Side::right;
+    std::optional<Curve> limit;
+    /// For `marks`: the lower and the upper edge of the band.
+    Curve lower;
+    Curve upper;
+    LineWeight line = LineWeight::fine;
+};
+
+struct Part {
+    std::string name;
+    Condition when;
+    ClothSource cloth;
+    Surface surface = Surface::wool;
+    Path shape;
+    std::optional<std::string> zone;
+    bool flat = false;
+    double depth = 1;
+    LineWeight line = LineWeight::medium;
+    double shadow = 0;
+    std::vector<std::string> on;
+    std::vector<std::string> clip;
+    bool silhouette = true;
+    std::vector<Detail> details;
+};
+
+/// A volume of the body: shading follows it, not the single piece.
+struct Zone {
+    Path path;
+    std::optional<Curve> axis;
+    double bulge = 0;
+};
+
+struct Template {
+    std::string view;
+    std::string title;
+    Rect frame;
+    std::map<std::string, Zone> zones;
+    std::map<std::string, Curve> guides;
+    std::map<std::string, Anchor> anchors;
+    std::vector<Part> parts;
+};
+
+}  // namespace platewright

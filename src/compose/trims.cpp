@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+// Trimmings made along guides: buttons, buttonholes, piping, lace, numbers.
+#include <algorithm>
+#include <cmath>
+
+#include "compose/easel.h"
+
+namespace platewright {
+
+namespace {
+
+constexpr Colour kShadow{0x15, 0x10, 0x1a};
+
+int count_of(const Easel& easel, const Detail& detail) {
+    return detail.count_from ? easel.uniform().count(*detail.count_from) : detail.count;
+}
+
+/// One button, from its shadow to the light on it. Sizes in mm.
+void paint_button(
+    Easel& easel, Group& into, Point at, double radius, double squash, const Inks& metal) {
+    const double wide = radius * squash;
+    const auto disc = [&](double share) { return easel.disc(wide * share, radius * share); };
+    easel.fill(into, disc(1.02), at + Point{radius * 0.22, radius * 0.38}, kShadow, 0.34);
+    const PathId rim = disc(1);
+    easel.fill(into, rim, at, mix(metal.base, metal.shade, 0.42));
+    easel.fill(into, disc(0.84), at + Point{-radius * 0.10, -radius * 0.10}, metal.base);
+    // Under one millimetre printed there is no room for more than a dot of light.
+    if (easel.weight(7.2) < radius) {
+        easel.fill(into,
+                   disc(0.52),
+                   at + Point{-radius * 0.18, -radius * 0.20},
+                   mix(metal.base, metal.light, 0.34));
+    }
+    easel.fill(into,
+               disc(0.20),
+               at + Point{-radius * 0.30, -radius * 0.34},
+               mix(metal.base, metal.light, 0.85));
+    into.children.emplace_back(
+        Shape{rim, at, std::nullopt, Stroke{metal.contour, easel.weight(1.0), 1, {}}});
+}
+
+/// How far a hole may run from `from` along `way` before it comes too near the limit.
+double free_length(const Curve& limit, Point from, Point way, double wanted, double clear) {
+    double nearest = wanted;
+    const std::vector<Point>& chain = limit.chain();
+    for (std::size_t i = 1; i < chain.size(); ++i) {
+        const Point a = chain[i - 1] - from;
+        const Point b = chain[i] - from;
+        const double sa = cross(way, a);
+        const double sb = cross(way, b);
+        if ((sa > 0) != (sb > 0)) {
+            const double x = dot(way, a) + (dot(way, b) - dot(way, a)) * sa / (sa - sb);
+            if (x > 0) {
+                nearest = std::min(nearest, x - clear);
+            }
+        }
+    }
+    return nearest;
+}
+
+void paint_hole(Easel& easel, Group& into, Point from, Point to, const Inks& cloth) {
+    const Curve line(std::vector<Point>{from, to});
+    const Point across = right_of(unit(to - from));
+    // A worked hole: a cord of thread each side of the cut, and a bar at the end.
+    easel.fill(into, band(line, 3.4, Side::both), mix(cloth.base, cloth.shade, 0.30));
+    easel.fill(into, tapered(line, easel.weight(1.2)), cloth.seam);
+    easel.fill(
+        into,
+        tapered(Curve(std::vector<Point>{to - across * 3, to + across * 3}), easel.weight(1.3)),
+        cloth.seam);
+}
+
+/// A lace loop with a pointed end, `wide` mm from edge to edge.
+void paint_loop(Easel& easel, Group& into, Point from, Point to, Colour colour) {
+    constexpr double kHalf = 5;
+    const Inks inks = inks_for(colour, Surface::braid);
+    const Point way = unit(to - from);
+    const Point across = right_of(way) * kHalf;
+    const Point neck = to - way * (kHalf * 1.1);
+    const PathId loop = easel.drawing().add(
+        polygon({from - across, neck - across, to, neck + across, from + across}));
+    easel.fill(into, loop, {1.2, 2}, kShadow, 0.25);
+    easel.fill(into, loop, {}, colour);
+    easel.stroke(into, loop, inks.contour, easel.weight(0.9));
+    easel.fill(into, tapered(Curve(std::vector<Point>{from, neck}), easel.weight(0.9)), inks.seam);
+}
+
+}  // namespace
+
+void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
+    const Material* metal = easel.uniform().material(*detail.style);
+    if (metal == nullptr) {
+        return;
+    }
+    const Inks inks = inks_for(metal->colour, Surface::metal);
+    for (const Curve::Station& station :
+         detail.curve.stations(count_of(easel, detail), detail.start, detail.end)) {
+        paint_button(easel, where.free, station.at, detail.size / 2, detail.squash, inks);
+    }
+}
+
+void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where) {
+    const std::string style = detail.style ? easel.uniform().word(*detail.style) : "plain";
+    if (style == "none") {
+        return;
+    }
+    const auto lace = detail.cloth.property ? easel.colour_of(detail.cloth) : std::nullopt;
+    for (const Curve::Station& station :
+         detail.curve.stations(count_of(easel, detail), detail.start, detail.end)) {
+        const Point way = right_of(station.along) * (detail.side == Side::left ? -1 : 1);
+        const Point from = station.at + way * detail.gap;
+        const double wanted = detail.length;
+        const double long_is =
+            detail.limit ? free_length(*detail.limit, from, way, wanted, detail.clear) : wanted;
+        if (long_is < 8) {
+            continue;
+        }
+        if (style == "laced" && lace) {
+            paint_loop(easel, where.clipped, station.at - way * 2, from + way * long_is, *lace);
+        } else {
+            paint_hole(easel, where.clipped, from, from + way * long_is, where.on.inks);
+        }
+    }
+}
+
+void paint_piping(Easel& easel, const Detail& detail, const Trimming& where) {
+    const auto colour = easel.colour_of(detail.cloth);
+    if (!colour) {
+        return;
+    }
+    const Inks inks = inks_for(*colour, Surface::wool);
+    const PathId line = easel.drawing().add(smooth(detail.curve.simplified(0.4)));
+    // A cord this thin would be lost at small scales: it is never printed under a quarter
+    // millimetre.
+    const double width = std::max(detail.width, easel.weight(2.2));
+    easel.stroke(where.free, line, inks.contour, width + easel.weight(1.5));
+    easel.stroke(where.free, line, *colour, width);
+    Shape lit{line,
+              {-width * 0.2, -width * 0.2},
+              std::nullopt,
+              Stroke{inks.light, width * 0.3, 0.35, {}}};
+    where.free.children.emplace_back(std::move(lit));
+}
+
+void paint_lace(Easel& easel, const Detail& detail, const Trimming& where) {
+    const auto colour = easel.colour_of(detail.cloth);
+    if (!colour) {
+        return;
+    }
+    const bool outlined = !detail.path.empty() && detail.path.verbs.back() == Path::Verb::close;
+    paint_applied(easel,
+                  outlined ? detail.path : band(detail.curve, detail.width, detail.side),
+                  *colour,
+                  where,
+                  LineWeight::fine,
+                  Surface::braid);
+}
+
+void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
+    const std::string words = easel.uniform().word(property_id("buttons.number"));
+    if (words.empty() || words == "none") {
+        return;
+    }
+    const Curve::Station left = detail.curve.at(0);
+    const double room = detail.curve.length();
+    // Figures of the face are half as wide as the em; more than two must be smaller.
+    const double em =
+        std::min(detail.size * 1.45, room / (0.5 * static_cast<double>(words.size())));
+    const Point middle = left.at + left.along * (room / 2);
+    const Inks& metal = where.on.inks;
+    const auto engrave = [&](Point shift, Colour colour) {
+        Text text;
+        text.words = words;
+        text.at = middle + shift;
+        text.size = em;
+        text.face = Face::bold;
+        text.align = Align::middle;
+        text.colour = colour;
+        where.clipped.children.emplace_back(std::move(text));
+    };
+    const double step = em * 0.03;
+    engrave({step, step * 1.2}, mix(metal.base, metal.light, 0.7));
+    engrave({-step, -step}, metal.contour);
+    engrave({0, 0}, mix(metal.base, metal.shade, 0.72));
+}
+
+}  // namespace platewright
