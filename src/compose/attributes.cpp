@@ -11,14 +11,6 @@
 
 namespace platewright {
 
-namespace {
-
-std::string in_quotes(std::string_view text) {
-    return "'" + std::string(text) + "'";
-}
-
-}  // namespace
-
 Attributes::Attributes(pugi::xml_node element,
                        const SourceMap& sources,
                        FileId file,
@@ -73,7 +65,7 @@ void Attributes::number(const std::string& name, double& into, double least, dou
         to_.error("template.number",
                   place("data-" + name),
                   "data-" + name + " should be a number from " + format_number(least, 2) + " to " +
-                      format_number(most, 2) + ", not " + in_quotes(*text));
+                      format_number(most, 2) + ", not " + quoted(*text));
         return;
     }
     into = numbers->front();
@@ -92,7 +84,7 @@ void Attributes::property(const std::string& name, std::optional<PropertyId>& in
         }
         Diagnostic& error = to_.error("template.unknown-property",
                                       place("data-" + name),
-                                      "there is no property " + in_quotes(*text));
+                                      "there is no property " + quoted(*text));
         if (const auto near = nearest_word(*text, keys)) {
             error.hints.push_back("did you mean '" + *near + "'?");
         }
@@ -129,7 +121,7 @@ bool Attributes::cloth(ClothSource& into) {
         if (kind != Kind::cloth && kind != Kind::metal) {
             to_.error("template.not-a-cloth",
                       place("data-cloth"),
-                      in_quotes(*text) + " is not a cloth or metal, so nothing can be made of it");
+                      quoted(*text) + " is not a cloth or metal, so nothing can be made of it");
         }
     }
     return true;
@@ -152,7 +144,7 @@ void Attributes::count(Detail& into) {
     }
     property("number", into.count_from);
     if (into.count_from && properties()[*into.count_from].kind != Kind::count) {
-        to_.error("template.not-a-count", place("data-number"), in_quotes(*text) + " is not a count");
+        to_.error("template.not-a-count", place("data-number"), quoted(*text) + " is not a count");
     }
 }
 
@@ -166,7 +158,7 @@ std::optional<std::size_t> Attributes::choice(const std::string& name,
     if (found == allowed.end()) {
         to_.error("template.choice",
                   place("data-" + name),
-                  "data-" + name + " should be " + or_list(allowed) + ", not " + in_quotes(*text));
+                  "data-" + name + " should be " + or_list(allowed) + ", not " + quoted(*text));
         return std::nullopt;
     }
     return static_cast<std::size_t>(found - allowed.begin());
@@ -191,7 +183,7 @@ void Attributes::report_unread() {
         }
         const std::vector<std::string> known(read_.begin(), read_.end());
         Diagnostic& error = to_.error(
-            "template.unknown-attribute", place(name), "nothing here is called " + in_quotes(name));
+            "template.unknown-attribute", place(name), "nothing here is called " + quoted(name));
         if (const auto near = nearest_word(name, known)) {
             error.hints.push_back("did you mean '" + *near + "'?");
         } else {
