@@ -14,7 +14,7 @@ TEST(Lengths, AgreeWithTheOrdinances) {
         std::string problem;
         const std::optional<Measure> measure = parse_measure(row[0], problem);
         ASSERT_TRUE(measure) << row[0] << ": " << problem;
-        EXPECT_NEAR(measure->mm, std::stod(row[1]), 0.000001) << row[0];
+        EXPECT_NEAR(measure->mm, std::stod(row[1]), std::stod(row[2])) << row[0];
         EXPECT_EQ(measure->printed, row[0]);
     }
 }
