@@ -14,8 +14,6 @@ namespace {
 
 constexpr Colour kOutline{0x1d, 0x16, 0x13};
 constexpr Colour kCastShadow{0x15, 0x10, 0x1a};
-/// Modelling weaker than this has no room for hatching.
-constexpr double kHatchFromDepth = 0.5;
 
 /// One figure under the brush.
 class Painting {
@@ -58,7 +56,13 @@ class Painting {
         group.name = "outline";
         for (const Part* part : worn_) {
             if (part->silhouette) {
-                easel_.stroke(group, shapes_[part->name], kOutline, easel_.weight(4.0));
+                // Moved away from the light, the line is thin where the light falls and heavy
+                // below.
+                const Point away = kToLight * -easel_.weight(0.75);
+                group.children.emplace_back(Shape{shapes_[part->name],
+                                                  away,
+                                                  std::nullopt,
+                                                  Stroke{kOutline, easel_.weight(3.5), 1, {}}});
             }
         }
         return group;
@@ -74,21 +78,29 @@ class Painting {
         return found;
     }
 
-    const Volume& volume_of(const Part& part) {
-        const std::string key = part.flat   ? ""
-                                : part.zone ? "zone " + *part.zone
-                                            : "part " + part.name;
+    /// The volumes a part lies on: the named zones, or its own shape; none if it is flat.
+    std::vector<const Volume*> volumes_of(const Part& part) {
+        std::vector<const Volume*> found;
+        if (part.zones.empty() && !part.flat) {
+            found.push_back(&volume("part " + part.name, Zone{part.shape, std::nullopt, 0}));
+        }
+        for (const std::string& name : part.zones) {
+            found.push_back(&volume("zone " + name, template_.zones.at(name)));
+        }
+        return found;
+    }
+
+    const Volume& volume(const std::string& key, const Zone& zone) {
         const auto [entry, is_new] = volumes_.try_emplace(key);
-        if (!is_new || part.flat) {
+        if (!is_new) {
             return entry->second;
         }
-        const Zone own{part.shape, std::nullopt, 0};
-        const Zone& zone = part.zone ? template_.zones.at(*part.zone) : own;
         // Larger than any shift of the zone, so that its own edges never show.
         Path cover = rectangle(zone.path.bounds().grown(400));
         cover.verbs.insert(cover.verbs.end(), zone.path.verbs.begin(), zone.path.verbs.end());
         cover.points.insert(cover.points.end(), zone.path.points.begin(), zone.path.points.end());
         entry->second.cover = easel_.drawing().add(std::move(cover));
+        entry->second.outline = easel_.drawing().add(zone.path);
         entry->second.rings = hatch(zone, easel_.weight(4.4), easel_.weight(0.85), 0, 0.30);
         entry->second.crossed = hatch(zone, easel_.weight(4.9), easel_.weight(0.7), -0.55, 0.13);
         return entry->second;
@@ -110,8 +122,7 @@ class Painting {
     Group paint_part(const Part& part) {
         const Piece piece{
             shapes_[part.name], inks_for(*easel_.colour_of(part.cloth), part.surface), part.line};
-        const Volume& volume = volume_of(part);
-        const double depth = part.flat ? 0 : part.depth;
+        const std::vector<const Volume*> volumes = volumes_of(part);
         Group group;
         group.name = part.name;
         group.clip = shapes_of(part.clip);
@@ -120,15 +131,12 @@ class Painting {
         Group inner;
         inner.name = "modelling";
         inner.clip.push_back(piece.shape);
-        easel_.model(inner, piece, volume, depth);
-        if (depth >= kHatchFromDepth) {
-            easel_.hatch(inner, piece, volume);
-        }
+        easel_.model(inner, piece, volumes, part.depth);
         Group free;
         free.name = "trimmings";
         for (const Detail& detail : part.details) {
             if (easel_.holds(detail.when)) {
-                paint_detail(detail, {inner, free, piece, volume, depth});
+                paint_detail(detail, {inner, free, piece, volumes, part.depth});
             }
         }
         Group contour;
@@ -151,10 +159,20 @@ class Painting {
         Group edge;
         edge.name = "edge";
         edge.clip.push_back(piece.shape);
+        std::vector<std::vector<Point>> chains;
         for (const PathId shape : group.clip) {
-            easel_.stroke(edge, shape, piece.inks.contour, easel_.contour_width(LineWeight::heavy));
+            for (std::vector<Point>& chain : outlines(easel_.drawing().paths[shape])) {
+                chains.push_back(std::move(chain));
+            }
         }
-        group.children.emplace_back(std::move(edge));
+        const Path outer = outer_edge(chains);
+        if (!outer.empty()) {
+            easel_.stroke(edge,
+                          easel_.drawing().add(outer),
+                          piece.inks.contour,
+                          easel_.contour_width(LineWeight::heavy));
+            group.children.emplace_back(std::move(edge));
+        }
     }
 
     void paint_detail(const Detail& detail, const Trimming& where) {

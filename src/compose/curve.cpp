@@ -266,6 +266,32 @@ bool inside(const std::vector<std::vector<Point>>& chains, Point p) {
     return within;
 }
 
+Path outer_edge(const std::vector<std::vector<Point>>& shapes) {
+    Path edge;
+    for (std::size_t own = 0; own < shapes.size(); ++own) {
+        std::vector<std::vector<Point>> others = shapes;
+        others.erase(others.begin() + static_cast<std::ptrdiff_t>(own));
+        const auto covered = [&](Point p) {
+            return std::ranges::any_of(others,
+                                       [p](const auto& other) { return inside({other}, p); });
+        };
+        bool drawing = false;
+        const std::vector<Point>& chain = shapes[own];
+        for (std::size_t i = 0; i <= chain.size(); ++i) {
+            const Point p = chain[i % chain.size()];
+            if (covered(p)) {
+                drawing = false;
+            } else if (drawing) {
+                edge.line_to(p);
+            } else {
+                edge.move_to(p);
+                drawing = true;
+            }
+        }
+    }
+    return edge;
+}
+
 double signed_area(const std::vector<Point>& outline) {
     double twice = 0;
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {

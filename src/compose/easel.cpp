@@ -16,6 +16,8 @@ constexpr double kShadeReach = 72;
 constexpr double kLightReach = 26;
 constexpr double kShadeAlpha = 0.030;
 constexpr double kLightAlpha = 0.026;
+/// Modelling weaker than this has no room for hatching.
+constexpr double kHatchFromDepth = 0.5;
 
 void crescents(
     Group& into, PathId cover, int steps, double reach, double power, Fill wash, double sign) {
@@ -84,10 +86,27 @@ void Easel::stroke(Group& into, PathId path, Colour colour, double width, double
     into.children.emplace_back(Shape{path, {}, std::nullopt, Stroke{colour, width, alpha, {}}});
 }
 
-void Easel::model(Group& into, const Piece& piece, const Volume& volume, double depth) {
+void Easel::model(Group& into,
+                  const Piece& piece,
+                  const std::vector<const Volume*>& volumes,
+                  double depth) {
     if (depth <= 0) {
         return;
     }
+    for (const Volume* volume : volumes) {
+        if (volumes.size() == 1) {
+            model_one(into, piece, *volume, depth);
+            continue;
+        }
+        Group own;
+        own.name = "volume";
+        own.clip.push_back(volume->outline);
+        model_one(own, piece, *volume, depth);
+        into.children.emplace_back(std::move(own));
+    }
+}
+
+void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, double depth) {
     // A shallow piece needs fewer steps for the same smoothness.
     const int shade_steps =
         std::clamp(static_cast<int>(std::ceil(kShadeSteps * depth)), 3, kShadeSteps);
@@ -132,7 +151,7 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
             }
         }
         if (!together.empty()) {
-            fill(into, std::move(together), piece.inks.contour, 0.55);
+            fill(into, std::move(together), piece.inks.contour, piece.inks.hatch_alpha);
         }
     }
 }

@@ -21,7 +21,7 @@ struct Volume {
     /// Everything but the zone, filled even-odd: moved towards the light it leaves a crescent of
     /// shade.
     PathId cover = 0;
-    double depth = 1;
+    PathId outline = 0;
     std::vector<HatchStroke> rings;
     std::vector<HatchStroke> crossed;
 };
@@ -59,17 +59,21 @@ class Easel {
     void fill(Group& into, PathId path, Point shift, Colour colour, double alpha = 1);
     void stroke(Group& into, PathId path, Colour colour, double width, double alpha = 1);
 
-    /// Washes of shade away from the light and of light towards it.
-    void model(Group& into, const Piece& piece, const Volume& volume, double depth);
-
-    /// The hatching of `volume` that falls on the piece.
-    void hatch(Group& into, const Piece& piece, const Volume& volume);
+    /// Washes of shade away from the light, washes of light towards it, and hatching where the form
+    /// is deep enough. On several volumes each is modelled within its own outline.
+    void model(Group& into,
+               const Piece& piece,
+               const std::vector<const Volume*>& volumes,
+               double depth);
 
     /// Contour, with the second line that thickens its shaded side. `inner` is clipped to the
     /// piece.
     void contour(Group& outer, Group& inner, const Piece& piece);
 
   private:
+    void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
+    void hatch(Group& into, const Piece& piece, const Volume& volume);
+
     const Uniform& uniform_;
     double scale_;
     Drawing drawing_;
@@ -81,7 +85,7 @@ struct Trimming {
     Group& clipped;
     Group& free;
     const Piece& on;
-    const Volume& volume;
+    const std::vector<const Volume*>& volumes;
     double depth;
 };
 

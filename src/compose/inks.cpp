@@ -58,6 +58,8 @@ Inks inks_for(Colour cloth, Surface surface) {
     inks.shade_factor = 1.75 - 0.95 * c.l;
     inks.light_factor = c.l < 0.6 ? 1.0 : 1.25;
     inks.dark = c.l < kLipBelow;
+    // On white a full line would be grey mush; on skin it would be a beard.
+    inks.hatch_alpha = c.l > 0.8 ? 0.40 : 0.55;
     switch (surface) {
         case Surface::metal:
             inks.shade_factor *= 1.35;
@@ -71,11 +73,14 @@ Inks inks_for(Colour cloth, Surface surface) {
             break;
         case Surface::skin:
             inks.shade_factor *= 0.8;
+            inks.hatch_alpha = 0.22;
             inks.contour = from_oklab({0.20 + 0.18 * c.l, c.a * 1.1 + 0.02, c.b * 0.8 + 0.02});
+            break;
+        case Surface::hair:
+            inks.hatch_alpha = 0.35;
             break;
         case Surface::wool:
         case Surface::linen:
-        case Surface::hair:
         case Surface::braid:
             break;
     }

@@ -21,6 +21,8 @@ struct Inks {
     /// Factors on the strength of shadow and light washes.
     double shade_factor = 1;
     double light_factor = 1;
+    /// How strongly hatching is printed, 0..1.
+    double hatch_alpha = 0.55;
     /// OKLab lightness of the cloth, 0..1.
     double lightness = 0;
     /// So dark that the contour needs a lighter lip inside.

@@ -30,7 +30,7 @@ void paint_applied(Easel& easel,
     group.name = "applied";
     group.clip.push_back(piece.shape);
     easel.fill(where.clipped, piece.shape, {}, colour);
-    easel.model(group, piece, where.volume, where.depth);
+    easel.model(group, piece, where.volumes, where.depth);
     where.clipped.children.emplace_back(std::move(group));
     easel.stroke(where.clipped, piece.shape, piece.inks.contour, easel.contour_width(line));
 }

@@ -80,7 +80,8 @@ struct Part {
     ClothSource cloth;
     Surface surface = Surface::wool;
     Path shape;
-    std::optional<std::string> zone;
+    /// The volumes it lies on; with none, and not flat, its own shape is the volume.
+    std::vector<std::string> zones;
     bool flat = false;
     double depth = 1;
     LineWeight line = LineWeight::medium;

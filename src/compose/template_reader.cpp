@@ -308,8 +308,11 @@ class Reader {
         if (const auto surface = words.choice("surface", kSurfaces)) {
             part.surface = static_cast<Surface>(*surface);
         }
-        part.zone = words.words("zone");
-        part.flat = part.zone == "none";
+        part.zones = words.names("zone");
+        part.flat = part.zones == std::vector<std::string>{"none"};
+        if (part.flat) {
+            part.zones.clear();
+        }
         words.number("depth", part.depth, 0, 3);
         read_line_weight(words, part.line);
         words.number("shadow", part.shadow, 0, 60);
@@ -383,8 +386,10 @@ class Reader {
             const pugi::xml_node group = root.find_node(
                 [&](const pugi::xml_node& n) { return part.name == n.attribute("id").value(); });
             const Attributes words = attributes(group);
-            if (part.zone && !part.flat && !template_.zones.contains(*part.zone)) {
-                report_missing("zone", *part.zone, words.place("data-zone"), zone_names);
+            for (const std::string& zone : part.zones) {
+                if (!template_.zones.contains(zone)) {
+                    report_missing("zone", zone, words.place("data-zone"), zone_names);
+                }
             }
             for (const auto* list : {&part.on, &part.clip}) {
                 for (const std::string& name : *list) {
