@@ -19,7 +19,8 @@ std::optional<Uniform> resolve(const SpecifiedPlate& plate,
                                const std::vector<SpecifiedPalette>& palettes,
                                Diagnostics& to);
 
-/// Text dump of the stage: one line a property in table order: key, value, colour, and the chain of decisions with places.
+/// Text dump of the stage: one line a property in table order: key, value, colour, and the chain of
+/// decisions with places.
 std::string dump(const Uniform& uniform, const SourceMap& sources);
 
 }  // namespace platewright

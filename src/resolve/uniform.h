@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The decided uniform. Contract: every property of the table has a value, and every value has its reason.
+// The decided uniform. Contract: every property of the table has a value, and every value has its
+// reason.
 #pragma once
 
 #include <optional>
@@ -26,7 +27,8 @@ struct Material {
 /// Not worn, or left off.
 struct Absent {};
 
-/// Value by the property's kind: cloth, metal: Material; choice, words: string; count: int; measure: Measure.
+/// Value by the property's kind: cloth, metal: Material; choice, words: string; count: int;
+/// measure: Measure.
 using Value = std::variant<Absent, Material, std::string, int, Measure>;
 
 /// Who decided, weakest first. More strengths join as regulations come.
@@ -65,7 +67,8 @@ struct Uniform {
 
     [[nodiscard]] const Value& value(PropertyId id) const { return decided[id].value; }
 
-    /// The value as a user would write it; `none` where it is not worn. For conditions, dumps and captions.
+    /// The value as a user would write it; `none` where it is not worn. For conditions, dumps and
+    /// captions.
     [[nodiscard]] std::string word(PropertyId id) const;
 
     /// The material of a cloth or metal property, or nullptr where it is `none`.

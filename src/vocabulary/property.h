@@ -104,6 +104,9 @@ std::optional<SubstanceKind> find_substance(std::string_view section);
 /// `written` is not of that form.
 std::vector<std::string_view> followed(std::string_view written);
 
+/// The template set of a plate that names none.
+inline constexpr std::string_view kDefaultFigure = "line-infantry";
+
 /// A key of a plate that is not a group of properties.
 struct PlateKey {
     std::string_view key;
