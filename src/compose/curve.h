@@ -64,8 +64,11 @@ std::vector<std::vector<Point>> outlines(const Path& path);
 /// Whether `p` lies inside closed chains, even-odd.
 bool inside(const std::vector<std::vector<Point>>& outlines, Point p);
 
-/// Twice the area within closed chains is not needed; this is the area in mm², positive when they
-/// run clockwise on the page.
+/// The edges of closed shapes laid together that lie inside none of the others: the outline of the
+/// whole.
+Path outer_edge(const std::vector<std::vector<Point>>& shapes);
+
+/// Area in mm², positive when the chain runs clockwise on the page.
 double signed_area(const std::vector<Point>& outline);
 
 /// `path` with every subpath running clockwise on the page, so that several may be joined into one
