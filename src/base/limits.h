@@ -6,12 +6,17 @@
 
 namespace platewright::limits {
 
-/// A description is a page or two; a megabyte of YAML is a mistake or an attack, and the parser is slow on it.
-inline constexpr std::size_t kYamlBytes = 1'000'000;
+/// A description is a page or two, a large palette 50 KB. The parser takes up to 3 microseconds a byte on the worst input
+/// we know (many opening brackets), so this keeps any answer under a second.
+inline constexpr std::size_t kYamlBytes = 250'000;
 /// The parser recurses on nesting; nothing we read is nested deeper than six.
 inline constexpr std::size_t kYamlDepth = 24;
 /// Bounds the memory of the tree.
 inline constexpr std::size_t kYamlNodes = 50'000;
+/// A title or another single line; a longer one cannot be set on a sheet.
+inline constexpr std::size_t kLineCharacters = 200;
+/// One remark; longer ones belong in a book.
+inline constexpr std::size_t kNoteCharacters = 2'000;
 /// After this many problems in one run the rest is noise.
 inline constexpr std::size_t kProblemsShown = 50;
 /// A hand-drawn figure is under 200 KB.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// First stage: YAML text to what was written. Every problem of a file is reported, not only the first.
+// First stage: YAML text to what was written. Every problem of a file is reported, not only the
+// first.
 #pragma once
 
 #include <optional>
@@ -11,17 +12,25 @@
 namespace platewright {
 
 /// A plate description. Empty exactly when this call added an error.
-/// Errors: read.not-utf8, read.yaml, read.tab, read.several-documents, read.alias, read.too-deep, read.too-large,
-/// read.duplicate-key, read.unknown-key, read.wrong-kind, read.unknown-choice, read.out-of-range, read.missing-key.
+/// Errors, of the file's shape: those of `read_tree` in read/tree.h; of what it says:
+/// read.unknown-key, read.missing-key, read.missing-value, read.no-colon, read.wrong-kind,
+/// read.unknown-choice, read.out-of-range, read.bad-name.
 std::optional<SpecifiedPlate> read_plate(const SourceMap& sources, FileId file, Diagnostics& to);
 
-/// Ranks and what they wear by custom (`templates/NAME/customs.yaml`).
-std::optional<SpecifiedCustoms> read_customs(const SourceMap& sources, FileId file, Diagnostics& to);
+/// Ranks and what they wear by custom (`templates/NAME/customs.yaml`). Errors as for a plate, and
+/// read.duplicate-name.
+std::optional<SpecifiedCustoms> read_customs(const SourceMap& sources,
+                                             FileId file,
+                                             Diagnostics& to);
 
-/// A palette file.
-std::optional<SpecifiedPalette> read_palette(const SourceMap& sources, FileId file, Diagnostics& to);
+/// A palette file. Errors as for a plate, and read.duplicate-name within a section. Warning:
+/// read.outside-srgb.
+std::optional<SpecifiedPalette> read_palette(const SourceMap& sources,
+                                             FileId file,
+                                             Diagnostics& to);
 
-/// Text dump of the stage, the golden form: one line a value, `key = value   @line:column`, in table order.
+/// Text dump of the stage, the golden form: one line a value, `key = value   @line:column`, in
+/// table order.
 std::string dump(const SpecifiedPlate& plate, const SourceMap& sources);
 
 }  // namespace platewright

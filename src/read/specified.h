@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What was written: sparse, every value with its place. Contract: scalars are checked against the property's kind
-// (number, choice, length), but colours, metals and ranks are still names.
+// What was written: sparse, every value with its place. Contract: scalars are checked against the
+// property's kind (number, choice, length), but colours, metals and ranks are still names.
 #pragma once
 
 #include <map>
@@ -21,7 +21,8 @@ struct None {
     friend bool operator==(None, None) = default;
 };
 
-/// A value of a property, checked for kind; colour and metal names, choices and free text are strings.
+/// A value of a property, checked for kind; colour and metal names, choices and free text are
+/// strings.
 using WrittenValue = std::variant<None, std::string, int, Measure>;
 
 struct Written {
@@ -30,7 +31,7 @@ struct Written {
 };
 
 /// What was written of the properties, in table order.
-using Values = std::map<PropertyId, Written>;
+using WrittenValues = std::map<PropertyId, Written>;
 
 /// Free text with its place.
 struct WrittenText {
@@ -41,7 +42,8 @@ struct WrittenText {
 /// One plate as described.
 struct SpecifiedPlate {
     WrittenText title;
-    /// Second line of the caption, the year, who drew it, where the facts are from, remarks; empty if not written.
+    /// Second line of the caption, the year, who drew it, where the facts are from, remarks; empty
+    /// if not written.
     std::optional<WrittenText> subtitle;
     std::optional<WrittenText> year;
     std::optional<WrittenText> drawn_by;
@@ -50,15 +52,16 @@ struct SpecifiedPlate {
     /// Name of the template set; a folder of `templates/`.
     std::optional<WrittenText> figure;
     std::optional<WrittenText> rank;
-    Values values;
+    WrittenValues values;
 };
 
 /// What a rank wears by custom, where no regulation says.
 struct SpecifiedCustoms {
     struct Rank {
         WrittenText name;
-        Values values;
+        WrittenValues values;
     };
+
     std::vector<Rank> ranks;
 };
 
@@ -75,7 +78,7 @@ struct PaletteEntry {
 };
 
 struct SpecifiedPalette {
-    WrittenText name;
+    std::string name;
     std::vector<PaletteEntry> entries;
 };
 

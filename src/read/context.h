@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+// What every reader of a file is handed.
+#pragma once
+
+#include "base/diagnostic.h"
+
+namespace platewright {
+
+struct ReadContext {
+    const SourceMap& sources;
+    FileId file = 0;
+    Diagnostics& to;
+};
+
+}  // namespace platewright

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// Groups of properties, the same wherever they are written: on a plate, in the customs of a rank,
+// later in regulations.
+#pragma once
+
+#include <string_view>
+
+#include "read/context.h"
+#include "read/specified.h"
+#include "read/tree.h"
+
+namespace platewright {
+
+/// `coat`, `lapels` …
+bool is_group(std::string_view key);
+
+/// Reads `coat: {cloth: red, lining: white}` or `coat: red` and adds the values to `into`. What is
+/// wrong is left out. Errors: read.unknown-key, read.missing-value, read.wrong-kind,
+/// read.unknown-choice, read.out-of-range, read.no-colon.
+void read_group(const Entry& entry, WrittenValues& into, const ReadContext& context);
+
+/// One value of a property, checked for kind.
+std::optional<Written> read_value(PropertyId id, const Entry& entry, const ReadContext& context);
+
+}  // namespace platewright
