@@ -77,8 +77,8 @@ Diagnostic& Diagnostics::file_error(std::string code, std::string path, std::str
 
 void Diagnostics::sort() {
     std::ranges::stable_sort(all_, comes_before);
-    const auto repeated = std::ranges::unique(all_, same);
-    all_.erase(repeated.begin(), repeated.end());
+    // Not std::ranges::unique: its result type breaks clang 14 with this standard library.
+    all_.erase(std::unique(all_.begin(), all_.end(), same), all_.end());
     errors_ =
         static_cast<std::size_t>(std::ranges::count(all_, Severity::error, &Diagnostic::severity));
 }
