@@ -132,6 +132,13 @@ void read_side(Attributes& words, Detail& detail) {
 
 bool read_band(Attributes& words, const std::map<std::string, Curve>& guides, Detail& detail) {
     const std::vector<std::string> edges = words.names("between");
+    const auto sleeve = words.choice("sleeve", {"left", "right"});
+    if (!sleeve) {
+        words.to().error("template.missing",
+                         words.here(),
+                         "rank marks need data-sleeve: left or right, the wearer's");
+    }
+    detail.side = sleeve.value_or(0) == 0 ? Side::left : Side::right;
     if (edges.size() != 2) {
         words.to().error(
             "template.missing",
@@ -141,19 +148,12 @@ bool read_band(Attributes& words, const std::map<std::string, Curve>& guides, De
     }
     const Curve* lower = guide(words, "between", edges[0], guides);
     const Curve* upper = guide(words, "between", edges[1], guides);
-    if (lower != nullptr && upper != nullptr) {
-        detail.lower = *lower;
-        detail.upper = *upper;
-    }
-    const auto sleeve = words.choice("sleeve", {"left", "right"});
-    if (!sleeve) {
-        words.to().error("template.missing",
-                         words.here(),
-                         "rank marks need data-sleeve: left or right, the wearer's");
+    if (lower == nullptr || upper == nullptr) {
         return false;
     }
-    detail.side = *sleeve == 0 ? Side::left : Side::right;
-    return lower != nullptr && upper != nullptr;
+    detail.lower = *lower;
+    detail.upper = *upper;
+    return sleeve.has_value();
 }
 
 void read_buttonholes(Attributes& words,

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+// Tapered lines, bands and hatching.
+#include "compose/brush.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace platewright {
+namespace {
+
+const Curve kDown(std::vector<Point>{{0, 0}, {0, 200}});
+
+TEST(Tapered, IsFullInTheMiddleAndThinAtTheEnds) {
+    const Rect box = tapered(kDown, 4).bounds();
+    EXPECT_NEAR(box.width(), 4, 0.1);
+    EXPECT_NEAR(box.height(), 200, 1e-6);
+    const auto chain = outlines(tapered(kDown, 4));
+    EXPECT_TRUE(inside(chain, {1.8, 100}));
+    EXPECT_FALSE(inside(chain, {1.0, 2}));
+}
+
+TEST(Band, LiesOnTheSideAskedFor) {
+    EXPECT_NEAR(band(kDown, 20, Side::right).bounds().left, -20, 1e-6);
+    EXPECT_NEAR(band(kDown, 20, Side::right).bounds().right, 0, 1e-6);
+    EXPECT_NEAR(band(kDown, 20, Side::left).bounds().right, 20, 1e-6);
+    EXPECT_NEAR(band(kDown, 20, Side::both).bounds().left, -10, 1e-6);
+}
+
+Zone barrel(bool mirrored) {
+    Zone zone;
+    const double k = mirrored ? -1 : 1;
+    zone.path = clockwise(polygon({{k * 10, 0}, {k * 110, 0}, {k * 110, 200}, {k * 10, 200}}));
+    zone.axis = Curve(std::vector<Point>{{k * 60, 0}, {k * 60, 200}});
+    zone.bulge = 12;
+    return zone;
+}
+
+/// The light is never mirrored: on either arm the hatching lies on the right.
+TEST(Hatch, StartsAtTheEdgeAwayFromTheLightOnBothSides) {
+    for (const bool mirrored : {false, true}) {
+        const double dark_edge = mirrored ? -10 : 110;
+        const auto strokes = hatch(barrel(mirrored), 5, 1, 0, 0.3);
+        ASSERT_GT(strokes.size(), 30U);
+        for (const HatchStroke& stroke : strokes) {
+            EXPECT_NEAR(stroke.begin.x, dark_edge - 1, 1e-6);
+            EXPECT_LT(stroke.end.x, dark_edge - 5);
+            EXPECT_GT(stroke.end.x, dark_edge - 36);
+        }
+    }
+}
+
+TEST(Hatch, SagsInTheMiddleOfTheForm) {
+    for (const HatchStroke& stroke : hatch(barrel(false), 5, 1, 0, 0.3)) {
+        EXPECT_GT(stroke.end.y, stroke.begin.y);
+    }
+}
+
+TEST(Hatch, NeedsAnAxis) {
+    Zone zone = barrel(false);
+    zone.axis.reset();
+    EXPECT_TRUE(hatch(zone, 5, 1, 0, 0.3).empty());
+}
+
+TEST(Hatch, AVeryLongAxisIsBounded) {
+    Zone zone = barrel(false);
+    zone.axis = Curve(std::vector<Point>{{60, -90000}, {60, 90000}});
+    EXPECT_LT(hatch(zone, 0.01, 1, 0, 0.3).size(), 2000U);
+}
+
+}  // namespace
+}  // namespace platewright

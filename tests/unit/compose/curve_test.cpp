@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+// Arc lengths, stations, outlines.
+#include "compose/curve.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+
+namespace platewright {
+namespace {
+
+Path read(const std::string& data) {
+    std::string problem;
+    const auto path = parse_path_data(data, problem);
+    EXPECT_TRUE(path) << problem;
+    return path.value_or(Path{});
+}
+
+TEST(PathData, KeepsMovesLinesAndCurves) {
+    const Path path = read("m 1 2 l 3 0 q 1 1 2 0 c 0 1 1 1 1 0 z");
+    using enum Path::Verb;
+    EXPECT_EQ(path.verbs, (std::vector{move, line, cubic, cubic, close}));
+    EXPECT_EQ(path.points.front(), (Point{1, 2}));
+    EXPECT_EQ(path.points.back(), (Point{7, 2}));
+}
+
+TEST(PathData, AnArcBecomesCurvesOfTheSameLength) {
+    const Curve half(read("M -50 0 A 50 50 0 0 1 50 0"));
+    EXPECT_NEAR(half.length(), 50 * std::numbers::pi, 0.1);
+}
+
+TEST(PathData, RefusesWhatIsNoPath) {
+    for (const char* bad :
+         {"", "M", "M 1 2", "hello", "M 0 0 L", "L 1 2 3", "M 0 0 L 1e9 0", "M 0 0 L nan 2"}) {
+        std::string problem;
+        EXPECT_FALSE(parse_path_data(bad, problem)) << bad;
+        EXPECT_FALSE(problem.empty()) << bad;
+    }
+}
+
+TEST(Curve, WalksByArcLength) {
+    const Curve corner(std::vector<Point>{{0, 0}, {30, 0}, {30, 40}});
+    EXPECT_DOUBLE_EQ(corner.length(), 70);
+    EXPECT_EQ(corner.at(10).at, (Point{10, 0}));
+    EXPECT_EQ(corner.at(50).at, (Point{30, 20}));
+    EXPECT_EQ(corner.at(50).along, (Point{0, 1}));
+}
+
+TEST(Curve, IsProlongedStraightBeyondItsEnds) {
+    const Curve line(std::vector<Point>{{0, 0}, {0, 10}});
+    EXPECT_EQ(line.at(-5).at, (Point{0, -5}));
+    EXPECT_EQ(line.at(12).at, (Point{0, 12}));
+}
+
+TEST(Curve, StationsAreEvenlySpacedAlongABentLine) {
+    const Curve bent(read("M 0 0 C 40 0 60 20 60 80"));
+    const auto stations = bent.stations(7, 5, 10);
+    ASSERT_EQ(stations.size(), 7U);
+    EXPECT_NEAR(length(stations.front().at - bent.at(5).at), 0, 1e-9);
+    EXPECT_NEAR(length(stations.back().at - bent.at(bent.length() - 10).at), 0, 1e-9);
+    const double step = (bent.length() - 15) / 6;
+    for (std::size_t i = 1; i < stations.size(); ++i) {
+        EXPECT_NEAR(
+            length(stations[i].at - bent.at(5 + step * static_cast<double>(i)).at), 0, 1e-9);
+    }
+}
+
+TEST(Curve, OneStationAloneSitsInTheMiddle) {
+    const Curve line(std::vector<Point>{{0, 0}, {100, 0}});
+    EXPECT_EQ(line.stations(1, 0, 0).front().at, (Point{50, 0}));
+    EXPECT_TRUE(line.stations(0, 0, 0).empty());
+    EXPECT_TRUE(line.stations(-3, 0, 0).empty());
+}
+
+TEST(Curve, ParallelCurveKeepsItsDistance) {
+    const Curve down(std::vector<Point>{{0, 0}, {0, 50}, {0, 100}});
+    // Walking down the page, the right-hand side is towards smaller x.
+    const Curve beside = down.offset(11);
+    for (const Point p : beside.chain()) {
+        EXPECT_NEAR(p.x, -11, 1e-9);
+    }
+}
+
+TEST(Curve, SimplifyingStaysWithinTheTolerance) {
+    const Curve arc(read("M 0 0 C 55 0 100 45 100 100"));
+    const Curve fewer(arc.simplified(0.5));
+    EXPECT_LT(fewer.chain().size(), arc.chain().size());
+    EXPECT_NEAR(fewer.length(), arc.length(), 0.5);
+}
+
+TEST(Outline, AreaIsPositiveClockwiseOnThePage) {
+    const std::vector<Point> square{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
+    EXPECT_DOUBLE_EQ(signed_area(square), 100);
+}
+
+TEST(Outline, AreaOfADrawnCircle) {
+    EXPECT_NEAR(
+        signed_area(outlines(ellipse({5, 5}, 20, 20)).front()), 400 * std::numbers::pi, 6.3);
+}
+
+TEST(Outline, ClockwiseTurnsOnlyWhatRunsTheOtherWay) {
+    const Path right = read("M 0 0 L 10 0 L 10 10 Z");
+    EXPECT_EQ(clockwise(right), right);
+    const Path wrong = read("M 0 0 L 10 10 C 10 8 10 2 10 0 Z");
+    const Path turned = clockwise(wrong);
+    EXPECT_GT(signed_area(outlines(turned).front()), 0);
+    EXPECT_NEAR(signed_area(outlines(turned).front()), -signed_area(outlines(wrong).front()), 1e-9);
+}
+
+TEST(Outline, InsideIsEvenOdd) {
+    const auto ring = outlines(read("M 0 0 H 30 V 30 H 0 Z M 10 10 H 20 V 20 H 10 Z"));
+    EXPECT_TRUE(inside(ring, {5, 5}));
+    EXPECT_FALSE(inside(ring, {15, 15}));
+    EXPECT_FALSE(inside(ring, {35, 5}));
+}
+
+TEST(Outline, OuterEdgeLeavesOutWhatLiesInsideANeighbour) {
+    const std::vector<Point> left{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
+    const std::vector<Point> right{{5, 2}, {20, 2}, {20, 8}, {5, 8}};
+    const Path edge = outer_edge({left, right});
+    for (const Point p : edge.points) {
+        EXPECT_FALSE(p == (Point{5, 2}) || p == (Point{5, 8}));
+    }
+}
+
+TEST(Smooth, PassesThroughItsPointsWithoutOvershoot) {
+    const Path path = smooth({{0, 0}, {10, 0}, {11, 0}, {40, 0}});
+    for (const Point p : path.points) {
+        EXPECT_NEAR(p.y, 0, 1e-9);
+        EXPECT_GE(p.x, -1e-9);
+        EXPECT_LE(p.x, 40 + 1e-9);
+    }
+    EXPECT_EQ(path.points.back(), (Point{40, 0}));
+}
+
+}  // namespace
+}  // namespace platewright

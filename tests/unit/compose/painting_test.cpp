@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: MIT
+// What is painted for a uniform: parts that are worn, trimmings where they belong.
+#include <gtest/gtest.h>
+
+#include "sample.h"
+
+namespace platewright {
+namespace {
+
+constexpr const char* kShape = R"(<path class="shape" d="M -40 0 H 40 V 390 H -40 Z"/>)";
+
+const Group* find_group(const Group& in, const std::string& name) {
+    for (const Node& node : in.children) {
+        if (const auto* group = std::get_if<Group>(&node)) {
+            if (group->name == name) {
+                return group;
+            }
+            if (const Group* found = find_group(*group, name)) {
+                return found;
+            }
+        }
+    }
+    return nullptr;
+}
+
+/// The boxes of all shapes in a group that are filled with `colour`.
+std::vector<Rect> filled(const Figure& figure, const Group& in, Colour colour) {
+    std::vector<Rect> found;
+    for (const Node& node : in.children) {
+        if (const auto* shape = std::get_if<Shape>(&node);
+            shape != nullptr && shape->fill && shape->fill->colour == colour) {
+            Rect box = figure.drawing.paths[shape->path].bounds();
+            found.push_back({box.left + shape->shift.x,
+                             box.top + shape->shift.y,
+                             box.right + shape->shift.x,
+                             box.bottom + shape->shift.y});
+        } else if (const auto* group = std::get_if<Group>(&node)) {
+            const std::vector<Rect> inner = filled(figure, *group, colour);
+            found.insert(found.end(), inner.begin(), inner.end());
+        }
+    }
+    return found;
+}
+
+Figure draw(const Uniform& uniform, const std::string& parts) {
+    const auto reading = read_text(template_with(parts));
+    EXPECT_TRUE(reading->made) << (reading->problems.all().empty()
+                                       ? ""
+                                       : reading->problems.all().front().message);
+    return compose(uniform, *reading->made, 7.2);
+}
+
+std::string part(const std::string& attributes, const std::string& details) {
+    return "<g id=\"coat\" " + attributes + ">" + kShape + details + "</g>";
+}
+
+TEST(Painting, APartOfNoClothIsNotWorn) {
+    Uniform uniform = trial_uniform();
+    const std::string lapel = part("data-cloth=\"lapels.cloth\"", "");
+    EXPECT_NE(find_group(draw(uniform, lapel).drawing.root, "coat"), nullptr);
+    set(uniform, "lapels.cloth", Absent{});
+    EXPECT_EQ(find_group(draw(uniform, lapel).drawing.root, "coat"), nullptr);
+}
+
+TEST(Painting, WhenDecidesWhatIsWorn) {
+    Uniform uniform = trial_uniform();
+    const std::string slashed =
+        part("data-cloth=\"cuffs.cloth\" data-when=\"cuffs.shape = slashed\"", "");
+    set(uniform, "cuffs.shape", std::string("round"));
+    EXPECT_EQ(find_group(draw(uniform, slashed).drawing.root, "coat"), nullptr);
+    set(uniform, "cuffs.shape", std::string("slashed"));
+    EXPECT_NE(find_group(draw(uniform, slashed).drawing.root, "coat"), nullptr);
+}
+
+TEST(Painting, TheCoatTakesTheColourOfItsCloth) {
+    Uniform uniform = trial_uniform();
+    set(uniform, "coat.cloth", Material{"red", {0xb2, 0x32, 0x30}, false, ""});
+    const Figure figure = draw(uniform, part("data-cloth=\"coat.cloth\"", ""));
+    EXPECT_EQ(filled(figure, *find_group(figure.drawing.root, "coat"), {0xb2, 0x32, 0x30}).size(),
+              1U);
+}
+
+TEST(Painting, ButtonsAreAsManyAsTheUniformSaysAndEvenlySpaced) {
+    Uniform uniform = trial_uniform();
+    const Colour metal{0xd0, 0xa5, 0x41};
+    set(uniform, "buttons.metal", Material{"yellow", metal, true, ""});
+    for (const int number : {0, 1, 5, 12}) {
+        set(uniform, "lapels.buttons", number);
+        const Figure figure = draw(uniform,
+                                   part("data-cloth=\"coat.cloth\"",
+                                        "<path class=\"buttons\" data-along=\"edge\" "
+                                        "data-number=\"lapels.buttons\" data-size=\"10\"/>"));
+        const Group* coat = find_group(figure.drawing.root, "coat");
+        const std::vector<Rect> faces = filled(figure, *coat, metal);
+        ASSERT_EQ(faces.size(), static_cast<std::size_t>(number));
+        for (std::size_t i = 2; i < faces.size(); ++i) {
+            EXPECT_NEAR(faces[i].top - faces[i - 1].top, faces[1].top - faces[0].top, 1e-9);
+        }
+    }
+}
+
+TEST(Painting, ButtonholesStopShortOfTheirLimit) {
+    Uniform uniform = trial_uniform();
+    const Colour lace{0xff, 0xfe, 0xfd};
+    set(uniform, "lapels.lace", Material{"lace", lace, false, ""});
+    set(uniform, "lapels.buttonholes", std::string("laced"));
+    const Figure figure =
+        draw(uniform,
+             part("data-cloth=\"coat.cloth\"",
+                  "<path class=\"buttonholes\" d=\"M 30 20 V 120\" data-number=\"3\" "
+                  "data-length=\"60\" data-limit=\"edge\" "
+                  "data-clear=\"8\" data-side=\"right\" data-style=\"lapels.buttonholes\" "
+                  "data-lace=\"lapels.lace\"/>"));
+    const std::vector<Rect> loops = filled(figure, *find_group(figure.drawing.root, "coat"), lace);
+    // The third loop lies below the end of the limiting guide and keeps its whole length.
+    ASSERT_EQ(loops.size(), 3U);
+    EXPECT_NEAR(loops[0].left, 8, 1e-6);
+    EXPECT_NEAR(loops[1].left, 8, 1e-6);
+    EXPECT_NEAR(loops[2].left, -40, 1e-6);
+}
+
+/// Rank bars: as many, as wide and as far apart as decided, counted from the lower edge, on the
+/// named sleeve only.
+TEST(Painting, RankBarsStandAboveTheLowerEdge) {
+    Uniform uniform = trial_uniform();
+    const Colour tape{0xf0, 0xf1, 0xf2};
+    set(uniform, "marks.shape", std::string("bars"));
+    set(uniform, "marks.number", 2);
+    set(uniform, "marks.cloth", Material{"white", tape, false, ""});
+    set(uniform, "marks.width", Measure{12, "12 mm"});
+    set(uniform, "marks.spacing", Measure{8, "8 mm"});
+    set(uniform, "marks.sleeves", std::string("left"));
+    const auto bars = [&](const std::string& sleeve) {
+        const Figure figure =
+            draw(uniform,
+                 part("data-cloth=\"coat.cloth\"",
+                      "<path class=\"marks\" data-between=\"low high\" data-sleeve=\"" + sleeve +
+                          "\"/>"));
+        return filled(figure, *find_group(figure.drawing.root, "coat"), tape);
+    };
+    const std::vector<Rect> left = bars("left");
+    ASSERT_EQ(left.size(), 2U);
+    EXPECT_NEAR(left[0].bottom, 292, 1e-6);
+    EXPECT_NEAR(left[0].top, 280, 1e-6);
+    EXPECT_NEAR(left[1].bottom, 272, 1e-6);
+    EXPECT_NEAR(left[1].top, 260, 1e-6);
+    EXPECT_TRUE(bars("right").empty());
+}
+
+TEST(Painting, ChevronsPointTheWayTheyAreNamed) {
+    Uniform uniform = trial_uniform();
+    const Colour tape{0xf0, 0xf1, 0xf2};
+    set(uniform, "marks.number", 1);
+    set(uniform, "marks.cloth", Material{"white", tape, false, ""});
+    set(uniform, "marks.sleeves", std::string("both"));
+    const auto apex_above_ends = [&](const char* shape) {
+        set(uniform, "marks.shape", std::string(shape));
+        const Figure figure =
+            draw(uniform,
+                 part("data-cloth=\"coat.cloth\"",
+                      "<path class=\"marks\" data-between=\"low high\" data-sleeve=\"left\"/>"));
+        for (const Path& path : figure.drawing.paths) {
+            // The chevron is the one polygon of 26 corners.
+            if (path.points.size() == 26) {
+                const auto level_at = [&](double x) {
+                    double best = 1e9;
+                    double y = 0;
+                    for (const Point p : path.points) {
+                        if (std::abs(p.x - x) < best) {
+                            best = std::abs(p.x - x);
+                            y = p.y;
+                        }
+                    }
+                    return y;
+                };
+                return level_at(0) < level_at(42);
+            }
+        }
+        ADD_FAILURE() << "no chevron drawn";
+        return false;
+    };
+    EXPECT_TRUE(apex_above_ends("chevrons-up"));
+    EXPECT_FALSE(apex_above_ends("chevrons-down"));
+}
+
+TEST(Painting, PrintedLineWeightIsTheSameAtEveryScale) {
+    const Uniform uniform = trial_uniform();
+    const auto reading = read_text(template_with(part("data-cloth=\"coat.cloth\"", "")));
+    const auto contour = [&](double scale) {
+        const Figure figure = compose(uniform, *reading->made, scale);
+        const Group* group = find_group(figure.drawing.root, "contour");
+        return std::get<Shape>(group->children.front()).stroke->width / scale;
+    };
+    EXPECT_NEAR(contour(5), contour(12), 1e-12);
+}
+
+TEST(Painting, AShadowFallsOnlyOnWhatLiesBeneath) {
+    const Uniform uniform = trial_uniform();
+    const std::string under =
+        R"(<g id="under" data-cloth="coat.cloth"><path class="shape" d="M 0 0 H 90 V 90 H 0 Z"/></g>)";
+    const std::string with =
+        "<g id=\"coat\" data-cloth=\"coat.cloth\" data-shadow=\"5\" data-on=\"under\">" +
+        std::string(kShape) + "</g>";
+    const Figure figure = draw(uniform, under + with);
+    const Group* shadow = find_group(figure.drawing.root, "shadow");
+    ASSERT_NE(shadow, nullptr);
+    ASSERT_EQ(shadow->clip.size(), 1U);
+    EXPECT_EQ(figure.drawing.paths[shadow->clip.front()].bounds().right, 90);
+}
+
+TEST(Painting, TheSameUniformGivesTheSameDrawing) {
+    const Uniform uniform = trial_uniform();
+    const std::string parts = part("data-cloth=\"coat.cloth\" data-zone=\"body\"",
+                                   "<path class=\"fold\" d=\"M 0 0 L 9 90\"/>");
+    EXPECT_EQ(dump(draw(uniform, parts)), dump(draw(uniform, parts)));
+}
+
+TEST(Captions, NameEachMaterialOnceWithAllItsPlaces) {
+    Uniform uniform = trial_uniform();
+    set(uniform, "coat.cloth", Material{"white", {1, 2, 3}, false, "natural wool"});
+    set(uniform, "waistcoat.cloth", Material{"white", {1, 2, 3}, false, "natural wool"});
+    const Captions captions = captions_of(uniform);
+    const auto entry = std::find_if(captions.key.begin(),
+                                    captions.key.end(),
+                                    [](const KeyEntry& e) { return e.name == "white"; });
+    ASSERT_NE(entry, captions.key.end());
+    EXPECT_EQ(entry->worn, "waistcoat, coat");
+    EXPECT_EQ(entry->made_of, "natural wool");
+}
+
+TEST(Captions, MarksOfNoRankAreNotMentioned) {
+    Uniform uniform = trial_uniform();
+    set(uniform, "marks.number", 0);
+    for (const auto& [what, words] : captions_of(uniform).particulars) {
+        EXPECT_NE(what, "rank marks");
+    }
+}
+
+}  // namespace
+}  // namespace platewright
