@@ -1,0 +1,291 @@
+// SPDX-License-Identifier: MIT
+// SVG: the drawing tree as elements. Written here and not by cairo, whose SVG has no names and no live text.
+#include <map>
+#include <vector>
+
+#include "write/colour_name.h"
+#include "write/numbers.h"
+#include "write/svg_ids.h"
+#include "write/svg_path.h"
+#include "write/svg_style.h"
+#include "write/svg_type.h"
+#include "write/write.h"
+
+namespace platewright {
+
+namespace {
+
+/// Outlines of the page: equal ones are one, and what is used more than once is written once, in `<defs>`.
+class Outlines {
+  public:
+    /// Counts a use beforehand.
+    void count(const std::string& data) { ++uses_[data]; }
+
+    /// The id of an outline that is used more than once, else empty.
+    std::string shared(const std::string& data) {
+        if (uses_.at(data) < 2) {
+            return {};
+        }
+        const auto [at, is_new] = ids_.emplace(data, "p" + std::to_string(ids_.size()));
+        if (is_new) {
+            defs_ += "<path id=\"" + at->second + "\" d=\"" + data + "\"/>\n";
+        }
+        return at->second;
+    }
+
+    /// The definitions, in the order of their first use.
+    [[nodiscard]] const std::string& defs() const { return defs_; }
+
+  private:
+    std::map<std::string, int> uses_;
+    std::map<std::string, std::string> ids_;
+    std::string defs_;
+};
+
+/// One placed drawing: its path data is made once.
+struct Drawn {
+    const Placed* placed = nullptr;
+    int places = 2;
+    std::vector<std::string> data;
+
+    explicit Drawn(const Placed& from) : placed(&from), places(places_for(from.factor)) {
+        data.reserve(from.drawing.paths.size());
+        for (const Path& path : from.drawing.paths) {
+            data.push_back(svg_path_data(path, places));
+        }
+    }
+};
+
+void count_uses(const Group& group, const Drawn& drawn, Outlines& outlines) {
+    for (const PathId id : group.clip) {
+        outlines.count(drawn.data.at(id));
+    }
+    for (const Node& node : group.children) {
+        if (const auto* shape = std::get_if<Shape>(&node)) {
+            outlines.count(drawn.data.at(shape->path));
+        } else if (const auto* inner = std::get_if<Group>(&node)) {
+            count_uses(*inner, drawn, outlines);
+        }
+    }
+}
+
+class Writer {
+  public:
+    explicit Writer(const Typesetter& type) : type_(type) {}
+
+    std::string body(const Page& page) {
+        std::vector<Drawn> all;
+        all.reserve(page.items.size());
+        for (const Placed& placed : page.items) {
+            all.emplace_back(placed);
+            count_uses(placed.drawing.root, all.back(), outlines_);
+        }
+        for (const Drawn& drawn : all) {
+            place(drawn);
+        }
+        return std::move(out_);
+    }
+
+    [[nodiscard]] std::string defs() const {
+        const std::string all = outlines_.defs() + clips_;
+        return all.empty() ? all : "<defs>\n" + all + "</defs>\n";
+    }
+
+    [[nodiscard]] std::string style() const { return type_.style(); }
+
+    void operator()(const Shape& shape) { element(shape, svg_style(shape, drawn_->places)); }
+
+    void operator()(const Text& text) { out_ += type_.element(text, drawn_->places); }
+
+    void operator()(const Group& group) {
+        const bool bare = group.name.empty() && group.clip.empty();
+        const std::string style = common_style(group);
+        const std::string id = group.name.empty() ? std::string() : ids_.make(group.name, within_);
+        if (group.children.empty()) {
+            return;
+        }
+        if (bare && style.empty()) {
+            children(group);
+            return;
+        }
+        out_ += "<g" + (id.empty() ? id : " id=\"" + id + '"');
+        if (!group.clip.empty()) {
+            out_ += " clip-path=\"url(#" + clip(group.clip) + ")\"";
+        }
+        out_ += style + ">\n";
+        group_body(group, style, id.empty() ? within_ : id);
+        out_ += "</g>\n";
+    }
+
+  private:
+    void place(const Drawn& drawn) {
+        const Placed& placed = *drawn.placed;
+        drawn_ = &drawn;
+        out_ += "<g";
+        const Group& root = placed.drawing.root;
+        const std::string id = root.name.empty() ? std::string() : ids_.make(root.name, {});
+        if (!id.empty()) {
+            out_ += " id=\"" + id + '"';
+        }
+        out_ += " transform=\"translate(";
+        append_short(out_, placed.at.x, 4);
+        out_ += ' ';
+        append_short(out_, placed.at.y, 4);
+        out_ += ")scale(";
+        append_short(out_, placed.factor, 6);
+        out_ += ")\"";
+        if (!root.clip.empty()) {
+            out_ += " clip-path=\"url(#" + clip(root.clip) + ")\"";
+        }
+        out_ += ">\n";
+        if (!root.name.empty()) {
+            out_ += "<title>" + xml_escaped(printable(root.name)) + "</title>\n";
+        }
+        group_body(root, {}, id);
+        out_ += "</g>\n";
+    }
+
+    void group_body(const Group& group, const std::string& style, const std::string& id) {
+        const std::string outer = within_;
+        within_ = id;
+        if (style.empty()) {
+            children(group);
+        } else {
+            for (const Node& node : group.children) {
+                element(std::get<Shape>(node), {});
+            }
+        }
+        within_ = outer;
+    }
+
+    /// Paints the children; several shapes in a row that are painted alike say so once, in a group of their own.
+    void children(const Group& group) {
+        for (std::size_t at = 0; at < group.children.size();) {
+            const std::size_t end = end_of_row(group, at);
+            constexpr std::size_t kWorthwhile = 3;
+            if (end - at < kWorthwhile) {
+                std::visit(*this, group.children[at]);
+                ++at;
+                continue;
+            }
+            out_ += "<g" + style_of(group.children[at]) + ">\n";
+            for (; at < end; ++at) {
+                element(std::get<Shape>(group.children[at]), {});
+            }
+            out_ += "</g>\n";
+        }
+    }
+
+    [[nodiscard]] std::string style_of(const Node& node) const {
+        const auto* shape = std::get_if<Shape>(&node);
+        return shape == nullptr ? std::string() : svg_style(*shape, drawn_->places);
+    }
+
+    /// The first child after `at` that is painted otherwise.
+    [[nodiscard]] std::size_t end_of_row(const Group& group, std::size_t at) const {
+        const std::string style = style_of(group.children[at]);
+        std::size_t end = at + 1;
+        while (!style.empty() && end < group.children.size() && style_of(group.children[end]) == style) {
+            ++end;
+        }
+        return end;
+    }
+
+    /// The style of all children, if they are two or more shapes painted alike.
+    [[nodiscard]] std::string common_style(const Group& group) const {
+        if (group.children.size() < 2 || end_of_row(group, 0) < group.children.size()) {
+            return {};
+        }
+        return style_of(group.children[0]);
+    }
+
+    void element(const Shape& shape, const std::string& style) {
+        const std::string& data = drawn_->data.at(shape.path);
+        if (!is_painted(shape) || data.empty()) {
+            return;
+        }
+        const std::string id = outlines_.shared(data);
+        if (id.empty()) {
+            out_ += "<path d=\"" + data + '"';
+            if (shape.shift != Point{}) {
+                out_ += " transform=\"translate(";
+                append_short(out_, shape.shift.x, drawn_->places + 1);
+                out_ += ' ';
+                append_short(out_, shape.shift.y, drawn_->places + 1);
+                out_ += ")\"";
+            }
+        } else {
+            out_ += "<use xlink:href=\"#" + id + '"';
+            shift("x", shape.shift.x);
+            shift("y", shape.shift.y);
+        }
+        out_ += style + "/>\n";
+    }
+
+    void shift(const char* name, double by) {
+        if (to_steps(by, drawn_->places + 1) != 0) {
+            out_ += std::string(" ") + name + "=\"";
+            append_short(out_, by, drawn_->places + 1);
+            out_ += '"';
+        }
+    }
+
+    /// The id of a clip path; equal ones are one.
+    std::string clip(const std::vector<PathId>& paths) {
+        std::string members;
+        for (const PathId path : paths) {
+            const std::string& data = drawn_->data.at(path);
+            const std::string id = outlines_.shared(data);
+            members += id.empty() ? "<path d=\"" + data + "\"/>" : "<use xlink:href=\"#" + id + "\"/>";
+        }
+        const auto [at, is_new] = clip_ids_.emplace(members, "c" + std::to_string(clip_ids_.size()));
+        if (is_new) {
+            clips_ += "<clipPath id=\"" + at->second + "\">" + members + "</clipPath>\n";
+        }
+        return at->second;
+    }
+
+    SvgType type_;
+    SvgIds ids_;
+    Outlines outlines_;
+    std::map<std::string, std::string> clip_ids_;
+    std::string clips_;
+    std::string out_;
+    std::string within_;
+    const Drawn* drawn_ = nullptr;
+};
+
+void append_root(std::string& to, const Document& document, const Page& page) {
+    std::string width;
+    std::string height;
+    append_short(width, page.width, 3);
+    append_short(height, page.height, 3);
+    const std::string language = xml_escaped(printable(document.language));
+    to += "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+    to += "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\"";
+    to += " width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " + height + '"';
+    to += " lang=\"" + language + "\" xml:lang=\"" + language + '"';
+    to += " fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" text-rendering=\"geometricPrecision\">\n";
+    to += "<title>" + xml_escaped(printable(document.title)) + "</title>\n";
+    if (!document.description.empty()) {
+        to += "<desc>" + xml_escaped(printable(document.description)) + "</desc>\n";
+    }
+}
+
+}  // namespace
+
+std::string write_svg(const Document& document, std::size_t page, const Typesetter& type) {
+    const Page& chosen = document.pages.at(page);
+    std::string made;
+    append_root(made, document, chosen);
+    Writer writer(type);
+    const std::string body = writer.body(chosen);
+    made += writer.style();
+    made += writer.defs();
+    made += "<path id=\"paper\" fill=\"" + colour_name(chosen.paper) + "\" d=\"";
+    made += svg_path_data(rectangle({0, 0, chosen.width, chosen.height}), 3) + "\"/>\n";
+    made += body;
+    return made + "</svg>\n";
+}
+
+}  // namespace platewright

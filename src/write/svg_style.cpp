@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+// Fill and line attributes.
+#include "write/svg_style.h"
+
+#include "write/colour_name.h"
+#include "write/numbers.h"
+#include "write/stroke.h"
+
+namespace platewright {
+
+namespace {
+
+bool fills(const Shape& shape) {
+    return shape.fill && shape.fill->alpha > 0;
+}
+
+bool strokes(const Shape& shape) {
+    return shape.stroke && shape.stroke->alpha > 0 && shape.stroke->width > 0;
+}
+
+void append_opacity(std::string& to, const char* name, double alpha) {
+    if (alpha < 1) {
+        to += std::string(" ") + name + "=\"";
+        append_short(to, alpha, 3);
+        to += '"';
+    }
+}
+
+void append_stroke(std::string& to, const Stroke& stroke, int places) {
+    to += " stroke=\"" + colour_name(stroke.colour) + "\" stroke-width=\"";
+    append_short(to, stroke.width, places + 1);
+    to += '"';
+    append_opacity(to, "stroke-opacity", stroke.alpha);
+    const std::vector<double> dash = usable_dash(stroke);
+    for (std::size_t i = 0; i < dash.size(); ++i) {
+        to += i == 0 ? " stroke-dasharray=\"" : " ";
+        append_short(to, dash[i], places + 1);
+    }
+    to += dash.empty() ? "" : "\"";
+}
+
+}  // namespace
+
+bool is_painted(const Shape& shape) {
+    return fills(shape) || strokes(shape);
+}
+
+std::string svg_style(const Shape& shape, int places) {
+    std::string made;
+    if (fills(shape)) {
+        made += " fill=\"" + colour_name(shape.fill->colour) + '"';
+        append_opacity(made, "fill-opacity", shape.fill->alpha);
+        made += shape.fill->even_odd ? " fill-rule=\"evenodd\"" : "";
+    }
+    if (strokes(shape)) {
+        append_stroke(made, *shape.stroke, places);
+    }
+    return made;
+}
+
+}  // namespace platewright

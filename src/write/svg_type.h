@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// Type in an SVG: live text, and the fonts embedded for it.
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+
+#include "text/shaping.h"
+
+namespace platewright {
+
+/// Collects the characters a page uses of each face while its text is written.
+class SvgType {
+  public:
+    explicit SvgType(const Typesetter& type) : type_(type) {}
+
+    /// A `<text>` element; lengths in steps of 10^-places.
+    std::string element(const Text& text, int places);
+
+    /// A `<style>` element with a font face for each face used; empty if there was no text.
+    [[nodiscard]] std::string style() const;
+
+  private:
+    const Typesetter& type_;
+    std::map<Face, std::set<char32_t>> used_;
+};
+
+/// Text between tags or in an attribute, with what XML reserves written as entities.
+std::string xml_escaped(std::string_view text);
+
+}  // namespace platewright
