@@ -34,6 +34,8 @@ constexpr std::string_view kAustrianLaw =
     "Austrian law of 23 July 1871; older tables give the foot 140.126867 Paris lignes";
 constexpr std::string_view kInchTreaty = "International Yard and Pound Agreement 1959";
 constexpr std::string_view kHerder = "Herder, Conversations-Lexikon (1854), in Paris lignes";
+constexpr std::string_view kHerderUnsure =
+    "Herder, Conversations-Lexikon (1854), in Paris lignes; its metre value disagrees";
 constexpr std::string_view kHayes = "Hayes (1740): the English ell is 45 in, 20 nails";
 constexpr std::string_view kRussianDecree = "decree of 1835: the arshin is 28 in";
 
@@ -107,11 +109,11 @@ constexpr std::array kUnits = std::to_array<LengthUnit>({
     {"Fuß saxon", "Fuss saxon|foot saxon|feet saxon", 125.562 * kLigne, kHerder},
     {"Elle saxon", "Ellen saxon|ell saxon|ells saxon", 2 * 125.562 * kLigne, "two Saxon feet"},
     {"Fuß bavarian", "Fuss bavarian|foot bavarian|feet bavarian", 129.380 * kLigne, kHerder},
-    {"Fuß hessian", "Fuss hessian|foot hessian|feet hessian", 126.314 * kLigne, kHerder},
+    {"Fuß hessian", "Fuss hessian|foot hessian|feet hessian", 126.314 * kLigne, kHerderUnsure},
     {"Fuß hanoverian",
      "Fuss hanoverian|foot hanoverian|feet hanoverian",
      129.483 * kLigne,
-     kHerder},
+     kHerderUnsure},
     {"Fuß württemberg",
      "Fuss württemberg|Fuß wuerttemberg|Fuss wuerttemberg|foot württemberg|feet württemberg|foot "
      "wuerttemberg|feet wuerttemberg",
