@@ -123,7 +123,9 @@ HatchStroke stroke_of(const Ring& ring, double reach, double width) {
 }  // namespace
 
 Path tapered(const Curve& along, double peak) {
-    const int count = std::clamp(static_cast<int>(along.length() / 40) + 4, 4, 12);
+    // Enough for its length and for its bends: a curl turns round several times.
+    const int count =
+        std::clamp(static_cast<int>(along.length() / 40 + along.turning() / 0.4) + 4, 4, 48);
     std::vector<Point> left;
     std::vector<Point> right;
     for (int i = 0; i < count; ++i) {

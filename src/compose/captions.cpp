@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 // What a sheet must say of a man: colour key and particulars.
 #include <algorithm>
+#include <array>
 #include <map>
+#include <numeric>
 
 #include "base/text.h"
 #include "compose/compose.h"
@@ -10,24 +12,60 @@ namespace platewright {
 
 namespace {
 
-/// "lapels" of "lapels.cloth"; "hat tape" of "hat.tape": what the key calls the place.
+/// What the key calls the place of a property, where it is not simply its group.
+const std::map<std::string_view, std::string_view> kPlaceNames{
+    {"coat.lining", "lining"},
+    {"lapels.piping", "lapel piping"},
+    {"lapels.lace", "buttonhole lace"},
+    {"collar.piping", "collar piping"},
+    {"cuffs.piping", "cuff piping"},
+    {"turnbacks.piping", "turnback piping"},
+    {"pockets.piping", "pocket piping"},
+    {"straps.piping", "shoulder-strap piping"},
+    {"straps.cloth", "shoulder straps"},
+    {"turnbacks.ornament-cloth", "turnback ornament"},
+    {"hat.tape", "hat tape"},
+    {"hat.cockade", "cockade"},
+    {"hat.tuft", "hat tuft"},
+    {"belts.plate", "belt plate"},
+    {"box.leather", "cartridge box"},
+    {"scabbard.leather", "scabbard"},
+    {"hilt.metal", "bayonet"},
+    {"marks.cloth", "rank marks"},
+    {"ribbon.cloth", "queue ribbon"}};
+
 std::string place_name(std::string_view key) {
-    const std::size_t dot = key.find('.');
-    const std::string group(key.substr(0, dot));
-    const std::string name(key.substr(dot + 1));
-    if (name == "cloth" || name == "leather" || name == "metal" || name == "felt") {
-        return group;
-    }
-    return group + " " + name;
+    const auto found = kPlaceNames.find(key);
+    return std::string(found != kPlaceNames.end() ? found->second : key.substr(0, key.find('.')));
 }
 
-/// The body itself and what hides under the coat are not part of what a man is given to wear.
+/// The order in which a key is read: the coat and what is on it, then what is under and around it.
+constexpr std::array<std::string_view, 11> kReadingOrder{"coat",
+                                                         "lapels",
+                                                         "collar",
+                                                         "cuffs",
+                                                         "turnbacks",
+                                                         "pockets",
+                                                         "straps",
+                                                         "buttons",
+                                                         "marks",
+                                                         "waistcoat",
+                                                         "breeches"};
+
+std::size_t reading_rank(std::string_view key) {
+    const std::string_view group = key.substr(0, key.find('.'));
+    return static_cast<std::size_t>(std::ranges::find(kReadingOrder, group) -
+                                    kReadingOrder.begin());
+}
+
+/// The body itself is not part of what a man is given to wear; the facing colour shows only where
+/// something follows it.
 bool keyed(std::string_view key) {
-    return !key.starts_with("figure.");
+    return !key.starts_with("figure.") && !key.starts_with("facings.");
 }
 
 bool same(const Material& a, const KeyEntry& b) {
-    return a.name == b.name && a.colour == b.colour && a.metal == b.metal;
+    return b.name.starts_with(a.name) && a.colour == b.colour && a.metal == b.metal;
 }
 
 /// Trimmings that are not shown name no place: buttonhole lace without laced holes, marks of no
@@ -45,7 +83,8 @@ bool shown(const Uniform& uniform, std::string_view key) {
         return uniform.material(property_id("lapels.cloth")) != nullptr;
     }
     if (key == "turnbacks.ornament-cloth") {
-        return uniform.word(property_id("turnbacks.ornament")) != "none";
+        const std::string ornament = uniform.word(property_id("turnbacks.ornament"));
+        return ornament != "none" && ornament != "button";
     }
     if (key.starts_with("belts.") || key.starts_with("box.")) {
         return uniform.word(property_id("belts.worn")) != "none";
@@ -60,7 +99,10 @@ void add_to_key(std::vector<KeyEntry>& key, const Material& material, const std:
         entry->worn += ", " + place;
         return;
     }
-    key.push_back({material.name, material.made_of, material.colour, material.metal, place});
+    const std::string name = material.metal && material.name.find(' ') == std::string::npos
+                                 ? material.name + " metal"
+                                 : material.name;
+    key.push_back({name, material.made_of, material.colour, material.metal, place});
 }
 
 std::string plural(int count, const std::string& what) {
@@ -124,7 +166,11 @@ Captions captions_of(const Uniform& uniform) {
     captions.drawn_by = uniform.drawn_by;
     captions.source = uniform.source;
     captions.notes = uniform.notes;
-    for (PropertyId id = 0; id < properties().size(); ++id) {
+    std::vector<PropertyId> order(properties().size());
+    std::iota(order.begin(), order.end(), PropertyId{0});
+    std::ranges::stable_sort(
+        order, {}, [](PropertyId id) { return reading_rank(properties()[id].key); });
+    for (const PropertyId id : order) {
         const std::string_view key = properties()[id].key;
         const Material* material = uniform.material(id);
         if (material != nullptr && keyed(key) && shown(uniform, key)) {

@@ -198,6 +198,16 @@ Curve::Curve(std::vector<Point> chain) {
     }
 }
 
+double Curve::turning() const {
+    double sum = 0;
+    for (std::size_t i = 2; i < chain_.size(); ++i) {
+        const Point before = chain_[i - 1] - chain_[i - 2];
+        const Point after = chain_[i] - chain_[i - 1];
+        sum += std::abs(std::atan2(cross(before, after), dot(before, after)));
+    }
+    return sum;
+}
+
 Curve::Station Curve::at(double distance) const {
     const auto after = std::ranges::upper_bound(run_, distance);
     const std::size_t high =
@@ -351,12 +361,26 @@ Path clockwise(const Path& path) {
     return turned;
 }
 
+namespace {
+
+/// Whether the way turns at `b` so sharply that it is meant as a corner.
+bool corner(Point a, Point b, Point c) {
+    constexpr double kCosine40 = 0.766;
+    return dot(unit(b - a), unit(c - b)) < kCosine40;
+}
+
+}  // namespace
+
 Path smooth(const std::vector<Point>& through) {
     Path path;
     if (through.empty()) {
         return path;
     }
     path.move_to(through[0]);
+    const auto bends_on = [&](std::size_t i) {
+        return i > 0 && i + 1 < through.size() &&
+               !corner(through[i - 1], through[i], through[i + 1]);
+    };
     for (std::size_t i = 0; i + 1 < through.size(); ++i) {
         const Point p1 = through[i];
         const Point p2 = through[i + 1];
@@ -367,11 +391,11 @@ Path smooth(const std::vector<Point>& through) {
         const double d3 = std::sqrt(std::max(1e-9, length(p3 - p2)));
         Point c1 = p1;
         Point c2 = p2;
-        if (i > 0) {
+        if (bends_on(i)) {
             c1 = (p2 * (d1 * d1) - p0 * (d2 * d2) + p1 * (2 * d1 * d1 + 3 * d1 * d2 + d2 * d2)) *
                  (1 / (3 * d1 * (d1 + d2)));
         }
-        if (i + 2 < through.size()) {
+        if (bends_on(i + 1)) {
             c2 = (p1 * (d3 * d3) - p3 * (d2 * d2) + p2 * (2 * d3 * d3 + 3 * d3 * d2 + d2 * d2)) *
                  (1 / (3 * d3 * (d3 + d2)));
         }

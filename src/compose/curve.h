@@ -37,6 +37,9 @@ class Curve {
 
     [[nodiscard]] double length() const { return empty() ? 0 : run_.back(); }
 
+    /// All turns added up, in radians, whichever way.
+    [[nodiscard]] double turning() const;
+
     [[nodiscard]] const std::vector<Point>& chain() const { return chain_; }
 
     /// The place `distance` mm from the start; outside, the curve is prolonged straight.

@@ -129,6 +129,9 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
               1.2,
               {piece.inks.light, light, true},
               -1);
+    if (depth >= kHatchFromDepth) {
+        hatch(into, piece, volume);
+    }
 }
 
 void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {

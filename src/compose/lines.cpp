@@ -17,6 +17,20 @@ void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     easel.fill(where.clipped, dark, inks.shade, detail.strength * inks.shade_factor);
 }
 
+/// A wash of shade or light. A soft one is four nested copies, each a quarter as strong.
+void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, double alpha) {
+    if (!detail.soft) {
+        easel.fill(into, detail.path, colour, alpha);
+        return;
+    }
+    const Point centre = detail.path.bounds().centre();
+    for (const double size : {1.0, 0.83, 0.67, 0.5}) {
+        const Affine shrink = Affine::translation(centre.x, centre.y) * Affine::scaling(size) *
+                              Affine::translation(-centre.x, -centre.y);
+        easel.fill(into, detail.path.transformed(shrink), colour, alpha / 4);
+    }
+}
+
 }  // namespace
 
 void paint_applied(Easel& easel,
@@ -61,10 +75,12 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
             paint_fold(easel, detail, where);
             break;
         case DetailKind::tone:
-            easel.fill(where.clipped, detail.path, inks.shade, detail.strength * inks.shade_factor);
+            paint_wash(
+                easel, detail, where.clipped, inks.shade, detail.strength * inks.shade_factor);
             break;
         case DetailKind::light:
-            easel.fill(where.clipped, detail.path, inks.light, detail.strength * inks.light_factor);
+            paint_wash(
+                easel, detail, where.clipped, inks.light, detail.strength * inks.light_factor);
             break;
         case DetailKind::patch:
         case DetailKind::buttons:

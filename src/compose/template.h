@@ -59,6 +59,8 @@ struct Detail {
     int count = 0;
     double width = 1;
     double strength = 0.15;
+    /// For `tone` and `light`: fading towards the edge.
+    bool soft = false;
     double size = 16;
     double start = 0;
     double end = 0;

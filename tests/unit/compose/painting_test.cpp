@@ -224,7 +224,7 @@ TEST(Captions, NameEachMaterialOnceWithAllItsPlaces) {
                                     captions.key.end(),
                                     [](const KeyEntry& e) { return e.name == "white"; });
     ASSERT_NE(entry, captions.key.end());
-    EXPECT_EQ(entry->worn, "waistcoat, coat");
+    EXPECT_EQ(entry->worn, "coat, waistcoat");
     EXPECT_EQ(entry->made_of, "natural wool");
 }
 
