@@ -119,9 +119,10 @@ class Painter {
         cairo_stroke_preserve(context_);
     }
 
+    /// Letters are filled as outlines: as glyphs, cairo moves each to the nearest whole pixel, and words fall apart.
     void show(const Run& run, double size) {
         cairo_scaled_font_t* scaled = pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(run.font.get()));
-        if (scaled == nullptr || run.glyphs.empty()) {
+        if (scaled == nullptr) {
             return;
         }
         cairo_set_font_face(context_, cairo_scaled_font_get_font_face(scaled));
@@ -131,19 +132,15 @@ class Painter {
         for (const Glyph& glyph : run.glyphs) {
             glyphs.push_back({glyph.id, glyph.at.x, glyph.at.y});
         }
-        std::vector<cairo_text_cluster_t> clusters;
-        clusters.reserve(run.clusters.size());
-        for (const Cluster& cluster : run.clusters) {
-            clusters.push_back({cluster.byte_count, cluster.glyph_count});
+        cairo_new_path(context_);
+        cairo_set_fill_rule(context_, CAIRO_FILL_RULE_WINDING);
+        cairo_glyph_path(context_, glyphs.data(), static_cast<int>(glyphs.size()));
+        if (cairo_has_current_point(context_) != 0) {
+            cairo_fill(context_);
+        } else {
+            // Fonts made of pixels have no outlines.
+            cairo_show_glyphs(context_, glyphs.data(), static_cast<int>(glyphs.size()));
         }
-        cairo_show_text_glyphs(context_,
-                               run.words.data(),
-                               static_cast<int>(run.words.size()),
-                               glyphs.data(),
-                               static_cast<int>(glyphs.size()),
-                               clusters.data(),
-                               static_cast<int>(clusters.size()),
-                               run.backward ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD : cairo_text_cluster_flags_t{});
     }
 
     cairo_t* context_;

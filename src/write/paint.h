@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Paints a page on any cairo surface; PDF and PNG are made by it.
+// Paints a page with cairo, for pictures made of pixels.
 #pragma once
 
 #include <cairo.h>

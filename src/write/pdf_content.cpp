@@ -105,7 +105,7 @@ class Content {
         const Affine turned{std::cos(turn), std::sin(turn), -std::sin(turn), std::cos(turn), text.at.x, text.at.y};
         out_ += "q ";
         append_matrix(out_, turned * Affine::translation(-back, 0));
-        type_.show(out_, line, text.size);
+        type_.show(out_, line, text.size, text.tracking != 0);
         out_ += "Q\n";
     }
 

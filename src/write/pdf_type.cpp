@@ -274,13 +274,13 @@ const Line& PdfType::next_line() {
     return lines_.at(next_++);
 }
 
-void PdfType::show(std::string& to, const Line& line, double size) const {
+void PdfType::show(std::string& to, const Line& line, double size, bool spaced) const {
     for (const Run& run : line.runs) {
-        show_run(to, run, size);
+        show_run(to, run, size, spaced);
     }
 }
 
-void PdfType::show_run(std::string& to, const Run& run, double size) const {
+void PdfType::show_run(std::string& to, const Run& run, double size, bool spaced) const {
     const std::size_t index = find(font_file(run));
     const Font& font = fonts_.at(index);
     if (run.glyphs.empty()) {
@@ -291,8 +291,10 @@ void PdfType::show_run(std::string& to, const Run& run, double size) const {
         return;
     }
     Shower shower(to, *font.embedded, size);
-    shower.begin("F" + std::to_string(index), size, run.glyphs.front().at.x);
-    for (const Piece& piece : pieces(run)) {
+    std::string name(1, 'F');
+    shower.begin(name.append(std::to_string(index)), size, run.glyphs.front().at.x);
+    const std::vector<Piece> all = spaced ? std::vector<Piece>{{run.words, 0, run.glyphs.size()}} : pieces(run);
+    for (const Piece& piece : all) {
         const bool plain = piece.count == 1 && font.words.at(run.glyphs[piece.first].id) == piece.words;
         if (!plain && piece.count > 0) {
             shower.begin_words(piece.words);

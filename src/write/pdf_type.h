@@ -26,7 +26,8 @@ class PdfType {
     const Line& next_line();
 
     /// Appends the drawing operators of a line of that size, its baseline starting at (0, 0) and y growing downward.
-    void show(std::string& to, const Line& line, double size) const;
+    /// `spaced`: its letters stand apart; the words are then spelt out for search, lest each letter be taken for a word.
+    void show(std::string& to, const Line& line, double size, bool spaced) const;
 
     /// Writes the fonts; returns the entries of the resource dictionary's `/Font`.
     [[nodiscard]] std::string write(PdfFile& file) const;
@@ -44,7 +45,7 @@ class PdfType {
     void collect(const Group& group, const Typesetter& type);
     void collect(const Run& run);
     [[nodiscard]] std::size_t find(const hb_face_t* face) const;
-    void show_run(std::string& to, const Run& run, double size) const;
+    void show_run(std::string& to, const Run& run, double size, bool spaced) const;
 
     std::vector<Font> fonts_;
     std::vector<Line> lines_;

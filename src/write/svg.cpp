@@ -5,6 +5,7 @@
 
 #include "write/colour_name.h"
 #include "write/numbers.h"
+#include "write/outline.h"
 #include "write/svg_ids.h"
 #include "write/svg_path.h"
 #include "write/svg_style.h"
@@ -56,9 +57,22 @@ struct Drawn {
     }
 };
 
+/// The outlines of a clip, all run the same way round if there are several: viewers take the union by adding up how often
+/// a place is gone round, and opposite ways cancel out.
+std::vector<std::string> clip_data(const std::vector<PathId>& clip, const Drawn& drawn) {
+    std::vector<std::string> made;
+    made.reserve(clip.size());
+    for (const PathId id : clip) {
+        const Path& path = drawn.placed->drawing.paths.at(id);
+        const bool turn = clip.size() > 1 && signed_area(path) < 0;
+        made.push_back(turn ? svg_path_data(reversed(path), drawn.places) : drawn.data.at(id));
+    }
+    return made;
+}
+
 void count_uses(const Group& group, const Drawn& drawn, Outlines& outlines) {
-    for (const PathId id : group.clip) {
-        outlines.count(drawn.data.at(id));
+    for (const std::string& data : clip_data(group.clip, drawn)) {
+        outlines.count(data);
     }
     for (const Node& node : group.children) {
         if (const auto* shape = std::get_if<Shape>(&node)) {
@@ -233,8 +247,7 @@ class Writer {
     /// The id of a clip path; equal ones are one.
     std::string clip(const std::vector<PathId>& paths) {
         std::string members;
-        for (const PathId path : paths) {
-            const std::string& data = drawn_->data.at(path);
+        for (const std::string& data : clip_data(paths, *drawn_)) {
             const std::string id = outlines_.shared(data);
             members += id.empty() ? "<path d=\"" + data + "\"/>" : "<use xlink:href=\"#" + id + "\"/>";
         }
