@@ -20,15 +20,29 @@ struct Paper {
     double height = 297;
 };
 
-/// `A4`, `A3`, `letter`, `tabloid`, `210x297mm`; empty if it is none of these or not between 80 and 2000 mm a side.
-/// Source of the sizes: ISO 216 and ASME Y14.1.
+/// `A3` to `A6`, `B4`, `B5`, `letter`, `legal`, `tabloid`, `ledger`, each also with `-landscape` or
+/// `-portrait` behind it, or `210x297mm`; empty if it is none of these or not between 80 and 2000
+/// mm a side. Capitals do not matter. Source of the sizes: ISO 216:2007 and ASME Y14.1; legal is
+/// the trade's 8 1/2 by 14 in.
 std::optional<Paper> parse_paper(std::string_view text);
 
-/// The scale's denominator at which figures of these frames stand side by side on a plate of that paper.
-double plate_scale(const std::vector<Rect>& frames, const Paper& paper);
+/// The scale's denominator for figures of these frames side by side on a plate of that paper: the
+/// largest figures of a usual scale (4, 4.5, 5 ... 10, 12, 15, 20 ...) that leave the captions room
+/// at 7 pt or more.
+double plate_scale(const std::vector<Rect>& frames,
+                   const Captions& captions,
+                   const Paper& paper,
+                   const Typesetter& type);
 
-/// The reference plate: figures side by side on one ground line, button enlarged, colour key, caption.
-/// Adds warnings layout.too-long when words had to be made smaller than 7 pt to fit; they are then cut into more lines, never lost.
+/// The denominator at which the button of that frame fills its roundel; below 1 it is drawn larger
+/// than life.
+double detail_scale(const Rect& frame, const Paper& paper);
+
+/// The reference plate: figures side by side on one ground line, button enlarged, colour key,
+/// particulars, notes. Words are never left out. Where they do not fit, the plate gives up its
+/// furniture in this order: colophon, scale bar, the inner line of the frame, wide spacing; then
+/// the type is set smaller than 7 pt and the warning layout.too-long added, which has no place in a
+/// file.
 Document lay_out_plate(const std::vector<Figure>& figures,
                        const std::optional<Figure>& button,
                        const Captions& captions,
@@ -36,7 +50,8 @@ Document lay_out_plate(const std::vector<Figure>& figures,
                        const Typesetter& type,
                        Diagnostics& to);
 
-/// Text dump of the stage.
+/// Text dump of the stage: sheet, layers in painting order, and of each its shapes with rounded
+/// boxes and its words.
 std::string dump(const Document& document);
 
 }  // namespace platewright

@@ -17,7 +17,8 @@ struct Placed {
     Drawing drawing;
 };
 
-/// Contract: everything lies within the sheet; items are painted in order; the writers need nothing else.
+/// Contract: everything lies within the sheet; items are painted in order; the writers need nothing
+/// else.
 struct Page {
     double width = 210;
     double height = 297;

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+// Rows of words and samples, and blocks of rows in columns.
+#include "layout/block.h"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+#include "layout/style.h"
+
+namespace platewright::sheet {
+namespace {
+
+/// Up to this many rows an entry is never divided between columns; a longer one may be, but not
+/// after its first row.
+constexpr std::size_t kUndivided = 6;
+/// Standing in line across the columns may cost this much height.
+constexpr double kGridCost = 1.2;
+
+/// Rows that must stay together.
+struct Stretch {
+    std::vector<const Row*> rows;
+    double space = 0;
+    double height = 0;
+};
+
+std::vector<Stretch> stretches_of(const std::vector<Entry>& entries, double gap) {
+    std::vector<Stretch> stretches;
+    for (const Entry& entry : entries) {
+        const bool whole = entry.size() <= kUndivided;
+        for (std::size_t i = 0; i < entry.size(); ++i) {
+            if (i == 0 || (!whole && i != 1)) {
+                stretches.push_back({{}, i == 0 ? gap : 0, 0});
+            }
+            stretches.back().rows.push_back(&entry[i]);
+            stretches.back().height += entry[i].height;
+        }
+    }
+    return stretches;
+}
+
+/// The index of the first stretch of each column, when none is higher than `limit`.
+std::vector<std::size_t> fill(const std::vector<Stretch>& stretches, double limit) {
+    std::vector<std::size_t> starts;
+    double height = 0;
+    for (std::size_t i = 0; i < stretches.size(); ++i) {
+        const double grown = height + stretches[i].space + stretches[i].height;
+        if (starts.empty() || grown > limit) {
+            starts.push_back(i);
+            height = stretches[i].height;
+        } else {
+            height = grown;
+        }
+    }
+    return starts;
+}
+
+/// The lowest filling of at most `columns` columns.
+std::vector<std::size_t> fill_evenly(const std::vector<Stretch>& stretches, std::size_t columns) {
+    double low = 0;
+    double high = 0;
+    for (const Stretch& stretch : stretches) {
+        low = std::max(low, stretch.height);
+        high += stretch.space + stretch.height;
+    }
+    std::vector<std::size_t> best = fill(stretches, high);
+    while (high - low > 0.01) {
+        const double middle = (low + high) / 2;
+        std::vector<std::size_t> tried = fill(stretches, middle);
+        if (tried.size() <= columns) {
+            high = middle;
+            best = std::move(tried);
+        } else {
+            low = middle;
+        }
+    }
+    return best;
+}
+
+void draw_swatch(const Swatch& swatch, Point at, Layer& on) {
+    const Colour edge = mix(swatch.colour, kInk, 0.7);
+    const double line = swatch.height * 0.035;
+    const Rect box{at.x, at.y, at.x + swatch.width, at.y + swatch.height};
+    const double radius = swatch.height / 2;
+    on.outlined(swatch.metal ? ellipse(box.centre(), radius, radius) : rectangle(box),
+                swatch.colour,
+                edge,
+                line);
+}
+
+}  // namespace
+
+void Block::join(Block part, Point at) {
+    for (Place& place : part.rows) {
+        rows.push_back({place.at + at, std::move(place.row)});
+    }
+    height = std::max(height, at.y + part.height);
+}
+
+void Block::draw(Point at, Layer& on) const {
+    for (const Place& place : rows) {
+        const Point corner = at + place.at;
+        if (place.row.swatch) {
+            draw_swatch(*place.row.swatch, corner, on);
+        }
+        for (const Piece& piece : place.row.pieces) {
+            on.words(
+                piece.words, corner + Point{piece.x, place.row.baseline}, piece.type, piece.colour);
+        }
+    }
+}
+
+Block pour(const std::vector<Entry>& entries, const Grid& grid) {
+    const std::vector<Stretch> stretches = stretches_of(entries, grid.gap);
+    const std::vector<std::size_t> starts = fill_evenly(stretches, grid.columns);
+    Block block;
+    for (std::size_t column = 0; column < starts.size(); ++column) {
+        const std::size_t end = column + 1 < starts.size() ? starts[column + 1] : stretches.size();
+        double y = 0;
+        for (std::size_t i = starts[column]; i < end; ++i) {
+            y += i == starts[column] ? 0 : stretches[i].space;
+            for (const Row* row : stretches[i].rows) {
+                block.rows.push_back({{static_cast<double>(column) * grid.pitch, y}, *row});
+                y += row->height;
+            }
+        }
+        block.height = std::max(block.height, y);
+    }
+    return block;
+}
+
+Block set_in_grid(const std::vector<Entry>& entries, const Grid& grid) {
+    const std::size_t lines = (entries.size() + grid.columns - 1) / grid.columns;
+    std::vector<double> heights(lines, 0.0);
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        double height = 0;
+        for (const Row& row : entries[i]) {
+            height += row.height;
+        }
+        heights[i % lines] = std::max(heights[i % lines], height);
+    }
+    Block block;
+    double top = 0;
+    for (std::size_t line = 0; line < lines; ++line) {
+        for (std::size_t i = line; i < entries.size(); i += lines) {
+            double y = top;
+            for (const Row& row : entries[i]) {
+                block.rows.push_back({{static_cast<double>(i / lines) * grid.pitch, y}, row});
+                y += row.height;
+            }
+        }
+        block.height = top + heights[line];
+        top = block.height + grid.gap;
+    }
+    Block poured = pour(entries, grid);
+    return block.height <= poured.height * kGridCost ? block : poured;
+}
+
+}  // namespace platewright::sheet

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+// Rows of words and samples, and blocks of rows in columns: all the stacking a plate needs.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/colour.h"
+#include "layout/layer.h"
+#include "text/typesetter.h"
+
+namespace platewright::sheet {
+
+/// Words at `x` from the left edge of the row.
+struct Piece {
+    std::string words;
+    double x = 0;
+    Type type;
+    Colour colour;
+};
+
+/// A sample of cloth or metal whose top left corner is the row's.
+struct Swatch {
+    Colour colour;
+    bool metal = false;
+    double width = 0;
+    double height = 0;
+};
+
+/// One row of a column. All in mm.
+struct Row {
+    double height = 0;
+    /// From the top of the row.
+    double baseline = 0;
+    std::vector<Piece> pieces;
+    std::optional<Swatch> swatch;
+};
+
+/// Rows that belong together: one colour of the key, one note.
+using Entry = std::vector<Row>;
+
+/// Rows put in place, from the upper left corner of the block.
+struct Block {
+    struct Place {
+        Point at;
+        Row row;
+    };
+
+    std::vector<Place> rows;
+    double height = 0;
+
+    [[nodiscard]] bool empty() const { return rows.empty(); }
+
+    /// Adds `part` with its corner at `at`; the block grows to hold it.
+    void join(Block part, Point at);
+
+    void draw(Point at, Layer& on) const;
+};
+
+/// Columns `pitch` mm from left edge to left edge, entries `gap` mm apart.
+struct Grid {
+    std::size_t columns = 1;
+    double pitch = 0;
+    double gap = 0;
+};
+
+/// Entries down the columns, in even heights, long entries divided where that helps.
+Block pour(const std::vector<Entry>& entries, const Grid& grid);
+
+/// Entries down the columns so that they also stand in line across them; poured instead if that
+/// costs much less height.
+Block set_in_grid(const std::vector<Entry>& entries, const Grid& grid);
+
+}  // namespace platewright::sheet

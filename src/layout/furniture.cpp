@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+// What surrounds the figures.
+#include "layout/furniture.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "base/text.h"
+#include "layout/wording.h"
+
+namespace platewright::sheet {
+namespace {
+
+/// The upper left edge of a plate's impression lies in shade, the lower right in light.
+constexpr Colour kEdgeShade{0xdb, 0xd1, 0xbb};
+constexpr Colour kEdgeLight{0xfd, 0xfb, 0xf4};
+
+/// Clear space round a roundel, and where down the figures it should stand, as a share of their
+/// height.
+constexpr double kClear = 3;
+constexpr double kLevelOfHeads = 0.2;
+/// A shorter bar on A4 is of no use to a ruler.
+constexpr double kShortestBar = 18;
+
+/// Free stretch across the page left and right of something at some height.
+struct Gap {
+    double left = 0;
+    double right = 0;
+};
+
+/// The gap before figure `index` (after the last one for `index` = number of figures) between two
+/// heights.
+std::optional<Gap> gap_at(const Plan& plan,
+                          const std::vector<Stand>& stands,
+                          std::size_t index,
+                          double top,
+                          double bottom) {
+    Gap gap{plan.neat.left, plan.beside ? plan.figures.right : plan.neat.right};
+    if (index > 0) {
+        const Stand& stand = stands[index - 1];
+        const auto reach = stand.silhouette.reach((top - stand.at.y) / plan.factor,
+                                                  (bottom - stand.at.y) / plan.factor);
+        gap.left = stand.at.x + (reach ? reach->second * plan.factor : 0);
+    }
+    if (index < stands.size()) {
+        const Stand& stand = stands[index];
+        const auto reach = stand.silhouette.reach((top - stand.at.y) / plan.factor,
+                                                  (bottom - stand.at.y) / plan.factor);
+        gap.right = stand.at.x + (reach ? reach->first * plan.factor : 0);
+    }
+    return gap.right > gap.left ? std::optional(gap) : std::nullopt;
+}
+
+/// The place in one gap nearest to the level of the heads.
+std::optional<Roundel> place_in_gap(const Plan& plan,
+                                    const std::vector<Stand>& stands,
+                                    std::size_t index,
+                                    double radius,
+                                    double below) {
+    const double clear = kClear * plan.style.unit;
+    const double wanted = plan.figures.top + kLevelOfHeads * plan.figures.height();
+    std::optional<Roundel> best;
+    constexpr int kTries = 120;
+    for (int i = 0; i <= kTries; ++i) {
+        const double y = plan.figures.top + plan.figures.height() * i / kTries;
+        if (y - radius < plan.neat.top + clear || y + radius + below > plan.figures.bottom) {
+            continue;
+        }
+        const auto gap = gap_at(plan, stands, index, y - radius - clear, y + radius + below);
+        if (!gap || gap->right - gap->left < 2 * (radius + clear)) {
+            continue;
+        }
+        if (!best || std::abs(y - wanted) < std::abs(best->centre.y - wanted)) {
+            best = Roundel{{(gap->left + gap->right) / 2, y}, radius};
+        }
+    }
+    return best;
+}
+
+}  // namespace
+
+void draw_frame(const Plan& plan, Layer& on) {
+    const double unit = plan.style.unit;
+    const Rect& mark = plan.plate_mark;
+    on.fill(rectangle(mark), kPlateTone);
+    Path shade;
+    shade.move_to({mark.left, mark.bottom});
+    shade.line_to({mark.left, mark.top});
+    shade.line_to({mark.right, mark.top});
+    on.stroke(std::move(shade), kEdgeShade, 0.3 * unit);
+    Path light;
+    light.move_to({mark.right, mark.top});
+    light.line_to({mark.right, mark.bottom});
+    light.line_to({mark.left, mark.bottom});
+    on.stroke(std::move(light), kEdgeLight, 0.45 * unit);
+    const double thin = std::max(0.1, 0.12 * unit);
+    on.stroke(rectangle(plan.neat), kInk, std::max(0.22, 0.32 * unit));
+    on.stroke(rectangle(plan.neat.grown(-1.05 * unit)), kInk, thin);
+}
+
+void draw_swelled_rule(Point middle, double width, Layer& on) {
+    Path rule;
+    const double thickness = width * 0.0105;
+    const double lozenge = width * 0.02;
+    add_swelled_line(
+        rule, middle - Point{width / 2, 0}, middle - Point{lozenge * 1.6, 0}, thickness);
+    add_swelled_line(
+        rule, middle + Point{lozenge * 1.6, 0}, middle + Point{width / 2, 0}, thickness);
+    on.fill(std::move(rule), kInk);
+    on.fill(polygon({middle - Point{lozenge, 0},
+                     middle - Point{0, lozenge * 0.62},
+                     middle + Point{lozenge, 0},
+                     middle + Point{0, lozenge * 0.62}}),
+            kInk);
+}
+
+std::string scale_words(double factor) {
+    return "1 : " + format_number(1 / factor, 1);
+}
+
+void draw_scale_bar(const Plan& plan, Point middle, double room, Ruler& ruler, Layer& on) {
+    struct Bar {
+        double mm;
+        int parts;
+        const char* words;
+    };
+
+    constexpr std::array<Bar, 6> kBars{{{1000, 10, "1 m"},
+                                        {500, 5, "50 cm"},
+                                        {300, 3, "30 cm"},
+                                        {200, 4, "20 cm"},
+                                        {100, 5, "10 cm"},
+                                        {50, 5, "5 cm"}}};
+    const Type type = italic(plan.style.small());
+    const std::string scale = scale_words(plan.factor);
+    const double space = type.size * 0.6;
+    for (const Bar& bar : kBars) {
+        const double length = bar.mm * plan.factor;
+        if (length < kShortestBar * plan.style.unit) {
+            break;
+        }
+        const double before = ruler.width(scale, type) + space;
+        const double after = space + ruler.width(bar.words, type);
+        if (before + length + after > room) {
+            continue;
+        }
+        const double left = middle.x - (before + length + after) / 2 + before;
+        const double height = 0.95 * plan.style.unit;
+        const double top = middle.y - type.size * 0.22 - height / 2;
+        const double step = length / bar.parts;
+        on.outlined(rectangle({left, top, left + length, top + height}),
+                    kPlateTone,
+                    kInk,
+                    std::max(0.1, 0.12 * plan.style.unit));
+        for (int i = 0; i < bar.parts; i += 2) {
+            on.fill(rectangle({left + i * step, top, left + (i + 1) * step, top + height}), kInk);
+        }
+        on.words(scale, {left - space, middle.y}, type, kInk, Align::end);
+        on.words(bar.words, {left + length + space, middle.y}, type, kInk);
+        return;
+    }
+    on.words(scale, middle, type, kInk, Align::middle);
+}
+
+std::optional<Roundel> find_roundel(const Plan& plan,
+                                    const std::vector<Stand>& stands,
+                                    double radius,
+                                    double below) {
+    if (stands.empty()) {
+        return std::nullopt;
+    }
+    for (const double size : {1.0, 0.85, 0.7}) {
+        for (std::size_t index = 1; index < stands.size(); ++index) {
+            if (auto found = place_in_gap(plan, stands, index, radius * size, below)) {
+                return found;
+            }
+        }
+        for (const std::size_t index : {stands.size(), std::size_t{0}}) {
+            if (auto found = place_in_gap(plan, stands, index, radius * size, below)) {
+                return found;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace platewright::sheet

@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: MIT
+// The words beneath the title: colour key, particulars, notes.
+#include "layout/key.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "layout/wording.h"
+
+namespace platewright::sheet {
+namespace {
+
+/// Narrowest column that holds a key, and one for running text, in ems; no more columns than are
+/// easily found again.
+constexpr double kKeyColumn = 14;
+constexpr double kNoteColumn = 28;
+constexpr double kMostColumns = 3;
+constexpr double kGutter = 2.2;
+/// Colours beside the particulars are preferred to colours above them up to this much more height.
+constexpr double kBesideCost = 1.06;
+
+/// Columns of equal width that fill `width`.
+struct Columns {
+    std::size_t count = 1;
+    double width = 0;
+    double pitch = 0;
+};
+
+Columns columns_of(double width, double narrowest, const Style& style) {
+    const double gutter = kGutter * style.body;
+    const double fit = std::floor((width + gutter) / (narrowest * style.body + gutter));
+    const double count = std::clamp(fit, 1.0, kMostColumns);
+    const double column = (width - gutter * (count - 1)) / count;
+    return {static_cast<std::size_t>(count), column, column + gutter};
+}
+
+/// How a run of lines is set.
+struct Setting {
+    double x = 0;
+    double room = 0;
+    Type type;
+    double leading = 0;
+    Colour colour = kInk;
+};
+
+Row text_row(std::string words, const Setting& set) {
+    Row row;
+    row.height = set.leading;
+    row.baseline = set.type.size * kBaseline;
+    row.pieces.push_back({std::move(words), set.x, set.type, set.colour});
+    return row;
+}
+
+void add_lines(Entry& to, const std::string& words, const Setting& set, Ruler& ruler) {
+    for (std::string& line : ruler.lines(on_one_line(words), set.type, set.room)) {
+        to.push_back(text_row(std::move(line), set));
+    }
+}
+
+/// "dark green  woad over weld" with "coat, cuffs" beneath, beside a sample.
+Entry colour_entry(const KeyEntry& colour, const Style& style, double width, Ruler& ruler) {
+    const double x = style.body * 3.3;
+    const double room = width - x;
+    const Setting name{x, room, roman(style.body), style.leading()};
+    const Setting dye{x, room, italic(style.small()), style.small_leading(), kSoftInk};
+    const Setting worn{x, room, roman(style.small()), style.small_leading(), kSoftInk};
+    Entry entry;
+    add_lines(entry, colour.name, name, ruler);
+    const std::string made_of = on_one_line(colour.made_of);
+    if (!entry.empty() && !made_of.empty()) {
+        Row& last = entry.back();
+        const double after = ruler.width(last.pieces.front().words, name.type) + style.body * 0.55;
+        if (after + ruler.width(made_of, dye.type) <= room) {
+            last.pieces.push_back({made_of, x + after, dye.type, dye.colour});
+        } else {
+            add_lines(entry, made_of, dye, ruler);
+        }
+    }
+    add_lines(entry, colour.worn, worn, ruler);
+    if (entry.empty()) {
+        entry.emplace_back();
+    }
+    const double sample = style.body * 1.75;
+    entry.front().swatch = Swatch{colour.colour, colour.metal, style.body * 2.6, sample};
+    if (entry.size() == 1) {
+        entry.front().height = std::max(entry.front().height, sample);
+    }
+    return entry;
+}
+
+/// Width of the column of labels: as wide as the widest, but leaving most of the room to what is
+/// said.
+double label_width(const Captions& captions, const Style& style, double width, Ruler& ruler) {
+    double widest = 0;
+    for (const auto& [label, words] : captions.particulars) {
+        widest = std::max(widest, ruler.width(on_one_line(label), italic(style.body)));
+    }
+    return std::min(widest + style.body * 0.2, width * 0.36);
+}
+
+Entry particular_entry(const std::pair<std::string, std::string>& particular,
+                       const Style& style,
+                       double labels,
+                       double width,
+                       Ruler& ruler) {
+    const double x = labels + style.body * 0.8;
+    Entry label;
+    add_lines(
+        label, particular.first, {0, labels, italic(style.body), style.leading(), kSoftInk}, ruler);
+    Entry entry;
+    add_lines(entry, particular.second, {x, width - x, roman(style.body), style.leading()}, ruler);
+    for (std::size_t i = 0; i < label.size(); ++i) {
+        if (i < entry.size()) {
+            entry[i].pieces.insert(entry[i].pieces.begin(), label[i].pieces.front());
+        } else {
+            entry.push_back(std::move(label[i]));
+        }
+    }
+    return entry;
+}
+
+std::vector<Entry> colour_entries(const Captions& captions,
+                                  const Style& style,
+                                  double width,
+                                  Ruler& ruler) {
+    std::vector<Entry> entries;
+    for (const KeyEntry& colour : captions.key) {
+        entries.push_back(colour_entry(colour, style, width, ruler));
+    }
+    return entries;
+}
+
+std::vector<Entry> particular_entries(const Captions& captions,
+                                      const Style& style,
+                                      double width,
+                                      Ruler& ruler) {
+    const double labels = label_width(captions, style, width, ruler);
+    std::vector<Entry> entries;
+    for (const auto& particular : captions.particulars) {
+        entries.push_back(particular_entry(particular, style, labels, width, ruler));
+    }
+    return entries;
+}
+
+/// A list under its heading.
+Block headed(const std::string& heading, Block list, const Style& style, bool headings) {
+    if (!headings || list.empty()) {
+        return list;
+    }
+    Block block;
+    const Type type = small_capitals(style.body * 1.04, 0.1);
+    block.rows.push_back({{}, text_row(heading, {0, 0, type, style.body})});
+    block.join(std::move(list), {0, style.body * 1.75});
+    return block;
+}
+
+}  // namespace
+
+Block key_block(
+    const Captions& captions, const Style& style, bool headings, double width, Ruler& ruler) {
+    const Columns columns = columns_of(width, kKeyColumn, style);
+    const double gap = style.body * 0.6;
+    const std::vector<Entry> colours = colour_entries(captions, style, columns.width, ruler);
+    const std::vector<Entry> particulars =
+        particular_entries(captions, style, columns.width, ruler);
+    const auto list = [&](const std::vector<Entry>& entries, bool in_grid, std::size_t count) {
+        const Grid grid{count, columns.pitch, in_grid ? gap : style.body * 0.25};
+        const std::string& heading = in_grid ? wording::kColours : wording::kParticulars;
+        return headed(
+            heading, in_grid ? set_in_grid(entries, grid) : pour(entries, grid), style, headings);
+    };
+    Block above = list(colours, true, columns.count);
+    const double below = above.height + (above.empty() ? 0 : style.body * 1.4);
+    above.join(list(particulars, false, columns.count), {0, below});
+    if (columns.count < 2 || colours.empty() || particulars.empty()) {
+        return above;
+    }
+    Block beside = list(colours, true, columns.count - 1);
+    const double last = static_cast<double>(columns.count - 1) * columns.pitch;
+    beside.join(list(particulars, false, 1), {last, 0});
+    return beside.height <= above.height * kBesideCost ? beside : above;
+}
+
+Block note_block(const std::vector<std::string>& notes,
+                 const std::string& source,
+                 const Style& style,
+                 double width,
+                 Ruler& ruler) {
+    const Columns columns = columns_of(width, kNoteColumn, style);
+    std::vector<Entry> entries;
+    const auto add = [&](const std::string& words, const Type& type) {
+        Entry entry;
+        add_lines(entry, words, {0, columns.width, type, style.small_leading(), kSoftInk}, ruler);
+        if (!entry.empty()) {
+            entries.push_back(std::move(entry));
+        }
+    };
+    for (const std::string& note : notes) {
+        add(note, roman(style.small()));
+    }
+    if (!source.empty()) {
+        add(wording::kSource + source, italic(style.small()));
+    }
+    return pour(entries, {columns.count, columns.pitch, style.body * 0.35});
+}
+
+}  // namespace platewright::sheet

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+// One named layer of a page.
+#include "layout/layer.h"
+
+#include <utility>
+
+namespace platewright::sheet {
+
+void Layer::fill(Path path, Colour colour, double alpha) {
+    const PathId id = drawing_.add(std::move(path));
+    drawing_.root.children.emplace_back(Shape{id, {}, Fill{colour, alpha, false}, std::nullopt});
+}
+
+void Layer::stroke(Path path, Colour colour, double width, double alpha) {
+    const PathId id = drawing_.add(std::move(path));
+    drawing_.root.children.emplace_back(
+        Shape{id, {}, std::nullopt, Stroke{colour, width, alpha, {}}});
+}
+
+void Layer::line(Point from, Point to, Colour colour, double width) {
+    Path path;
+    path.move_to(from);
+    path.line_to(to);
+    stroke(std::move(path), colour, width);
+}
+
+void Layer::outlined(Path path, Colour inside, Colour edge, double width) {
+    const PathId id = drawing_.add(std::move(path));
+    drawing_.root.children.emplace_back(
+        Shape{id, {}, Fill{inside, 1, false}, Stroke{edge, width, 1, {}}});
+}
+
+void Layer::words(
+    const std::string& words, Point at, const Type& type, Colour colour, Align align) {
+    drawing_.root.children.emplace_back(
+        Text{words, at, type.face, type.size, type.tracking, colour, align, 0});
+}
+
+void Layer::put_on(Page& page) && {
+    if (!empty()) {
+        page.items.push_back(Placed{{}, 1, std::move(drawing_)});
+    }
+}
+
+void add_swelled_line(Path& to_path, Point from, Point to, double thickness) {
+    const Point along = to - from;
+    // A cubic with both handles at height h rises to 3/4 h in the middle.
+    const Point swell = right_of(unit(along)) * (thickness / 2 / 0.75);
+    to_path.move_to(from);
+    to_path.cubic_to(from + along * 0.35 + swell, from + along * 0.65 + swell, to);
+    to_path.cubic_to(from + along * 0.65 - swell, from + along * 0.35 - swell, from);
+    to_path.close();
+}
+
+}  // namespace platewright::sheet

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// One named layer of a page, drawn in mm on paper.
+#pragma once
+
+#include <string>
+
+#include "base/drawing.h"
+#include "layout/page.h"
+#include "text/typesetter.h"
+
+namespace platewright::sheet {
+
+/// Collects shapes and words in painting order.
+class Layer {
+  public:
+    explicit Layer(std::string name) { drawing_.root.name = std::move(name); }
+
+    void fill(Path path, Colour colour, double alpha = 1);
+
+    /// A line of `width` mm along the path.
+    void stroke(Path path, Colour colour, double width, double alpha = 1);
+
+    /// A straight line.
+    void line(Point from, Point to, Colour colour, double width);
+
+    /// Filled, with a line round it.
+    void outlined(Path path, Colour inside, Colour edge, double width);
+
+    void words(const std::string& words,
+               Point at,
+               const Type& type,
+               Colour colour,
+               Align align = Align::start);
+
+    [[nodiscard]] bool empty() const { return drawing_.root.children.empty(); }
+
+    /// Puts the layer on the page, if anything is on it.
+    void put_on(Page& page) &&;
+
+  private:
+    Drawing drawing_;
+};
+
+/// A thin line from `from` to `to` that swells to `thickness` in the middle, as a graver cuts it.
+void add_swelled_line(Path& to_path, Point from, Point to, double thickness);
+
+}  // namespace platewright::sheet

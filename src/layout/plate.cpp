@@ -1,0 +1,316 @@
+// SPDX-License-Identifier: MIT
+// The reference plate: a plan drawn layer by layer.
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "base/text.h"
+#include "layout/furniture.h"
+#include "layout/ground.h"
+#include "layout/layout.h"
+#include "layout/plan.h"
+#include "layout/wording.h"
+
+namespace platewright {
+namespace {
+
+using sheet::Layer;
+using sheet::Plan;
+using sheet::Ruler;
+using sheet::Stand;
+
+/// Diameter of the roundel on A4, and how much of it the frame of the button fills.
+constexpr double kRoundel = 26.5;
+constexpr double kButtonFills = 0.95;
+/// The lowest part of a figure, as a share of its height, that counts as its feet.
+constexpr double kFeet = 0.04;
+
+sheet::Task task_of(const std::vector<Figure>& figures,
+                    const Captions& captions,
+                    const Paper& paper) {
+    sheet::Task task{{}, captions, paper};
+    for (const Figure& figure : figures) {
+        task.frames.push_back(figure.frame);
+    }
+    return task;
+}
+
+/// Where each figure's origin goes: frames side by side, all origins at one height.
+std::vector<Stand> stand_up(const std::vector<Figure>& figures, const Plan& plan) {
+    double top = 0;
+    for (const Figure& figure : figures) {
+        top = std::min(top, figure.frame.top);
+    }
+    std::vector<Stand> stands;
+    double left = plan.figures.left;
+    for (const Figure& figure : figures) {
+        const Point at{left - figure.frame.left * plan.factor,
+                       plan.figures.top - top * plan.factor};
+        stands.push_back({at, sheet::Silhouette(figure.drawing, figure.frame)});
+        left += figure.frame.width() * plan.factor;
+    }
+    return stands;
+}
+
+void put_ground(const std::vector<Stand>& stands, const Plan& plan, Page& page) {
+    std::vector<sheet::Footing> feet;
+    for (const Stand& stand : stands) {
+        const Rect& box = stand.silhouette.box();
+        if (box.empty()) {
+            continue;
+        }
+        const auto reach = stand.silhouette.reach(box.bottom - box.height() * kFeet, box.bottom);
+        if (reach) {
+            feet.push_back({stand.at.x + reach->first * plan.factor,
+                            stand.at.x + reach->second * plan.factor,
+                            stand.at.y + box.bottom * plan.factor});
+        }
+    }
+    Layer ground("ground");
+    const double inset = 6 * plan.style.unit;
+    const Rect within{plan.neat.left + inset,
+                      plan.figures.top,
+                      (plan.beside ? plan.words.left : plan.neat.right) - inset,
+                      plan.figures.bottom};
+    sheet::draw_ground(feet, within, plan.factor, ground);
+    std::move(ground).put_on(page);
+}
+
+void put_figures(const std::vector<Figure>& figures,
+                 const std::vector<Stand>& stands,
+                 const Plan& plan,
+                 Page& page) {
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        Placed placed{stands[i].at, plan.factor, figures[i].drawing};
+        placed.drawing.root.name = "figure-" + std::to_string(i + 1) + "-" + figures[i].view;
+        page.items.push_back(std::move(placed));
+    }
+}
+
+/// `front` and `back` under the figures, and the scale bar between the first two.
+void put_labels(const std::vector<Figure>& figures,
+                const std::vector<Stand>& stands,
+                const Plan& plan,
+                Ruler& ruler,
+                Page& page) {
+    Layer labels("labels");
+    const Type type = sheet::italic(plan.label_size());
+    const double baseline = plan.figures.bottom + plan.label_size() * 1.05;
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        labels.words(figures[i].view, {stands[i].at.x, baseline}, type, sheet::kInk, Align::middle);
+    }
+    std::move(labels).put_on(page);
+    if (stands.size() > 1) {
+        Layer scale("scale");
+        const double widest =
+            std::max(ruler.width(figures[0].view, type), ruler.width(figures[1].view, type));
+        const double room = stands[1].at.x - stands[0].at.x - widest - 4 * plan.label_size();
+        const Point middle{(stands[0].at.x + stands[1].at.x) / 2, baseline};
+        sheet::draw_scale_bar(plan, middle, room, ruler, scale);
+        std::move(scale).put_on(page);
+    }
+}
+
+/// Usual scales of enlarged details.
+struct DetailScale {
+    double factor;
+    std::string_view words;
+};
+
+constexpr std::array<DetailScale, 10> kDetailScales{{{5, "5 : 1"},
+                                                     {4, "4 : 1"},
+                                                     {3, "3 : 1"},
+                                                     {2, "2 : 1"},
+                                                     {1.5, "3 : 2"},
+                                                     {1.25, "5 : 4"},
+                                                     {1, "life size"},
+                                                     {0.75, "3 : 4"},
+                                                     {0.5, "1 : 2"},
+                                                     {0.25, "1 : 4"}}};
+
+/// "button, life size", "button, 3 : 2"; without a scale if it is none of the usual.
+std::string button_words(double factor) {
+    for (const DetailScale& scale : kDetailScales) {
+        if (std::abs(scale.factor - factor) < 1e-6) {
+            return sheet::wording::kButton + ", " + std::string(scale.words);
+        }
+    }
+    return sheet::wording::kButton;
+}
+
+void put_button(const Figure& button,
+                const std::vector<Stand>& stands,
+                const Plan& plan,
+                Page& page) {
+    const double across = std::max(button.frame.width(), button.frame.height());
+    if (across <= 0 || button.scale <= 0) {
+        return;
+    }
+    const double unit = plan.style.unit;
+    const double radius = std::min(across / button.scale / kButtonFills, kRoundel * unit) / 2;
+    const Type type = sheet::italic(plan.style.small());
+    const double below = type.size * 1.9;
+    const auto roundel = sheet::find_roundel(plan, stands, radius, below);
+    if (!roundel) {
+        return;
+    }
+    const double factor = std::min(1 / button.scale, 2 * roundel->radius * kButtonFills / across);
+    Layer ring("roundel");
+    ring.outlined(ellipse(roundel->centre, roundel->radius, roundel->radius),
+                  sheet::kPaper,
+                  sheet::kInk,
+                  std::max(0.18, 0.22 * unit));
+    const double inner = roundel->radius - 0.8 * unit;
+    ring.stroke(ellipse(roundel->centre, inner, inner), sheet::kInk, std::max(0.08, 0.1 * unit));
+    ring.words(button_words(factor),
+               {roundel->centre.x, roundel->centre.y + roundel->radius + type.size * 1.25},
+               type,
+               sheet::kInk,
+               Align::middle);
+    std::move(ring).put_on(page);
+    Placed placed{roundel->centre - button.frame.centre() * factor, factor, button.drawing};
+    placed.drawing.root.name = "button";
+    page.items.push_back(std::move(placed));
+}
+
+void put_words(const Plan& plan, Page& page) {
+    Layer title("title");
+    double y = plan.words.top;
+    for (const sheet::TitleLine& line : plan.title) {
+        title.words(line.words,
+                    {plan.words.centre().x, y + line.baseline},
+                    line.type,
+                    line.colour,
+                    Align::middle);
+        y += line.height;
+    }
+    const double key_top = plan.words.top + plan.key_at;
+    const double free = key_top - y;
+    if (plan.economy < sheet::Economy::wide_spacing && !plan.key.empty()) {
+        sheet::draw_swelled_rule({plan.words.centre().x, y + free * 0.5},
+                                 std::min(44 * plan.style.unit, plan.words.width() * 0.5),
+                                 title);
+    }
+    std::move(title).put_on(page);
+    Layer key("key");
+    plan.key.draw({plan.words.left, key_top}, key);
+    std::move(key).put_on(page);
+    Layer notes("notes");
+    plan.notes.draw({plan.words.left, plan.words.bottom - plan.notes.height}, notes);
+    std::move(notes).put_on(page);
+}
+
+/// Between the frame and the edge of the plate, where engravers signed.
+void put_credits(
+    const Captions& captions, const sheet::Task& task, const Plan& plan, Ruler& ruler, Page& page) {
+    Layer credits("credits");
+    const double size = plan.style.small();
+    const double baseline = plan.neat.bottom + size * 1.15;
+    if (!captions.drawn_by.empty() && sheet::credit_fits(task, plan.style, ruler)) {
+        credits.words(sheet::wording::kDrawnBy + sheet::on_one_line(captions.drawn_by),
+                      {plan.neat.left, baseline},
+                      sheet::italic(size),
+                      sheet::kSoftInk);
+    }
+    if (plan.economy < sheet::Economy::colophon) {
+        credits.words(sheet::wording::kColophon,
+                      {plan.neat.right, baseline},
+                      sheet::small_capitals(size, 0.06),
+                      sheet::kSoftInk,
+                      Align::end);
+    }
+    std::move(credits).put_on(page);
+}
+
+std::string description_of(const std::vector<Figure>& figures, const Captions& captions) {
+    std::string text = "Uniform plate: " + captions.title + ".";
+    std::vector<std::string> views;
+    for (const Figure& figure : figures) {
+        views.push_back(figure.view);
+    }
+    for (std::size_t i = 0; i < views.size(); ++i) {
+        text += (i == 0 ? " Views: " : ", ") + views[i];
+    }
+    text += views.empty() ? "" : ".";
+    for (const KeyEntry& entry : captions.key) {
+        text += " " + entry.name + ": " + entry.worn + ".";
+    }
+    return sheet::on_one_line(text);
+}
+
+void warn_if_small(const Plan& plan, Diagnostics& to) {
+    if (!plan.too_small()) {
+        return;
+    }
+    Diagnostic warning;
+    warning.severity = Severity::warning;
+    warning.code = "layout.too-long";
+    warning.message = "the words of this plate fit only in type of " +
+                      format_number(plan.style.body * 72 / 25.4, 1) +
+                      " pt, and below 7 pt they are hard to read";
+    warning.hints = {"use larger paper, for example `--paper A3`",
+                     "or shorten the title, the notes and the names in the colour key"};
+    to.add(std::move(warning));
+}
+
+}  // namespace
+
+double plate_scale(const std::vector<Rect>& frames,
+                   const Captions& captions,
+                   const Paper& paper,
+                   const Typesetter& type) {
+    Ruler ruler(type);
+    return sheet::choose_scale({frames, captions, paper}, ruler);
+}
+
+double detail_scale(const Rect& frame, const Paper& paper) {
+    const double room = kRoundel * sheet::unit_of(paper) * kButtonFills;
+    const double across = std::max(frame.width(), frame.height());
+    for (const DetailScale& scale : kDetailScales) {
+        if (across * scale.factor <= room) {
+            return 1 / scale.factor;
+        }
+    }
+    return std::max(across / room, 1.0);
+}
+
+Document lay_out_plate(const std::vector<Figure>& figures,
+                       const std::optional<Figure>& button,
+                       const Captions& captions,
+                       const Paper& paper,
+                       const Typesetter& type,
+                       Diagnostics& to) {
+    Ruler ruler(type);
+    const sheet::Task task = task_of(figures, captions, paper);
+    const double scale = figures.empty() ? 10 : std::max(figures.front().scale, 1e-3);
+    const Plan plan = sheet::make_plan(task, scale, ruler);
+    const std::vector<Stand> stands = stand_up(figures, plan);
+
+    Page page;
+    page.width = paper.width;
+    page.height = paper.height;
+    page.paper = sheet::kPaper;
+    Layer frame("frame");
+    sheet::draw_frame(plan, frame);
+    std::move(frame).put_on(page);
+    put_ground(stands, plan, page);
+    put_figures(figures, stands, plan, page);
+    if (button) {
+        put_button(*button, stands, plan, page);
+    }
+    put_labels(figures, stands, plan, ruler, page);
+    put_words(plan, page);
+    put_credits(captions, task, plan, ruler, page);
+    warn_if_small(plan, to);
+
+    Document document;
+    document.title = sheet::on_one_line(captions.title);
+    document.author = sheet::on_one_line(captions.drawn_by);
+    document.subject = sheet::on_one_line(captions.subtitle);
+    document.description = description_of(figures, captions);
+    document.pages.push_back(std::move(page));
+    return document;
+}
+
+}  // namespace platewright

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+// Measuring words: a typesetter that remembers, since a plate tries the same words at many sizes.
+#pragma once
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "text/typesetter.h"
+
+namespace platewright::sheet {
+
+/// Widths and line breaks, in mm. One for each plate; not for two threads.
+class Ruler {
+  public:
+    explicit Ruler(const Typesetter& type) : type_(type) {}
+
+    /// Advance width of one line; type is scaled from one measuring, which is exact for outline
+    /// type without hinting.
+    double width(const std::string& words, const Type& type);
+
+    /// Lines no wider than `room`.
+    std::vector<std::string> lines(const std::string& words, const Type& type, double room);
+
+    /// As few lines as `lines` gives, made as even as they can be, for titles.
+    std::vector<std::string> even_lines(const std::string& words, const Type& type, double room);
+
+    /// Rise and fall of the face at that size.
+    LineMeasures measures(const Type& type);
+
+  private:
+    const Typesetter& type_;
+    std::map<std::pair<Face, std::string>, double> widths_;
+    std::map<Face, LineMeasures> measures_;
+};
+
+/// The words on one line: line ends, tabs and other control characters become spaces, outer spaces
+/// go.
+std::string on_one_line(std::string_view words);
+
+}  // namespace platewright::sheet

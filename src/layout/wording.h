@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// The words a plate says of its own accord, in one place for the message catalogues of other
+// languages.
+#pragma once
+
+#include <string>
+
+namespace platewright::sheet::wording {
+
+inline const std::string kColours = "Colours";
+inline const std::string kParticulars = "Particulars";
+inline const std::string kSource = "Source: ";
+inline const std::string kDrawnBy = "Drawn by ";
+inline const std::string kScale = "Scale ";
+inline const std::string kButton = "button";
+inline const std::string kColophon = "Platewright";
+
+}  // namespace platewright::sheet::wording
