@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+// The subcommands, with what the user chose for each.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cli/exit_code.h"
+
+namespace platewright::cli {
+
+/// Options as written; the command itself checks them, so that its messages can say what to write.
+struct DrawOptions {
+    std::vector<std::string> files;
+    std::string out;
+    std::string format;
+    std::string paper = "A4";
+    std::string dpi = "300";
+    std::string only_template;
+    /// Empty: one for each processor.
+    std::string jobs;
+    bool timings = false;
+};
+
+struct CheckOptions {
+    std::vector<std::string> files;
+    bool json = false;
+};
+
+struct DumpOptions {
+    std::string file;
+    std::string stage;
+    std::string paper = "A4";
+    std::string only_template;
+};
+
+ExitCode draw(const DrawOptions& options);
+ExitCode check(const CheckOptions& options);
+ExitCode dump(const DumpOptions& options);
+
+/// The JSON Schema of a plate on standard output.
+ExitCode schema();
+
+/// The reference page on standard output.
+ExitCode reference();
+
+/// Says what is wrong with the command line, and what to do.
+ExitCode refuse_usage(const std::string& message, const std::string& hint);
+
+}  // namespace platewright::cli

@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: MIT
+// Drawing many plates, one thread each at a time.
+#include "cli/drawing.h"
+
+#include <algorithm>
+#include <atomic>
+#include <charconv>
+#include <cstdlib>
+#include <exception>
+#include <memory>
+#include <new>
+#include <thread>
+#include <utility>
+#include <vector>
+
+#include "base/files.h"
+#include "base/limits.h"
+#include "base/text.h"
+#include "cli/open_file.h"
+#include "cli/print.h"
+#include "write/write.h"
+
+namespace platewright::cli {
+namespace {
+
+/// One plate on its way, owned by one thread at a time.
+struct Task {
+    const Output* output = nullptr;
+    std::optional<Job> job;
+    Diagnostics problems;
+    Timings timings;
+    ExitCode exit = ExitCode::done;
+};
+
+std::string bytes_of(const Document& document,
+                     Format format,
+                     const Typesetter& type,
+                     double dpi,
+                     std::optional<std::int64_t> created) {
+    switch (format) {
+        case Format::svg:
+            return write_svg(document, 0, type);
+        case Format::png:
+            return write_png(document, 0, type, dpi);
+        case Format::pdf:
+            break;
+    }
+    return write_pdf(document, type, created);
+}
+
+class Drawing {
+  public:
+    Drawing(const Workshop& workshop,
+            const DrawSettings& settings,
+            Format format,
+            std::optional<std::int64_t> created)
+        : workshop_(workshop), settings_(settings), format_(format), created_(created) {}
+
+    /// Every exception ends here: a thread must not let one out.
+    void run(Task& task) const {
+        const std::string& name = task.output->input;
+        try {
+            draw(task);
+        } catch (const FontsMissing& problem) {
+            task.problems.file_error("cli.no-fonts", name, problem.what());
+            task.exit = worse(task.exit, ExitCode::cannot_read_or_write);
+        } catch (const CannotWrite& problem) {
+            task.problems.file_error("cli.cannot-write", task.output->path, problem.what());
+            task.exit = worse(task.exit, ExitCode::cannot_read_or_write);
+        } catch (const std::bad_alloc&) {
+            task.problems.file_error(
+                "cli.cannot-write", task.output->path, "there is not enough memory");
+            task.exit = worse(task.exit, ExitCode::cannot_read_or_write);
+        } catch (const std::exception& fault) {
+            task.problems.file_error(
+                "cli.internal", name, std::string("a fault of ours: ") + fault.what());
+            task.exit = ExitCode::our_fault;
+        }
+    }
+
+  private:
+    void draw(Task& task) const {
+        const auto uniform = task.timings.measure(
+            "resolve", [&] { return workshop_.uniform_of(*task.job, task.problems); });
+        if (!uniform) {
+            task.exit = worse(task.exit, ExitCode::bad_data);
+            return;
+        }
+        const auto type =
+            task.timings.measure("fonts", [] { return std::make_unique<Typesetter>(); });
+        const Document document = plate_of(
+            *uniform, *task.job->views, settings_.paper, *type, task.problems, task.timings);
+        const std::string bytes = task.timings.measure(
+            "write", [&] { return bytes_of(document, format_, *type, settings_.dpi, created_); });
+        const std::string problem =
+            task.timings.measure("save", [&] { return save(task.output->path, bytes); });
+        if (!problem.empty()) {
+            task.problems.file_error(
+                "cli.cannot-write", task.output->path, "cannot be written: " + problem);
+            task.exit = worse(task.exit, ExitCode::cannot_read_or_write);
+        }
+    }
+
+    /// Returns the problem, or nothing.
+    static std::string save(const std::string& path, const std::string& bytes) {
+        if (path != kDash) {
+            return write_whole(path, bytes);
+        }
+        return write_output(bytes) ? "" : "standard output broke off";
+    }
+
+    const Workshop& workshop_;
+    const DrawSettings& settings_;
+    Format format_;
+    std::optional<std::int64_t> created_;
+};
+
+/// Opens and reads the plates, one after the other: later stages only look at what was loaded.
+void prepare_all(std::vector<Task>& tasks,
+                 const FileReader& files,
+                 Workshop& workshop,
+                 SourceMap& sources) {
+    for (Task& task : tasks) {
+        const auto file =
+            open_file(files, task.output->input, limits::kYamlBytes, sources, task.problems);
+        if (!file) {
+            task.exit = ExitCode::cannot_read_or_write;
+            continue;
+        }
+        task.job = workshop.prepare(*file, true, task.problems, task.timings);
+        if (!task.job) {
+            task.exit =
+                workshop.missed_a_file() ? ExitCode::cannot_read_or_write : ExitCode::bad_data;
+        }
+    }
+}
+
+void run_all(std::vector<Task>& tasks, const Drawing& drawing, std::size_t jobs) {
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&tasks, &drawing, &next] {
+        for (std::size_t i = next++; i < tasks.size(); i = next++) {
+            if (tasks[i].job) {
+                drawing.run(tasks[i]);
+            }
+        }
+    };
+    std::vector<std::thread> helpers;
+    for (std::size_t i = 1; i < std::min(jobs, tasks.size()); ++i) {
+        helpers.emplace_back(work);
+    }
+    work();
+    for (std::thread& helper : helpers) {
+        helper.join();
+    }
+}
+
+/// A problem of the sheet has no place in a file; the plate's name tells which sheet.
+Diagnostic with_path(Diagnostic problem, const std::string& input) {
+    if (!problem.span && problem.path.empty()) {
+        problem.path = input == kDash ? "<stdin>" : input;
+    }
+    return problem;
+}
+
+}  // namespace
+
+DrawResult draw_all(const Outputs& outputs,
+                    const DrawSettings& settings,
+                    const FileReader& files,
+                    Workshop& workshop,
+                    SourceMap& sources,
+                    Diagnostics& to) {
+    std::vector<Task> tasks(outputs.files.size());
+    for (std::size_t i = 0; i < tasks.size(); ++i) {
+        tasks[i].output = &outputs.files[i];
+    }
+    prepare_all(tasks, files, workshop, sources);
+    const Drawing drawing(workshop, settings, outputs.format, creation_date(to));
+    run_all(tasks, drawing, settings.jobs);
+
+    DrawResult result;
+    for (const Task& task : tasks) {
+        for (const Diagnostic& problem : task.problems.all()) {
+            to.add(with_path(problem, task.output->input));
+        }
+        result.timings.add(task.timings);
+        result.exit = worse(result.exit, task.exit);
+        if (task.exit == ExitCode::done && task.output->path != kDash) {
+            result.written.push_back(task.output->path);
+        }
+    }
+    return result;
+}
+
+std::optional<std::int64_t> creation_date(Diagnostics& to) {
+    // The last second of the year 9999: formats of dates have four digits.
+    constexpr std::int64_t kLast = 253402300799;
+    const char* written = std::getenv("SOURCE_DATE_EPOCH");
+    if (written == nullptr || *written == '\0') {
+        return std::nullopt;
+    }
+    const std::string_view text = written;
+    std::int64_t seconds = 0;
+    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), seconds);
+    if (problem == std::errc() && end == text.data() + text.size() && seconds >= 0 &&
+        seconds <= kLast) {
+        return seconds;
+    }
+    Diagnostic warning;
+    warning.severity = Severity::warning;
+    warning.code = "cli.bad-date";
+    warning.message =
+        "SOURCE_DATE_EPOCH is " + platewright::quoted(text) + ", which is no date; none is written";
+    warning.hints.emplace_back("give the seconds since the beginning of 1970, in digits only");
+    to.add(std::move(warning));
+    return std::nullopt;
+}
+
+}  // namespace platewright::cli

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+// `platewright dump`: what a stage hands on, as text.
+#include <algorithm>
+#include <array>
+#include <string>
+
+#include "base/limits.h"
+#include "base/text.h"
+#include "cli/commands.h"
+#include "cli/data_folder.h"
+#include "cli/open_file.h"
+#include "cli/print.h"
+#include "cli/workshop.h"
+
+namespace platewright::cli {
+namespace {
+
+/// Figures are dumped as drawn for print at 1 : 8, whatever paper they may go on.
+constexpr double kScale = 8;
+
+constexpr std::array<std::string_view, 4> kStages = {"read", "resolve", "compose", "layout"};
+
+class Dump {
+  public:
+    Dump(const DumpOptions& options, const Paper& paper) : options_(options), paper_(paper) {}
+
+    ExitCode run() {
+        ExitCode exit = ExitCode::bad_data;
+        const auto file = open_file(files_, options_.file, limits::kYamlBytes, sources_, problems_);
+        if (!file) {
+            exit = ExitCode::cannot_read_or_write;
+        } else if (options_.stage == kStages[0]) {
+            if (const auto plate = read_plate(sources_, *file, problems_)) {
+                exit = print(dump(*plate, sources_));
+            }
+        } else {
+            exit = later_stage(*file);
+        }
+        problems_.sort();
+        write_error(in_words(problems_, sources_, wants_colour()));
+        return exit;
+    }
+
+  private:
+    ExitCode later_stage(FileId file) {
+        std::string missing;
+        const std::string data = find_data_folder(missing);
+        if (data.empty()) {
+            problems_.file_error("cli.no-data", "", missing);
+            return ExitCode::cannot_read_or_write;
+        }
+        Workshop workshop(files_, data, sources_);
+        if (!options_.only_template.empty()) {
+            workshop.use_template(options_.only_template);
+        }
+        const bool drawn = options_.stage != kStages[1];
+        const auto job = workshop.prepare(file, drawn, problems_, timings_);
+        const auto uniform = job ? workshop.uniform_of(*job, problems_) : std::nullopt;
+        if (!uniform) {
+            return workshop.missed_a_file() ? ExitCode::cannot_read_or_write : ExitCode::bad_data;
+        }
+        return print(drawn ? drawn_stage(*uniform, *job->views) : dump(*uniform, sources_));
+    }
+
+    std::string drawn_stage(const Uniform& uniform, const Views& views) {
+        if (options_.stage == kStages[3]) {
+            const Typesetter type;
+            return dump(plate_of(uniform, views, paper_, type, problems_, timings_));
+        }
+        std::string text;
+        for (const Figure& figure : figures_of(uniform, views, kScale)) {
+            text += dump(figure);
+        }
+        if (views.button) {
+            text += dump(compose(uniform, *views.button, kScale));
+        }
+        return text;
+    }
+
+    static ExitCode print(const std::string& text) {
+        return write_output(text) ? ExitCode::done : ExitCode::cannot_read_or_write;
+    }
+
+    const DumpOptions& options_;
+    Paper paper_;
+    const DiskReader files_;
+    SourceMap sources_;
+    Diagnostics problems_;
+    Timings timings_;
+};
+
+}  // namespace
+
+ExitCode dump(const DumpOptions& options) {
+    if (std::ranges::find(kStages, options.stage) == kStages.end()) {
+        return refuse_usage(platewright::quoted(options.stage) + " is no stage",
+                            "write --stage read, resolve, compose or layout");
+    }
+    const auto paper = parse_paper(options.paper);
+    if (!paper) {
+        return refuse_usage(platewright::quoted(options.paper) + " is no size of paper",
+                            "write A4, A3, letter, tabloid, or width by height such as 210x297mm");
+    }
+    return Dump(options, *paper).run();
+}
+
+}  // namespace platewright::cli

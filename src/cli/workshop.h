@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+// Everything a plate needs besides itself, loaded once, and the way of a plate through the stages.
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "base/files.h"
+#include "cli/timings.h"
+#include "compose/compose.h"
+#include "layout/layout.h"
+#include "read/read.h"
+#include "resolve/resolve.h"
+
+namespace platewright::cli {
+
+/// The templates of one figure. With a single template given by the user only the front is there.
+struct Views {
+    std::shared_ptr<const Template> front;
+    std::shared_ptr<const Template> back;
+    std::shared_ptr<const Template> button;
+};
+
+/// A plate that is read, with what it is to be drawn with.
+struct Job {
+    SpecifiedPlate plate;
+    const SpecifiedCustoms* customs = nullptr;
+    /// Null if only `uniform_of` is wanted.
+    const Views* views = nullptr;
+};
+
+/// Palettes, customs and templates are loaded when first needed, so that a command pays for what it
+/// uses. Loading is for one thread; afterwards any number of threads may take their jobs through
+/// the stages.
+class Workshop {
+  public:
+    Workshop(const FileReader& files, std::string data_folder, SourceMap& sources)
+        : files_(files), data_folder_(std::move(data_folder)), sources_(sources) {}
+
+    /// Draw every plate on this one template instead of its figure's.
+    void use_template(std::string path) { only_template_ = std::move(path); }
+
+    /// Reads a plate and loads what it needs; `with_views`: the templates too.
+    /// Adds cli.unknown-figure, and what the stages add. Problems of the data are added at every
+    /// plate that needs it.
+    std::optional<Job> prepare(FileId plate, bool with_views, Diagnostics& to, Timings& timings);
+
+    /// After `prepare`, from any thread.
+    [[nodiscard]] std::optional<Uniform> uniform_of(const Job& job, Diagnostics& to) const;
+
+    /// A file that cannot be read was reported: not the fault of what is written in it.
+    [[nodiscard]] bool missed_a_file() const { return missed_a_file_; }
+
+  private:
+    /// What was loaded, with the problems of loading it.
+    template <typename T>
+    struct Loaded {
+        std::optional<T> value;
+        Diagnostics problems;
+    };
+
+    const Loaded<std::vector<SpecifiedPalette>>& palettes();
+    const Loaded<SpecifiedCustoms>& customs(const std::string& set);
+    const Loaded<Views>& views(const std::string& set);
+    bool check_figure(const SpecifiedPlate& plate, const std::string& set, Diagnostics& to) const;
+    std::optional<FileId> open(const std::string& name, std::size_t limit, Diagnostics& to);
+    std::shared_ptr<const Template> view(const std::string& name, Diagnostics& to);
+
+    const FileReader& files_;
+    std::string data_folder_;
+    SourceMap& sources_;
+    std::string only_template_;
+    std::optional<Loaded<std::vector<SpecifiedPalette>>> palettes_;
+    std::map<std::string, Loaded<SpecifiedCustoms>> customs_;
+    std::map<std::string, Loaded<Views>> views_;
+    bool missed_a_file_ = false;
+};
+
+/// The man on every view of his figure, for print at 1 : `scale`; the button not among them.
+std::vector<Figure> figures_of(const Uniform& uniform, const Views& views, double scale);
+
+/// The plate of a uniform. For any thread with a typesetter of its own.
+Document plate_of(const Uniform& uniform,
+                  const Views& views,
+                  const Paper& paper,
+                  const Typesetter& type,
+                  Diagnostics& to,
+                  Timings& timings);
+
+}  // namespace platewright::cli
