@@ -86,37 +86,32 @@ struct Ring {
         return sag * (1 - v * v) + tilt * (x - far);
     }
 
-    [[nodiscard]] double slope(double x) const {
-        const double half = (far - near) / 2;
-        return -2 * sag * (x - (near + far) / 2) / (half * half) + tilt;
-    }
-
     [[nodiscard]] Point at(double x, double lift) const {
         return origin + across * x + down * (height(x) + lift);
     }
 };
 
+/// A wedge from the dark edge to a point, bent once in the middle if the ring bends. Straight sides
+/// are enough at this size, and a plate has some thousands of them.
 HatchStroke stroke_of(const Ring& ring, double reach, double width) {
+    constexpr double kVisibleBend = 0.4;
     const double begin = ring.far + 1.5;
     const double end = ring.far - reach;
     const double middle = (begin + end) / 2;
-    const double control_height = ring.height(begin) + ring.slope(begin) * (middle - begin);
-    const auto control = [&](double lift) {
-        return ring.origin + ring.across * middle + ring.down * (control_height + lift);
-    };
-    const auto quad = [](Path& path, Point c, Point to) {
-        const Point from = path.points.back();
-        path.cubic_to(from + (c - from) * (2.0 / 3), to + (c - to) * (2.0 / 3), to);
-    };
     HatchStroke stroke;
-    const Point tip = ring.at(end, 0);
-    stroke.shape.move_to(ring.at(begin, -width / 2));
-    quad(stroke.shape, control(-width * 0.42), tip);
-    quad(stroke.shape, control(width * 0.42), ring.at(begin, width / 2));
-    stroke.shape.close();
     stroke.begin = ring.at(ring.far - 1, 0);
     stroke.middle = ring.at(middle, 0);
-    stroke.end = tip;
+    stroke.end = ring.at(end, 0);
+    const double chord = (ring.height(begin) + ring.height(end)) / 2;
+    if (std::abs(ring.height(middle) - chord) < kVisibleBend) {
+        stroke.shape = polygon({ring.at(begin, -width / 2), stroke.end, ring.at(begin, width / 2)});
+        return stroke;
+    }
+    stroke.shape = polygon({ring.at(begin, -width / 2),
+                            ring.at(middle, -width * 0.3),
+                            stroke.end,
+                            ring.at(middle, width * 0.3),
+                            ring.at(begin, width / 2)});
     return stroke;
 }
 

@@ -6,15 +6,18 @@ namespace platewright {
 
 namespace {
 
+/// A fold is a soft hollow: a broad faint stroke, a narrow one within it, and light on the side
+/// towards the light, a little less than its own width away.
 void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     const Inks& inks = where.on.inks;
-    const Path dark = tapered(detail.curve, detail.width);
-    // The lit side of a fold lies towards the light, a little less than its own width away.
-    const Path lit = tapered(detail.curve, detail.width * 0.8)
-                         .transformed(Affine::translation(kToLight.x * detail.width * 0.75,
-                                                          kToLight.y * detail.width * 0.75));
+    const double wide = detail.width;
+    const double dark = detail.strength * inks.shade_factor;
+    const Path lit =
+        tapered(detail.curve, wide * 0.8)
+            .transformed(Affine::translation(kToLight.x * wide * 0.75, kToLight.y * wide * 0.75));
     easel.fill(where.clipped, lit, inks.light, detail.strength * 0.5 * inks.light_factor);
-    easel.fill(where.clipped, dark, inks.shade, detail.strength * inks.shade_factor);
+    easel.fill(where.clipped, tapered(detail.curve, wide * 1.15), inks.shade, dark * 0.5);
+    easel.fill(where.clipped, tapered(detail.curve, wide * 0.55), inks.shade, dark * 0.7);
 }
 
 /// A wash of shade or light. A soft one is four nested copies, each a quarter as strong.
