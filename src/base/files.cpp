@@ -62,13 +62,13 @@ std::string problem_of_kind(mode_t mode) {
 
 /// "1 MB", "200 kB", "12 bytes".
 std::string size_in_words(std::size_t bytes) {
-    constexpr double kThousand = 1000;
+    constexpr double thousand = 1000;
     const auto size = static_cast<double>(bytes);
-    if (size >= kThousand * kThousand) {
-        return format_number(size / (kThousand * kThousand), 1) + " MB";
+    if (size >= thousand * thousand) {
+        return format_number(size / (thousand * thousand), 1) + " MB";
     }
-    return size >= kThousand ? format_number(size / kThousand, 1) + " kB"
-                             : format_number(size, 0) + " bytes";
+    return size >= thousand ? format_number(size / thousand, 1) + " kB"
+                            : format_number(size, 0) + " bytes";
 }
 
 /// An open file that is closed in time.
@@ -128,11 +128,11 @@ int write_all(int file, std::string_view bytes) {
 /// A new file beside `path`; its name goes to `name`. Negative, with errno set, if there can be
 /// none.
 int open_beside(const std::string& path, std::string& name) {
-    constexpr int kTries = 1000;
-    constexpr mode_t kForAll = 0666;
-    for (int i = 0; i < kTries; ++i) {
+    constexpr int tries = 1000;
+    constexpr mode_t for_all = 0666;
+    for (int i = 0; i < tries; ++i) {
         name = path + ".part-" + std::to_string(::getpid()) + "-" + std::to_string(i);
-        const int file = ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, kForAll);
+        const int file = ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, for_all);
         if (file >= 0 || errno != EEXIST) {
             return file;
         }
@@ -237,8 +237,8 @@ std::string write_whole(const std::string& path, const std::string& bytes) {
         if (std::string problem = problem_of_kind(about.st_mode); !problem.empty()) {
             return problem;
         }
-        constexpr mode_t kRights = 07777;
-        mode = about.st_mode & kRights;
+        constexpr mode_t rights = 07777;
+        mode = about.st_mode & rights;
     }
     const int error = replace(target, bytes, mode);
     if (error == ENOENT || error == ENOTDIR) {

@@ -228,12 +228,12 @@ std::string lower(std::string_view ascii) {
 }
 
 std::string_view trim(std::string_view text) {
-    constexpr std::string_view kBlanks = " \t\r\n";
-    const std::size_t begin = text.find_first_not_of(kBlanks);
+    constexpr std::string_view blanks = " \t\r\n";
+    const std::size_t begin = text.find_first_not_of(blanks);
     if (begin == std::string_view::npos) {
         return {};
     }
-    return text.substr(begin, text.find_last_not_of(kBlanks) - begin + 1);
+    return text.substr(begin, text.find_last_not_of(blanks) - begin + 1);
 }
 
 std::vector<std::string_view> split(std::string_view text, char separator) {

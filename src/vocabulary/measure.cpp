@@ -230,13 +230,13 @@ std::string tidy(std::string_view text) {
 
 /// A plain decimal of at most nine digits on either side: `12`, `3.5`, `3,5`.
 std::optional<double> parse_decimal(std::string_view text) {
-    constexpr std::size_t kMostDigits = 9;
+    constexpr std::size_t most_digits = 9;
     std::string digits(text);
     std::ranges::replace(digits, ',', '.');
     const std::size_t point = std::min(digits.find('.'), digits.size());
     const bool plain = digits.find_first_not_of("0123456789.") == std::string::npos;
     const bool sized =
-        point >= 1 && point <= kMostDigits && digits.size() <= point + 1 + kMostDigits;
+        point >= 1 && point <= most_digits && digits.size() <= point + 1 + most_digits;
     if (!plain || !sized || digits.back() == '.') {
         return std::nullopt;
     }

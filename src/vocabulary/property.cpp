@@ -187,17 +187,18 @@ std::optional<SubstanceKind> find_substance(std::string_view section) {
 }
 
 std::vector<std::string_view> followed(std::string_view written) {
-    constexpr std::string_view kAs = "as ";
-    constexpr std::string_view kOr = " or ";
+    constexpr std::string_view as = "as ";
+    constexpr std::string_view or_word = " or ";
     std::vector<std::string_view> keys;
     written = trim(written);
-    if (!written.starts_with(kAs)) {
+    if (!written.starts_with(as)) {
         return keys;
     }
-    written.remove_prefix(kAs.size());
-    for (std::size_t at = written.find(kOr); at != std::string_view::npos; at = written.find(kOr)) {
+    written.remove_prefix(as.size());
+    for (std::size_t at = written.find(or_word); at != std::string_view::npos;
+         at = written.find(or_word)) {
         keys.push_back(trim(written.substr(0, at)));
-        written.remove_prefix(at + kOr.size());
+        written.remove_prefix(at + or_word.size());
     }
     keys.push_back(trim(written));
     return keys;

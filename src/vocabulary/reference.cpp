@@ -116,12 +116,12 @@ void add_group(std::string& page, std::string_view group) {
 }
 
 void add_units(std::string& page) {
-    constexpr int kDecimals = 6;
+    constexpr int decimals = 6;
     page += "## Units of length\n\nCapitals and the order of the words do not matter.\n\n";
     page += "| unit | mm | source |\n| --- | --- | --- |\n";
     for (const LengthUnit& unit : length_units()) {
         add_row(page,
-                {code(unit.name), format_number(unit.mm, kDecimals), std::string(unit.source)});
+                {code(unit.name), format_number(unit.mm, decimals), std::string(unit.source)});
     }
 }
 

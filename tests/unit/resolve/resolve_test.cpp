@@ -286,12 +286,12 @@ TEST_F(ShippedData, HasEveryDefaultAndEveryRank) {
 
 TEST_F(ShippedData, TellsTheClothColoursApart) {
     // Two cloths nearer than this (CIEDE2000) would look the same on a printed plate.
-    constexpr double kLeast = 5;
+    constexpr double least = 5;
     const auto& cloths = palettes_.front().entries;
     EXPECT_GE(cloths.size(), 40U);
     for (auto a = cloths.begin(); a != cloths.end(); ++a) {
         for (auto b = std::next(a); b != cloths.end(); ++b) {
-            EXPECT_GE(delta_e_2000(to_lab_d65(a->colour), to_lab_d65(b->colour)), kLeast)
+            EXPECT_GE(delta_e_2000(to_lab_d65(a->colour), to_lab_d65(b->colour)), least)
                 << a->name.text << " and " << b->name.text;
         }
     }
