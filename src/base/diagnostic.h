@@ -23,6 +23,7 @@ struct Span {
     friend bool operator==(const Span&, const Span&) = default;
 };
 
+/// How bad it is: with an error nothing is drawn.
 enum class Severity { error, warning, note };
 
 /// A second place that matters, with what it has to do with the problem.

@@ -17,6 +17,7 @@ struct FileResult {
     [[nodiscard]] bool ok() const { return problem.empty(); }
 };
 
+/// Where files are read from: the disk, or a test's memory.
 class FileReader {
   public:
     virtual ~FileReader() = default;
@@ -31,6 +32,7 @@ class FileReader {
                                                         const std::string& ending) const = 0;
 };
 
+/// The real disk.
 class DiskReader : public FileReader {
   public:
     [[nodiscard]] FileResult read(const std::string& path, std::size_t limit) const override;

@@ -35,8 +35,13 @@ std::string format_number(double value, int decimals);
 /// Appends what `format_number` gives; for writers that make many.
 void append_number(std::string& to, double value, int decimals);
 
+/// Letters a to z small; every other character as it is.
 std::string lower(std::string_view ascii);
+
+/// Without the spaces, tabs and line ends at both ends.
 std::string_view trim(std::string_view text);
+
+/// The parts between the separators, empty ones too.
 std::vector<std::string_view> split(std::string_view text, char separator);
 
 }  // namespace platewright

@@ -12,8 +12,11 @@
 
 namespace platewright {
 
-/// Empty exactly when this call added an error.
-/// Errors: resolve.unknown-colour, resolve.unknown-metal, resolve.unknown-rank.
+/// Weighs built-in defaults, the custom of the rank and the plate, and follows what is the same as
+/// another property. The first palette that has a name counts. Empty exactly when this call added
+/// an error. Errors: resolve.unknown-colour, resolve.unknown-metal, resolve.unknown-rank,
+/// resolve.unknown-property (to follow), resolve.circle, resolve.wrong-kind. One about a default
+/// that no palette has is without a place.
 std::optional<Uniform> resolve(const SpecifiedPlate& plate,
                                const SpecifiedCustoms& customs,
                                const std::vector<SpecifiedPalette>& palettes,

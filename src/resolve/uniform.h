@@ -45,6 +45,7 @@ struct Decision {
     std::string reason;
 };
 
+/// One property's value and how it came about.
 struct Decided {
     Value value;
     /// Weakest first; the last one holds. Never empty.

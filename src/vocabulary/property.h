@@ -13,6 +13,7 @@
 
 namespace platewright {
 
+/// What sort of value a property has.
 enum class Kind {
     cloth,    // a colour of the palette, or #rrggbb
     metal,    // a metal of the palette, or #rrggbb
