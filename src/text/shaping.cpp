@@ -15,6 +15,9 @@ namespace {
 
 /// Bytes at `at` that stand for one character, or 0 if they are no valid UTF-8.
 std::size_t character_bytes(std::string_view words, std::size_t at) {
+    if (words[at] == '\0') {
+        return 1;  // good UTF-8, though C ends there
+    }
     const gunichar character = g_utf8_get_char_validated(words.data() + at,
                                                          static_cast<gssize>(words.size() - at));
     constexpr gunichar kInvalid = static_cast<gunichar>(-2);

@@ -10,7 +10,7 @@ namespace platewright {
 /// Decimal places that keep a drawing, printed `factor` times its size, true to a hundredth of a mm on paper.
 int places_for(double factor);
 
-/// A length counted in steps of 10^-places; what is not a number or beyond ±10^12 steps is 0.
+/// A length counted in steps of 10^-places; what is not a number or beyond ±9·10^15 steps is 0.
 std::int64_t to_steps(double value, int places);
 
 /// Appends `steps` of 10^-places: no trailing zeros, no zero before the point, never "-0": `-.5`, `12`, `0`.

@@ -112,9 +112,10 @@ class Writer {
     void operator()(const Text& text) { out_ += type_.element(text, drawn_->places); }
 
     void operator()(const Group& group) {
-        const bool bare = group.name.empty() && group.clip.empty();
+        const bool nameless = group.name.empty() || group.step;
+        const bool bare = nameless && group.clip.empty();
         const std::string style = common_style(group);
-        const std::string id = group.name.empty() ? std::string() : ids_.make(group.name, within_);
+        const std::string id = nameless ? std::string() : ids_.make(group.name, within_);
         if (group.children.empty()) {
             return;
         }
@@ -229,7 +230,7 @@ class Writer {
                 out_ += ")\"";
             }
         } else {
-            out_ += "<use xlink:href=\"#" + id + '"';
+            out_ += "<use href=\"#" + id + '"';
             shift("x", shape.shift.x);
             shift("y", shape.shift.y);
         }
@@ -249,7 +250,7 @@ class Writer {
         std::string members;
         for (const std::string& data : clip_data(paths, *drawn_)) {
             const std::string id = outlines_.shared(data);
-            members += id.empty() ? "<path d=\"" + data + "\"/>" : "<use xlink:href=\"#" + id + "\"/>";
+            members += id.empty() ? "<path d=\"" + data + "\"/>" : "<use href=\"#" + id + "\"/>";
         }
         const auto [at, is_new] = clip_ids_.emplace(members, "c" + std::to_string(clip_ids_.size()));
         if (is_new) {
@@ -275,7 +276,7 @@ void append_root(std::string& to, const Document& document, const Page& page) {
     append_short(height, page.height, 3);
     const std::string language = xml_escaped(printable(document.language));
     to += "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
-    to += "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\"";
+    to += "<svg xmlns=\"http://www.w3.org/2000/svg\"";
     to += " width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " + height + '"';
     to += " lang=\"" + language + "\" xml:lang=\"" + language + '"';
     to += " fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" text-rendering=\"geometricPrecision\">\n";

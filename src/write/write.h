@@ -20,7 +20,7 @@ class CannotWrite : public std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
-/// One page as a stand-alone SVG 1.1 with named layers, title, description and embedded subsets of the type.
+/// One page as a stand-alone SVG with named layers, title, description and embedded subsets of the type.
 /// Throws std::out_of_range if there is no such page.
 std::string write_svg(const Document& document, std::size_t page, const Typesetter& type);
 
