@@ -259,18 +259,13 @@ class Judge {
     }
 
     void report_key(PropertyId id, std::string_view key, const Decision& decision) {
-        std::vector<std::string> candidates;
-        for (PropertyId other = 0; other < properties().size(); ++other) {
-            if (other != id && is_colour(other)) {
-                candidates.emplace_back(properties()[other].key);
-            }
-        }
-        const std::optional<std::string> near = nearest_word(key, candidates);
+        const std::optional<std::string> near = nearest_property(key);
+        const bool of_use = near && property_id(*near) != id && is_colour(property_id(*near));
         error("resolve.unknown-property",
               decision,
               quoted(key) + " is not a property that has a colour to follow",
-              near ? "did you mean 'as " + *near + "'?"
-                   : "write for instance 'as lapels.cloth' or 'as buttons.metal'");
+              of_use ? "did you mean 'as " + *near + "'?"
+                     : "write for instance 'as lapels.cloth' or 'as buttons.metal'");
     }
 
     /// `id` leads back to itself through the cases that are open.

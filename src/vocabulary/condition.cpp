@@ -38,16 +38,8 @@ std::vector<std::string_view> words_of(std::string_view text) {
     return words;
 }
 
-std::vector<std::string> all_keys() {
-    std::vector<std::string> keys;
-    for (const Property& row : properties()) {
-        keys.emplace_back(row.key);
-    }
-    return keys;
-}
-
 std::string unknown_property(std::string_view key) {
-    const std::optional<std::string> near = nearest_word(key, all_keys());
+    const std::optional<std::string> near = nearest_property(key);
     return "unknown property " + quoted(key) +
            (near ? "; did you mean " + quoted(*near) + "?"
                  : "; write a property such as 'lapels.cloth'");

@@ -83,6 +83,17 @@ PropertyId property_id(std::string_view key) {
     throw std::logic_error("no property " + quoted(key) + " in the table");
 }
 
+std::optional<std::string> nearest_property(std::string_view written) {
+    if (const std::optional<PropertyId> main = property_of_word(written, {})) {
+        return std::string(properties()[*main].key);
+    }
+    std::vector<std::string> keys;
+    for (const Property& row : properties()) {
+        keys.emplace_back(row.key);
+    }
+    return nearest_word(written, keys);
+}
+
 std::span<const std::string_view> groups() {
     return index().groups;
 }
@@ -191,7 +202,7 @@ std::vector<std::string_view> followed(std::string_view written) {
     constexpr std::string_view or_word = " or ";
     std::vector<std::string_view> keys;
     written = trim(written);
-    if (!written.starts_with(as)) {
+    if (lower(written.substr(0, as.size())) != as) {
         return keys;
     }
     written.remove_prefix(as.size());

@@ -67,6 +67,10 @@ std::optional<PropertyId> find_property(std::string_view key);
 /// The row with that key; for keys written in code. Throws std::logic_error on a slip of ours.
 PropertyId property_id(std::string_view key);
 
+/// The key most like a misspelt one; for the name of a group, its main property: `lapels.cloth` for
+/// `lapels`. Nothing if none is near.
+std::optional<std::string> nearest_property(std::string_view written);
+
 /// The names of the groups, in table order.
 std::span<const std::string_view> groups();
 

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <fstream>
 #include <sstream>
 
@@ -204,6 +205,9 @@ TEST(Resolve, SuggestsPropertiesToFollow) {
     EXPECT_EQ(resolved("plate: A\ncollar: as lapel.cloth\n").problem(),
               "2:9: 'lapel.cloth' is not a property that has a colour to follow "
               "[resolve.unknown-property]\ndid you mean 'as lapels.cloth'?");
+    EXPECT_EQ(resolved("plate: A\ncollar: As facings\n").problem(),
+              "2:9: 'facings' is not a property that has a colour to follow "
+              "[resolve.unknown-property]\ndid you mean 'as facings.cloth'?");
     EXPECT_EQ(resolved("plate: A\ncollar: as the others\n").problem(),
               "2:9: 'the others' is not a property that has a colour to follow "
               "[resolve.unknown-property]\nwrite for instance 'as lapels.cloth' or 'as "
@@ -295,6 +299,38 @@ TEST_F(ShippedData, TellsTheClothColoursApart) {
                 << a->name.text << " and " << b->name.text;
         }
     }
+}
+
+/// Hue angles of a family in P. Syme, Werner's Nomenclature of Colours, 2nd ed., 1821: CIE Lab,
+/// D65, degrees, from the colours of the scanned plates.
+struct Family {
+    const char* name;
+    double from;
+    double to;
+};
+
+constexpr Family kFamilies[] = {{"green", 89, 199},
+                                {"yellow", 66, 100},
+                                {"orange", 43, 81},
+                                {"red", 1, 47},
+                                {"blue", 181, 305},
+                                {"purple", 279, 327}};
+
+TEST_F(ShippedData, NamesColoursAfterTheirFamilies) {
+    int named = 0;
+    for (const PaletteEntry& entry : palettes_.front().entries) {
+        const Lab lab = to_lab_d65(entry.colour);
+        const double degrees = std::atan2(lab.b, lab.a) * 180 / 3.141592653589793;
+        const double hue = degrees < 0 ? degrees + 360 : degrees;
+        for (const Family& family : kFamilies) {
+            if (entry.name.text.ends_with(family.name)) {
+                EXPECT_GE(hue, family.from) << entry.name.text;
+                EXPECT_LE(hue, family.to) << entry.name.text;
+                ++named;
+            }
+        }
+    }
+    EXPECT_GE(named, 15);
 }
 
 TEST_F(ShippedData, SaysHowSureEveryColourIs) {

@@ -81,6 +81,7 @@ TEST(Condition, TakesOtherNamesOfWordsAndCapitals) {
 TEST(Condition, SuggestsProperties) {
     EXPECT_EQ(problem_of("lapel.cloth"),
               "unknown property 'lapel.cloth'; did you mean 'lapels.cloth'?");
+    EXPECT_EQ(problem_of("not lapels"), "unknown property 'lapels'; did you mean 'lapels.cloth'?");
     EXPECT_EQ(problem_of("weather = rain"),
               "unknown property 'weather'; write a property such as 'lapels.cloth'");
 }

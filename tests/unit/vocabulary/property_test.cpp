@@ -39,6 +39,13 @@ TEST(Property, HasAGroupAndAName) {
     EXPECT_EQ(row.name(), "ornament-cloth");
 }
 
+TEST(NearestProperty, KnowsSlipsAndGroups) {
+    EXPECT_EQ(nearest_property("lapel.cloth"), "lapels.cloth");
+    EXPECT_EQ(nearest_property("collar"), "collar.cloth");
+    EXPECT_EQ(nearest_property("pockets"), "pockets.direction");
+    EXPECT_FALSE(nearest_property("weather"));
+}
+
 TEST(Groups, AreNamedOnceInTableOrder) {
     std::vector<std::string_view> seen;
     for (const Property& row : properties()) {
@@ -119,6 +126,7 @@ TEST(Followed, TakesTheKeysApart) {
     EXPECT_EQ(followed("as coat.lining"), (std::vector<std::string_view>{"coat.lining"}));
     EXPECT_EQ(followed(" as lapels.cloth or facings.cloth "),
               (std::vector<std::string_view>{"lapels.cloth", "facings.cloth"}));
+    EXPECT_EQ(followed("As coat.lining"), (std::vector<std::string_view>{"coat.lining"}));
     EXPECT_TRUE(followed("red").empty());
     EXPECT_TRUE(followed("ash grey").empty());
 }
