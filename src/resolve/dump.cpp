@@ -43,14 +43,15 @@ std::string colour_of(const Value& value) {
     return text;
 }
 
+/// What a printed length is in mm, unless it was printed in mm.
 std::string exact_length(const Value& value) {
     const auto* length = std::get_if<Measure>(&value);
     if (length == nullptr) {
         return {};
     }
-    std::string text = " ";
-    append_number(text, length->mm, 6);
-    return text + " mm";
+    constexpr int decimals = 6;
+    const std::string exact = format_number(length->mm, decimals) + " mm";
+    return exact == length->printed ? std::string() : " = " + exact;
 }
 
 std::string decision_line(const Decision& decision, const SourceMap& sources) {

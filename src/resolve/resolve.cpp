@@ -265,7 +265,7 @@ class Judge {
               decision,
               quoted(key) + " is not a property that has a colour to follow",
               of_use ? "did you mean 'as " + *near + "'?"
-                     : "write for instance 'as lapels.cloth' or 'as buttons.metal'");
+                     : "write for instance 'as facings.cloth' or 'as buttons.metal'");
     }
 
     /// `id` leads back to itself through the cases that are open.

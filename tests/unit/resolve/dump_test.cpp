@@ -40,12 +40,13 @@ TEST(DumpUniform, ShowsColourAndChainWithPlaces) {
     EXPECT_EQ(line(dumped, "buttons.metal"),
               "buttons.metal = yellow #ccaa44 metal   (built-in default: yellow)");
     EXPECT_EQ(line(dumped, "marks.width"),
-              "marks.width = 1/2 in 12.7 mm   (built-in default: 12 mm; this plate: 1/2 in "
+              "marks.width = 1/2 in = 12.7 mm   (built-in default: 12 mm; this plate: 1/2 in "
               "@plate.yaml:4:16)");
     EXPECT_EQ(line(dumped, "marks.cloth"),
               "marks.cloth = yellow #ccaa44 metal   (built-in default: white; custom of the rank "
               "sergeant: as buttons.metal @customs.yaml:4:53; as buttons.metal: yellow "
               "@customs.yaml:4:53)");
+    EXPECT_EQ(line(dumped, "marks.spacing"), "marks.spacing = 10 mm   (built-in default: 10 mm)");
     EXPECT_EQ(line(dumped, "hat.tuft"), "hat.tuft = none   (built-in default: none)");
 }
 

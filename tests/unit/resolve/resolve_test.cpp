@@ -210,12 +210,12 @@ TEST(Resolve, SuggestsPropertiesToFollow) {
               "[resolve.unknown-property]\ndid you mean 'as facings.cloth'?");
     EXPECT_EQ(resolved("plate: A\ncollar: as the others\n").problem(),
               "2:9: 'the others' is not a property that has a colour to follow "
-              "[resolve.unknown-property]\nwrite for instance 'as lapels.cloth' or 'as "
+              "[resolve.unknown-property]\nwrite for instance 'as facings.cloth' or 'as "
               "buttons.metal'");
     EXPECT_EQ(
         resolved("plate: A\ncollar: as lapels.buttons\n").problem(),
         "2:9: 'lapels.buttons' is not a property that has a colour to follow "
-        "[resolve.unknown-property]\nwrite for instance 'as lapels.cloth' or 'as buttons.metal'");
+        "[resolve.unknown-property]\nwrite for instance 'as facings.cloth' or 'as buttons.metal'");
 }
 
 TEST(Resolve, RefusesACircle) {
