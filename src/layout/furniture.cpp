@@ -56,19 +56,22 @@ std::optional<Gap> gap_at(const Plan& plan,
 std::optional<Roundel> place_in_gap(const Plan& plan,
                                     const std::vector<Stand>& stands,
                                     std::size_t index,
-                                    double radius,
-                                    double below) {
+                                    const RoundelSize& size) {
     const double clear = kClear * plan.style.unit;
+    const double radius = size.radius;
+    const double needed = std::max(2 * radius, size.words_width) + 2 * clear;
     const double wanted = plan.figures.top + kLevelOfHeads * plan.figures.height();
     std::optional<Roundel> best;
     constexpr int kTries = 120;
     for (int i = 0; i <= kTries; ++i) {
         const double y = plan.figures.top + plan.figures.height() * i / kTries;
-        if (y - radius < plan.neat.top + clear || y + radius + below > plan.figures.bottom) {
+        if (y - radius < plan.neat.top + clear ||
+            y + radius + size.words_height > plan.figures.bottom) {
             continue;
         }
-        const auto gap = gap_at(plan, stands, index, y - radius - clear, y + radius + below);
-        if (!gap || gap->right - gap->left < 2 * (radius + clear)) {
+        const auto gap =
+            gap_at(plan, stands, index, y - radius - clear, y + radius + size.words_height);
+        if (!gap || gap->right - gap->left < needed) {
             continue;
         }
         if (!best || std::abs(y - wanted) < std::abs(best->centre.y - wanted)) {
@@ -165,20 +168,21 @@ void draw_scale_bar(const Plan& plan, Point middle, double room, Ruler& ruler, L
 
 std::optional<Roundel> find_roundel(const Plan& plan,
                                     const std::vector<Stand>& stands,
-                                    double radius,
-                                    double below) {
+                                    const RoundelSize& size) {
     if (stands.empty()) {
         return std::nullopt;
     }
-    for (const double size : {1.0, 0.85, 0.7}) {
-        for (std::size_t index = 1; index < stands.size(); ++index) {
-            if (auto found = place_in_gap(plan, stands, index, radius * size, below)) {
-                return found;
-            }
-        }
-        for (const std::size_t index : {stands.size(), std::size_t{0}}) {
-            if (auto found = place_in_gap(plan, stands, index, radius * size, below)) {
-                return found;
+    std::vector<std::size_t> between;
+    for (std::size_t index = 1; index < stands.size(); ++index) {
+        between.push_back(index);
+    }
+    for (const std::vector<std::size_t>& gaps : {between, {stands.size(), 0}}) {
+        for (const double smaller : {1.0, 0.85, 0.7}) {
+            const RoundelSize tried{size.radius * smaller, size.words_width, size.words_height};
+            for (const std::size_t index : gaps) {
+                if (auto found = place_in_gap(plan, stands, index, tried)) {
+                    return found;
+                }
             }
         }
     }

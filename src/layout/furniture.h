@@ -37,11 +37,17 @@ struct Roundel {
     double radius = 0;
 };
 
-/// The best free place for a roundel of that radius or somewhat smaller with `below` mm of words
-/// under it. Prefers the level of the heads between two figures. Empty if there is none.
+/// What a roundel needs: its radius, and the size of the words under it.
+struct RoundelSize {
+    double radius = 0;
+    double words_width = 0;
+    double words_height = 0;
+};
+
+/// The best free place for a roundel of that size, or of a somewhat smaller radius. Prefers the
+/// level of the heads between two figures. Empty if there is none.
 std::optional<Roundel> find_roundel(const Plan& plan,
                                     const std::vector<Stand>& stands,
-                                    double radius,
-                                    double below);
+                                    const RoundelSize& size);
 
 }  // namespace platewright::sheet

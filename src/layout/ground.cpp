@@ -95,16 +95,16 @@ struct Plot {
 Plot plot_of(const Footing& foot, const Rect& within, double mm) {
     Plot plot;
     // A little to the right, where the shadow falls.
-    plot.centre = {(foot.left + foot.right) / 2 + 30 * mm, foot.sole - 16 * mm};
+    plot.centre = {(foot.left + foot.right) / 2 + 30 * mm, foot.sole - 19 * mm};
     plot.half_width = std::min({(foot.right - foot.left) / 2 + 165 * mm,
                                 (plot.centre.x - within.left) / 1.12,
                                 (within.right - plot.centre.x) / 1.12});
-    plot.half_height = 46 * mm;
+    plot.half_height = 40 * mm;
     return plot;
 }
 
 void cut_plot(Path& path, const Plot& plot, const Footing& foot, double mm, Irregular& irregular) {
-    constexpr int kFurrows = 15;
+    constexpr int kFurrows = 13;
     for (int i = 0; i < kFurrows; ++i) {
         const double v = 2 * (i + 0.5) / kFurrows - 1;
         const double reach = plot.half_width * std::sqrt(1 - v * v) * irregular.between(0.84, 1.12);
@@ -121,7 +121,7 @@ void cut_plot(Path& path, const Plot& plot, const Footing& foot, double mm, Irre
     // The shadow of the feet: closer and stronger, to the right of them.
     constexpr int kShadows = 6;
     for (int i = 0; i < kShadows; ++i) {
-        const double y = foot.sole + (-31 + 6.1 * i) * mm;
+        const double y = foot.sole + (-32 + 5.8 * i) * mm;
         const double right =
             std::min(foot.right + (95 - 9 * i) * mm, plot.centre.x + plot.half_width);
         cut(path, {foot.left + (70 + 6 * i) * mm, right, y, 0.1, 0.4, 2.1}, mm, irregular);

@@ -143,66 +143,114 @@ std::vector<Entry> particular_entries(const Captions& captions,
     return entries;
 }
 
-/// A list under its heading.
-Block headed(const std::string& heading, Block list, const Style& style, bool headings) {
-    if (!headings || list.empty()) {
-        return list;
-    }
-    Block block;
-    const Type type = small_capitals(style.body * 1.04, 0.1);
-    block.rows.push_back({{}, text_row(heading, {0, 0, type, style.body})});
-    block.join(std::move(list), {0, style.body * 1.75});
-    return block;
-}
-
-}  // namespace
-
-Block key_block(
-    const Captions& captions, const Style& style, bool headings, double width, Ruler& ruler) {
-    const Columns columns = columns_of(width, kKeyColumn, style);
-    const double gap = style.body * 0.6;
-    const std::vector<Entry> colours = colour_entries(captions, style, columns.width, ruler);
-    const std::vector<Entry> particulars =
-        particular_entries(captions, style, columns.width, ruler);
-    const auto list = [&](const std::vector<Entry>& entries, bool in_grid, std::size_t count) {
-        const Grid grid{count, columns.pitch, in_grid ? gap : style.body * 0.25};
-        const std::string& heading = in_grid ? wording::kColours : wording::kParticulars;
-        return headed(
-            heading, in_grid ? set_in_grid(entries, grid) : pour(entries, grid), style, headings);
-    };
-    Block above = list(colours, true, columns.count);
-    const double below = above.height + (above.empty() ? 0 : style.body * 1.4);
-    above.join(list(particulars, false, columns.count), {0, below});
-    if (columns.count < 2 || colours.empty() || particulars.empty()) {
-        return above;
-    }
-    Block beside = list(colours, true, columns.count - 1);
-    const double last = static_cast<double>(columns.count - 1) * columns.pitch;
-    beside.join(list(particulars, false, 1), {last, 0});
-    return beside.height <= above.height * kBesideCost ? beside : above;
-}
-
-Block note_block(const std::vector<std::string>& notes,
-                 const std::string& source,
-                 const Style& style,
-                 double width,
-                 Ruler& ruler) {
-    const Columns columns = columns_of(width, kNoteColumn, style);
+std::vector<Entry> note_entries(const Notes& notes,
+                                const Style& style,
+                                double width,
+                                Ruler& ruler) {
     std::vector<Entry> entries;
     const auto add = [&](const std::string& words, const Type& type) {
         Entry entry;
-        add_lines(entry, words, {0, columns.width, type, style.small_leading(), kSoftInk}, ruler);
+        add_lines(entry, words, {0, width, type, style.small_leading(), kSoftInk}, ruler);
         if (!entry.empty()) {
             entries.push_back(std::move(entry));
         }
     };
-    for (const std::string& note : notes) {
-        add(note, roman(style.small()));
+    for (const std::string& remark : notes.remarks) {
+        add(remark, roman(style.small()));
     }
-    if (!source.empty()) {
-        add(wording::kSource + source, italic(style.small()));
+    if (!notes.source.empty()) {
+        add(wording::kSource + notes.source, italic(style.small()));
     }
-    return pour(entries, {columns.count, columns.pitch, style.body * 0.35});
+    return entries;
+}
+
+/// The lists of a key, set for columns of one width.
+class Lists {
+  public:
+    Lists(const Captions& captions,
+          const Notes& notes,
+          const KeyForm& form,
+          const Style& style,
+          const Columns& columns,
+          Ruler& ruler)
+        : style_(style),
+          form_(form),
+          pitch_(columns.pitch),
+          colours_(colour_entries(captions, style, columns.width, ruler)),
+          particulars_(particular_entries(captions, style, columns.width, ruler)),
+          notes_(note_entries(notes, style, columns.width, ruler)) {}
+
+    [[nodiscard]] bool one_kind() const {
+        return colours_.empty() || (particulars_.empty() && notes_.empty());
+    }
+
+    [[nodiscard]] Block colours(std::size_t count) const {
+        const Grid grid{count, pitch_, style_.body * 0.6};
+        return headed(wording::kColours,
+                      form_.in_line ? set_in_grid(colours_, grid) : pour(colours_, grid));
+    }
+
+    /// Particulars, and the notes under them.
+    [[nodiscard]] Block rest(std::size_t count) const {
+        Block block = headed(wording::kParticulars,
+                             pour(particulars_, {count, pitch_, style_.body * kTight}));
+        add_below(block,
+                  headed(wording::kNotes, pour(notes_, {count, pitch_, style_.body * kTight})));
+        return block;
+    }
+
+    void add_below(Block& block, Block next) const {
+        const double space = block.empty() || next.empty() ? 0 : style_.body * 1.2;
+        block.join(std::move(next), {0, block.height + space});
+    }
+
+  private:
+    static constexpr double kTight = 0.3;
+
+    /// A list under its heading.
+    [[nodiscard]] Block headed(const std::string& heading, Block list) const {
+        if (!form_.headings || list.empty()) {
+            return list;
+        }
+        Block block;
+        const Type type = small_capitals(style_.body * 1.04, 0.1);
+        block.rows.push_back({{}, text_row(heading, {0, 0, type, style_.body})});
+        block.join(std::move(list), {0, style_.body * 1.75});
+        return block;
+    }
+
+    const Style& style_;
+    const KeyForm& form_;
+    double pitch_;
+    std::vector<Entry> colours_;
+    std::vector<Entry> particulars_;
+    std::vector<Entry> notes_;
+};
+
+}  // namespace
+
+Block key_block(const Captions& captions,
+                const Notes& notes,
+                const KeyForm& form,
+                const Style& style,
+                double width,
+                Ruler& ruler) {
+    const Columns columns = columns_of(width, kKeyColumn, style);
+    const Lists lists(captions, notes, form, style, columns, ruler);
+    Block above = lists.colours(columns.count);
+    lists.add_below(above, lists.rest(columns.count));
+    if (columns.count < 2 || lists.one_kind()) {
+        return above;
+    }
+    Block beside = lists.colours(columns.count - 1);
+    beside.join(lists.rest(1), {static_cast<double>(columns.count - 1) * columns.pitch, 0});
+    return beside.height <= above.height * kBesideCost ? beside : above;
+}
+
+Block note_block(const Notes& notes, const Style& style, double width, Ruler& ruler) {
+    const Columns columns = columns_of(width, kNoteColumn, style);
+    return pour(note_entries(notes, style, columns.width, ruler),
+                {columns.count, columns.pitch, style.body * 0.35});
 }
 
 }  // namespace platewright::sheet

@@ -12,15 +12,29 @@
 
 namespace platewright::sheet {
 
-/// Colour key and particulars within `width` mm, under headings if `headings`. No word is left out.
-Block key_block(
-    const Captions& captions, const Style& style, bool headings, double width, Ruler& ruler);
+/// What stands in small type under everything else.
+struct Notes {
+    std::vector<std::string> remarks;
+    std::string source;
+};
 
-/// Notes, then the source, within `width` mm.
-Block note_block(const std::vector<std::string>& notes,
-                 const std::string& source,
-                 const Style& style,
-                 double width,
-                 Ruler& ruler);
+/// How a key is set: with headings or without; colours in line across the columns, or one close
+/// under the other.
+struct KeyForm {
+    bool headings = true;
+    bool in_line = true;
+};
+
+/// Colour key and particulars within `width` mm, and `notes` under the particulars. No word is left
+/// out.
+Block key_block(const Captions& captions,
+                const Notes& notes,
+                const KeyForm& form,
+                const Style& style,
+                double width,
+                Ruler& ruler);
+
+/// Notes alone, within `width` mm.
+Block note_block(const Notes& notes, const Style& style, double width, Ruler& ruler);
 
 }  // namespace platewright::sheet

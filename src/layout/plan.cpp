@@ -59,9 +59,9 @@ Spaces spaces_of(const Plan& plan) {
     const double body = plan.style.body;
     const bool wide = plan.economy < Economy::wide_spacing;
     Spaces s;
-    s.head = (wide ? 3.5 : 2) * unit;
-    s.label = plan.label_size() * 1.5;
-    s.before_title = (wide ? 1.2 : 0.6) * body;
+    s.head = (wide ? 1.0 : 0.5) * unit;
+    s.label = plan.label_size() * 0.85;
+    s.before_title = (wide ? 1.4 : 0.8) * body;
     s.after_title = (wide ? 2.2 : 0.8) * body;
     s.before_notes = (wide ? 1.6 : 0.8) * body;
     s.foot = (wide ? 5.5 : 2.2) * unit;
@@ -141,12 +141,18 @@ double words_height(const Plan& plan, const Spaces& s) {
 void set_words(Plan& plan, const Task& task, double width, Ruler& ruler) {
     const Captions& captions = task.captions;
     set_title(plan, captions, width, ruler);
-    plan.key = key_block(captions, plan.style, plan.economy < Economy::headings, width, ruler);
-    std::vector<std::string> notes = captions.notes;
+    Notes notes{captions.notes, captions.source};
     if (!captions.drawn_by.empty() && !credit_fits(task, plan.style, ruler)) {
-        notes.push_back(wording::kDrawnBy + captions.drawn_by);
+        notes.remarks.push_back(wording::kDrawnBy + captions.drawn_by);
     }
-    plan.notes = note_block(notes, captions.source, plan.style, width, ruler);
+    const bool headings = plan.economy < Economy::headings;
+    const KeyForm form{headings, plan.packing != Packing::tight};
+    if (plan.packing == Packing::airy) {
+        plan.key = key_block(captions, {}, form, plan.style, width, ruler);
+        plan.notes = note_block(notes, plan.style, width, ruler);
+    } else {
+        plan.key = key_block(captions, notes, form, plan.style, width, ruler);
+    }
 }
 
 /// Words beneath the figures. Empty if they do not fit.
@@ -179,6 +185,7 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
 
 /// Words to the right of the figures. Empty if they do not fit.
 std::optional<Plan> plan_beside(Plan plan, const Task& task, Ruler& ruler) {
+    plan.beside = true;
     const Spaces s = spaces_of(plan);
     const FigureRow row = row_of(task);
     const double width = row.width * plan.factor;
@@ -216,13 +223,16 @@ std::optional<Plan> try_plan(
     plan.credits = economy < Economy::colophon || !task.captions.drawn_by.empty();
     set_frame(plan, task);
     const bool lies = task.paper.width > task.paper.height;
-    std::optional<Plan> made =
-        lies ? plan_beside(plan, task, ruler) : plan_below(plan, task, ruler);
-    if (!made) {
-        made = lies ? plan_below(std::move(plan), task, ruler)
-                    : plan_beside(std::move(plan), task, ruler);
+    for (const bool beside : {lies, !lies}) {
+        for (const Packing packing : {Packing::airy, Packing::notes_in_column, Packing::tight}) {
+            plan.packing = packing;
+            auto made = beside ? plan_beside(plan, task, ruler) : plan_below(plan, task, ruler);
+            if (made) {
+                return made;
+            }
+        }
     }
-    return made;
+    return std::nullopt;
 }
 
 /// Type of the key when nothing is short, mm.
@@ -272,6 +282,37 @@ double hopeless_body(const Task& task) {
     return std::sqrt(task.paper.width * task.paper.height / (letters * kEmsOfOneLetter));
 }
 
+/// The plan with the largest type below `body` that holds all words.
+Plan shrink(const Task& task, double scale, double body, Ruler& ruler) {
+    const auto at = [&](int steps) {
+        return try_plan(task, scale, body * std::pow(0.96, steps), Economy::wide_spacing, ruler);
+    };
+    int too_large = 0;
+    int small_enough = 1;
+    std::optional<Plan> plan = at(small_enough);
+    while (!plan) {
+        too_large = small_enough;
+        small_enough *= 2;
+        // Type of a fourteenth of the size has room for two hundred times the words; past that the
+        // figures give way too.
+        if (small_enough > 64) {
+            small_enough = 64;
+            scale *= 1.5;
+        }
+        plan = at(small_enough);
+    }
+    while (small_enough - too_large > 1) {
+        const int middle = (small_enough + too_large) / 2;
+        if (auto tried = at(middle)) {
+            plan = std::move(tried);
+            small_enough = middle;
+        } else {
+            too_large = middle;
+        }
+    }
+    return *plan;
+}
+
 }  // namespace
 
 double unit_of(const Paper& paper) {
@@ -286,7 +327,7 @@ bool credit_fits(const Task& task, const Style& style, Ruler& ruler) {
 
 double choose_scale(const Task& task, Ruler& ruler) {
     const double good = good_body(task.paper);
-    const double body = std::max(good * 0.9, kSevenPoint);
+    const double body = std::max(good * 0.86, kSevenPoint);
     const Economy economy = unit_of(task.paper) > 0.95 ? Economy::nothing : Economy::wide_spacing;
     const bool hopeless = body > hopeless_body(task);
     double largest = 0;
@@ -315,7 +356,7 @@ Plan make_plan(const Task& task, double scale, Ruler& ruler) {
     }
     const double hopeless = hopeless_body(task);
     const double good = good_body(task.paper);
-    for (const double size : {1.2, 1.12, 1.06, 1.0, 0.95, 0.9}) {
+    for (const double size : {1.2, 1.12, 1.06, 1.0, 0.95, 0.9, 0.86}) {
         if (good * size <= hopeless && good * size >= kSevenPoint) {
             if (auto plan = try_plan(task, scale, good * size, Economy::nothing, ruler)) {
                 return *plan;
@@ -330,18 +371,7 @@ Plan make_plan(const Task& task, double scale, Ruler& ruler) {
             }
         }
     }
-    double body = std::min(kSevenPoint, hopeless);
-    for (int step = 1;; ++step) {
-        body *= 0.95;
-        if (auto plan = try_plan(task, scale, body, Economy::wide_spacing, ruler)) {
-            return *plan;
-        }
-        // Type of a tenth of the size has room for a hundred times the words; past that the figures
-        // give way too.
-        if (step % 40 == 0) {
-            scale *= 1.5;
-        }
-    }
+    return shrink(task, scale, std::min(kSevenPoint, hopeless), ruler);
 }
 
 }  // namespace platewright::sheet

@@ -24,6 +24,11 @@ struct Task {
 /// What a plate gives up so that its words fit, one after the other.
 enum class Economy { nothing, colophon, headings, wide_spacing };
 
+/// How closely the lists are packed: notes at the foot and colours in line across the columns;
+/// notes under the particulars, which often costs no height at all; and colours one close under the
+/// other as well.
+enum class Packing { airy, notes_in_column, tight };
+
 /// One line of the title block, centred.
 struct TitleLine {
     std::string words;
@@ -55,7 +60,9 @@ struct Plan {
     std::vector<TitleLine> title;
     double title_height = 0;
     Block key;
+    /// At the foot; empty if they stand in the last column of the key.
     Block notes;
+    Packing packing = Packing::airy;
 
     /// Height of type for `front` and `back`.
     [[nodiscard]] double label_size() const { return style.body * 1.12; }

@@ -96,7 +96,7 @@ void put_labels(const std::vector<Figure>& figures,
                 Page& page) {
     Layer labels("labels");
     const Type type = sheet::italic(plan.label_size());
-    const double baseline = plan.figures.bottom + plan.label_size() * 1.05;
+    const double baseline = plan.figures.bottom + plan.label_size() * 0.42;
     for (std::size_t i = 0; i < figures.size(); ++i) {
         labels.words(figures[i].view, {stands[i].at.x, baseline}, type, sheet::kInk, Align::middle);
     }
@@ -105,7 +105,7 @@ void put_labels(const std::vector<Figure>& figures,
         Layer scale("scale");
         const double widest =
             std::max(ruler.width(figures[0].view, type), ruler.width(figures[1].view, type));
-        const double room = stands[1].at.x - stands[0].at.x - widest - 4 * plan.label_size();
+        const double room = stands[1].at.x - stands[0].at.x - widest - 2.6 * plan.label_size();
         const Point middle{(stands[0].at.x + stands[1].at.x) / 2, baseline};
         sheet::draw_scale_bar(plan, middle, room, ruler, scale);
         std::move(scale).put_on(page);
@@ -129,6 +129,16 @@ constexpr std::array<DetailScale, 10> kDetailScales{{{5, "5 : 1"},
                                                      {0.5, "1 : 2"},
                                                      {0.25, "1 : 4"}}};
 
+/// The largest usual scale up to `most`; `most` itself if it is below all of them.
+double usual_factor(double most) {
+    for (const DetailScale& scale : kDetailScales) {
+        if (scale.factor <= most * (1 + 1e-9)) {
+            return scale.factor;
+        }
+    }
+    return most;
+}
+
 /// "button, life size", "button, 3 : 2"; without a scale if it is none of the usual.
 std::string button_words(double factor) {
     for (const DetailScale& scale : kDetailScales) {
@@ -142,6 +152,7 @@ std::string button_words(double factor) {
 void put_button(const Figure& button,
                 const std::vector<Stand>& stands,
                 const Plan& plan,
+                Ruler& ruler,
                 Page& page) {
     const double across = std::max(button.frame.width(), button.frame.height());
     if (across <= 0 || button.scale <= 0) {
@@ -150,12 +161,16 @@ void put_button(const Figure& button,
     const double unit = plan.style.unit;
     const double radius = std::min(across / button.scale / kButtonFills, kRoundel * unit) / 2;
     const Type type = sheet::italic(plan.style.small());
-    const double below = type.size * 1.9;
-    const auto roundel = sheet::find_roundel(plan, stands, radius, below);
+    double widest = 0;
+    for (const DetailScale& usual : kDetailScales) {
+        widest = std::max(widest, ruler.width(button_words(usual.factor), type));
+    }
+    const auto roundel = sheet::find_roundel(plan, stands, {radius, widest, type.size * 1.9});
     if (!roundel) {
         return;
     }
-    const double factor = std::min(1 / button.scale, 2 * roundel->radius * kButtonFills / across);
+    const double factor =
+        std::min(1 / button.scale, usual_factor(2 * roundel->radius * kButtonFills / across));
     Layer ring("roundel");
     ring.outlined(ellipse(roundel->centre, roundel->radius, roundel->radius),
                   sheet::kPaper,
@@ -267,12 +282,7 @@ double plate_scale(const std::vector<Rect>& frames,
 double detail_scale(const Rect& frame, const Paper& paper) {
     const double room = kRoundel * sheet::unit_of(paper) * kButtonFills;
     const double across = std::max(frame.width(), frame.height());
-    for (const DetailScale& scale : kDetailScales) {
-        if (across * scale.factor <= room) {
-            return 1 / scale.factor;
-        }
-    }
-    return std::max(across / room, 1.0);
+    return across > 0 ? 1 / usual_factor(room / across) : 1;
 }
 
 Document lay_out_plate(const std::vector<Figure>& figures,
@@ -297,7 +307,7 @@ Document lay_out_plate(const std::vector<Figure>& figures,
     put_ground(stands, plan, page);
     put_figures(figures, stands, plan, page);
     if (button) {
-        put_button(*button, stands, plan, page);
+        put_button(*button, stands, plan, ruler, page);
     }
     put_labels(figures, stands, plan, ruler, page);
     put_words(plan, page);

@@ -31,7 +31,12 @@ std::vector<std::string> Ruler::lines(const std::string& words, const Type& type
     if (width(words, type) <= room - kSlack) {
         return {words};
     }
-    return type_.wrap(words, type, room - kSlack);
+    const auto [at, is_new] =
+        wrapped_.try_emplace({type.face, type.size, room, words}, std::vector<std::string>{});
+    if (is_new) {
+        at->second = type_.wrap(words, type, room - kSlack);
+    }
+    return at->second;
 }
 
 std::vector<std::string> Ruler::even_lines(const std::string& words,

@@ -5,6 +5,7 @@
 #include <map>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -32,7 +33,11 @@ class Ruler {
 
   private:
     const Typesetter& type_;
+    /// Face, size of type, room, words: all that decides where lines end.
+    using Wrapping = std::tuple<Face, double, double, std::string>;
+
     std::map<std::pair<Face, std::string>, double> widths_;
+    std::map<Wrapping, std::vector<std::string>> wrapped_;
     std::map<Face, LineMeasures> measures_;
 };
 

@@ -9,6 +9,7 @@ namespace platewright::sheet::wording {
 
 inline const std::string kColours = "Colours";
 inline const std::string kParticulars = "Particulars";
+inline const std::string kNotes = "Notes";
 inline const std::string kSource = "Source: ";
 inline const std::string kDrawnBy = "Drawn by ";
 inline const std::string kScale = "Scale ";

@@ -1,0 +1,404 @@
+// SPDX-License-Identifier: MIT
+// The reference plate: nothing lost, nothing outside, nothing on top of something else.
+#include <gtest/gtest.h>
+
+#include <cctype>
+
+#include "base/text.h"
+#include "sample.h"
+
+namespace platewright {
+namespace {
+
+constexpr double kSevenPoint = 7 * 25.4 / 72;
+
+const std::vector<std::string> kPapers{
+    "A3", "A4", "A5", "A6", "letter", "A4-landscape", "A6-landscape", "80x80mm"};
+
+Captions without_key() {
+    Captions c = sample::captions();
+    c.key.clear();
+    c.particulars.clear();
+    return c;
+}
+
+Captions title_alone() {
+    Captions c;
+    c.title = "Private";
+    return c;
+}
+
+const std::vector<Captions>& all_captions() {
+    static const std::vector<Captions> all{
+        sample::captions(), sample::crowded_captions(), without_key(), title_alone()};
+    return all;
+}
+
+struct Laid {
+    Document document;
+    Diagnostics problems;
+};
+
+Laid lay(const Captions& captions, const std::string& paper) {
+    const Typesetter type;
+    Laid laid;
+    laid.document = sample::plate(captions, *parse_paper(paper), type, laid.problems);
+    return laid;
+}
+
+/// One plate of every caption on every paper.
+struct Sample {
+    std::string name;
+    Captions captions;
+    Laid laid;
+};
+
+/// Laid out once for all tests.
+const std::vector<Sample>& samples() {
+    static const std::vector<Sample> all = [] {
+        std::vector<Sample> made;
+        for (const std::string& paper : kPapers) {
+            for (std::size_t i = 0; i < all_captions().size(); ++i) {
+                made.push_back({paper + ", captions " + std::to_string(i),
+                                all_captions()[i],
+                                lay(all_captions()[i], paper)});
+            }
+        }
+        return made;
+    }();
+    return all;
+}
+
+template <typename Check>
+void everywhere(const Check& check) {
+    for (const Sample& sample : samples()) {
+        SCOPED_TRACE(sample.name);
+        check(sample.captions, sample.laid);
+    }
+}
+
+/// Without spaces and capitals: a line may begin with one that was not written.
+std::string bare(const std::string& words) {
+    std::string bare;
+    for (const char c : words) {
+        if (c != ' ') {
+            bare += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+        }
+    }
+    return bare;
+}
+
+std::vector<std::string> single_words(const std::string& words) {
+    std::vector<std::string> all;
+    for (const std::string_view word : split(words, ' ')) {
+        all.emplace_back(word);
+    }
+    return all;
+}
+
+struct Written {
+    std::string words;
+    Rect box;
+};
+
+std::vector<Written> written(const Document& document) {
+    const Typesetter type;
+    std::vector<Written> all;
+    sample::walk(
+        document,
+        [](const Placed&, const Shape&, const Rect&) {},
+        [&](const Placed& item, const Text& text) {
+            all.push_back({text.words, sample::box_of(text, item, type)});
+        });
+    return all;
+}
+
+TEST(Plate, LiesWithinTheSheet) {
+    everywhere([](const Captions&, const Laid& laid) {
+        const Page& page = laid.document.pages.front();
+        const auto inside = [&](const Rect& box) {
+            return box.empty() || (box.left >= 0 && box.top >= 0 && box.right <= page.width &&
+                                   box.bottom <= page.height);
+        };
+        sample::walk(
+            laid.document,
+            [&](const Placed& item, const Shape&, const Rect& seen) {
+                EXPECT_TRUE(inside(seen)) << item.drawing.root.name;
+            },
+            [](const Placed&, const Text&) {});
+        for (const Written& line : written(laid.document)) {
+            EXPECT_TRUE(inside(line.box)) << line.words;
+        }
+    });
+}
+
+TEST(Plate, HasNoWordsOnOneAnother) {
+    everywhere([](const Captions&, const Laid& laid) {
+        const std::vector<Written> lines = written(laid.document);
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            for (std::size_t j = i + 1; j < lines.size(); ++j) {
+                const Rect both = sample::common(lines[i].box, lines[j].box);
+                EXPECT_TRUE(both.width() < 0.05 || both.height() < 0.05)
+                    << lines[i].words << " | " << lines[j].words;
+            }
+        }
+    });
+}
+
+TEST(Plate, HasNoWordsOnAFigure) {
+    everywhere([](const Captions&, const Laid& laid) {
+        std::vector<Rect> figures;
+        sample::walk(
+            laid.document,
+            [&](const Placed& item, const Shape&, const Rect& seen) {
+                if (item.drawing.root.name.starts_with("figure")) {
+                    figures.push_back(seen);
+                }
+            },
+            [](const Placed&, const Text&) {});
+        ASSERT_FALSE(figures.empty());
+        for (const Written& line : written(laid.document)) {
+            for (const Rect& figure : figures) {
+                const Rect both = sample::common(line.box, figure);
+                EXPECT_TRUE(both.empty()) << line.words;
+            }
+        }
+    });
+}
+
+TEST(Plate, LosesNoWord) {
+    everywhere([](const Captions& captions, const Laid& laid) {
+        const std::string said = bare(sample::all_words(laid.document));
+        std::vector<std::string> wanted{
+            captions.title, captions.subtitle, captions.drawn_by, captions.source, captions.year};
+        wanted.insert(wanted.end(), captions.notes.begin(), captions.notes.end());
+        for (const KeyEntry& entry : captions.key) {
+            wanted.insert(wanted.end(), {entry.name, entry.made_of, entry.worn});
+        }
+        for (const auto& [label, words] : captions.particulars) {
+            // Label and words stand side by side, so that their lines take turns.
+            for (const std::string& part : {label, words}) {
+                const std::vector<std::string> parts = single_words(part);
+                wanted.insert(wanted.end(), parts.begin(), parts.end());
+            }
+        }
+        for (const std::string& words : wanted) {
+            EXPECT_NE(said.find(bare(words)), std::string::npos) << words;
+        }
+    });
+}
+
+TEST(Plate, ReadsWithContrast) {
+    everywhere([](const Captions&, const Laid& laid) {
+        sample::walk(
+            laid.document,
+            [](const Placed&, const Shape&, const Rect&) {},
+            [&](const Placed&, const Text& text) {
+                EXPECT_GE(contrast_ratio(text.colour, laid.document.pages.front().paper), 4.5)
+                    << text.words;
+                // The film of ink inside the plate's edge is the darkest ground that words stand
+                // on.
+                EXPECT_GE(contrast_ratio(text.colour, {0xf4, 0xee, 0xdf}), 4.5) << text.words;
+            });
+    });
+}
+
+TEST(Plate, SetsNothingBelowSevenPointUnlessItSaysSo) {
+    everywhere([](const Captions&, const Laid& laid) {
+        bool small = false;
+        sample::walk(
+            laid.document,
+            [](const Placed&, const Shape&, const Rect&) {},
+            [&](const Placed&, const Text& text) {
+                small = small || text.size < kSevenPoint - 1e-6;
+            });
+        EXPECT_EQ(small, !laid.problems.all().empty());
+        EXPECT_EQ(laid.problems.error_count(), 0U);
+    });
+}
+
+TEST(Plate, NeedsNoSmallTypeForAnOrdinaryManOnLetterAndLarger) {
+    for (const char* paper :
+         {"A3", "A4", "B4", "letter", "legal", "tabloid", "A4-landscape", "A3-landscape"}) {
+        EXPECT_TRUE(lay(sample::captions(), paper).problems.all().empty()) << paper;
+    }
+}
+
+TEST(Plate, WarnsWhenWordsAreTooMany) {
+    const Laid laid = lay(sample::crowded_captions(), "A6");
+    ASSERT_EQ(laid.problems.all().size(), 1U);
+    const Diagnostic& warning = laid.problems.all().front();
+    EXPECT_EQ(warning.code, "layout.too-long");
+    EXPECT_EQ(warning.severity, Severity::warning);
+    EXPECT_FALSE(warning.span);
+    EXPECT_TRUE(warning.message.starts_with("the words of this plate fit only in type of "))
+        << warning.message;
+    EXPECT_EQ(warning.hints.size(), 2U);
+}
+
+TEST(Plate, StandsFiguresOnOneGroundLine) {
+    const Laid laid = lay(sample::captions(), "A4");
+    std::vector<Placed> figures;
+    for (const Placed& item : laid.document.pages.front().items) {
+        if (item.drawing.root.name.starts_with("figure")) {
+            figures.push_back(item);
+        }
+    }
+    ASSERT_EQ(figures.size(), 2U);
+    EXPECT_EQ(figures[0].at.y, figures[1].at.y);
+    EXPECT_EQ(figures[0].factor, figures[1].factor);
+    EXPECT_LT(figures[0].at.x, figures[1].at.x);
+    EXPECT_EQ(figures[0].drawing.root.name, "figure-1-front");
+    EXPECT_EQ(figures[1].drawing.root.name, "figure-2-back");
+}
+
+TEST(Plate, PutsWordsBesideTheFiguresOnALyingSheet) {
+    const Laid laid = lay(sample::captions(), "A4-landscape");
+    const Typesetter type;
+    double last_figure = 0;
+    double title = 0;
+    sample::walk(
+        laid.document,
+        [&](const Placed& item, const Shape&, const Rect& seen) {
+            if (item.drawing.root.name.starts_with("figure")) {
+                last_figure = std::max(last_figure, seen.right);
+            }
+        },
+        [&](const Placed& item, const Text& text) {
+            if (text.words.starts_with("Private")) {
+                title = sample::box_of(text, item, type).left;
+            }
+        });
+    EXPECT_GT(title, last_figure);
+}
+
+TEST(Plate, StatesTheScaleItIsDrawnAt) {
+    const Typesetter type;
+    Diagnostics to;
+    // Drawn for 1 : 5, but two men are wider than the sheet at that scale.
+    const Document document = lay_out_plate({sample::man("front", 5), sample::man("back", 5)},
+                                            {},
+                                            sample::captions(),
+                                            Paper{},
+                                            type,
+                                            to);
+    double factor = 0;
+    for (const Placed& item : document.pages.front().items) {
+        if (item.drawing.root.name == "figure-1-front") {
+            factor = item.factor;
+        }
+    }
+    EXPECT_LT(factor, 1.0 / 9);
+    EXPECT_EQ(sample::all_words(document).find("1:5"), std::string::npos);
+}
+
+TEST(Plate, MeasuresFiftyCentimetresOnTheScaleBar) {
+    const Laid laid = lay(title_alone(), "A4");
+    Rect bar;
+    sample::walk(
+        laid.document,
+        [&](const Placed& item, const Shape& shape, const Rect&) {
+            if (item.drawing.root.name == "scale") {
+                bar.include(item.drawing.paths[shape.path].bounds());
+            }
+        },
+        [](const Placed&, const Text&) {});
+    EXPECT_NEAR(bar.width(), 50, 1e-9);
+    EXPECT_NE(sample::all_words(laid.document).find("1:10"), std::string::npos);
+}
+
+TEST(Plate, KeepsTheRoundelClearOfTheFigures) {
+    for (const std::string& paper : kPapers) {
+        SCOPED_TRACE(paper);
+        const Laid laid = lay(sample::captions(), paper);
+        Rect roundel;
+        std::vector<Rect> men;
+        sample::walk(
+            laid.document,
+            [&](const Placed& item, const Shape&, const Rect& seen) {
+                if (item.drawing.root.name == "roundel") {
+                    roundel.include(seen);
+                } else if (item.drawing.root.name.starts_with("figure")) {
+                    men.push_back(seen);
+                }
+            },
+            [](const Placed&, const Text&) {});
+        if (roundel.empty()) {
+            // Only the smallest paper has no room for it.
+            EXPECT_TRUE(paper.starts_with("A6") || paper == "80x80mm");
+            continue;
+        }
+        for (const Rect& part : men) {
+            // Boxes of round parts have empty corners; two boxes that meet by a third of the
+            // roundel would still be clear.
+            const Rect both = sample::common(part, roundel);
+            EXPECT_LT(both.width(), roundel.width() / 3);
+        }
+    }
+}
+
+TEST(Plate, DrawsWithoutFiguresButtonOrWords) {
+    const Typesetter type;
+    Diagnostics to;
+    const Document document = lay_out_plate({}, {}, Captions{}, Paper{}, type, to);
+    ASSERT_EQ(document.pages.size(), 1U);
+    EXPECT_EQ(document.pages.front().items.front().drawing.root.name, "frame");
+}
+
+TEST(Plate, TakesOneFigureAndSix) {
+    const Typesetter type;
+    for (const std::size_t count : {std::size_t{1}, std::size_t{6}}) {
+        Diagnostics to;
+        const std::vector<Figure> men(count, sample::man("front", 8));
+        const Document document =
+            lay_out_plate(men, sample::button(1), sample::captions(), Paper{}, type, to);
+        std::size_t seen = 0;
+        for (const Placed& item : document.pages.front().items) {
+            seen += item.drawing.root.name.starts_with("figure") ? 1U : 0U;
+        }
+        EXPECT_EQ(seen, count);
+    }
+}
+
+TEST(Plate, TakesAWholeBookOfNotesInBoundedTime) {
+    Captions endless = sample::captions();
+    endless.notes.assign(
+        2000, "A note of some length that nobody will read, and that is said again and again.");
+    const Laid laid = lay(endless, "A4");
+    EXPECT_EQ(laid.problems.all().size(), 1U);
+    const std::string said = sample::all_words(laid.document);
+    std::size_t found = 0;
+    for (std::size_t at = said.find("nobodywillread"); at != std::string::npos;
+         at = said.find("nobodywillread", at + 1)) {
+        ++found;
+    }
+    EXPECT_EQ(found, 2000U);
+}
+
+TEST(Plate, IsTheSameEveryTime) {
+    EXPECT_EQ(dump(lay(sample::captions(), "A4").document),
+              dump(lay(sample::captions(), "A4").document));
+}
+
+TEST(Plate, SaysWhatItShowsForThoseWhoCannotSeeIt) {
+    const Document document = lay(sample::captions(), "A4").document;
+    EXPECT_EQ(document.title, "Private, Tannbruck Regiment");
+    EXPECT_EQ(document.author, "J. Halvern");
+    EXPECT_NE(document.description.find("Views: front, back."), std::string::npos);
+    EXPECT_NE(document.description.find("dark green: coat, cuffs."), std::string::npos);
+}
+
+TEST(Plate, KeepsWordsOnOneLineWhateverCharactersTheyHold) {
+    Captions odd = sample::captions();
+    odd.title = "Private\n\tTannbruck\x01 Regiment";
+    odd.notes = {"\n\n", "a\r\nb"};
+    const Laid laid = lay(odd, "A4");
+    for (const Written& line : written(laid.document)) {
+        for (const char c : line.words) {
+            EXPECT_FALSE(std::iscntrl(static_cast<unsigned char>(c))) << line.words;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace platewright
