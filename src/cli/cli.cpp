@@ -80,33 +80,32 @@ ExitCode refuse(const CLI::App& app, const CLI::ParseError& error) {
     return refuse_usage("the command line cannot be understood", help_hint(app));
 }
 
+/// Where the explanations of the help begin.
+constexpr std::size_t kHelpColumn = 22;
+
 using Run = std::function<ExitCode()>;
 
 void describe_draw(CLI::App& app, DrawOptions& options) {
     app.add_option("FILE", options.files, "descriptions to draw; - reads one from standard input")
         ->required()
         ->type_name("");
-    app.add_option("-o,--output",
-                   options.out,
-                   "file to write, or a folder; - is standard output (without it: the name of FILE "
-                   "with another ending, "
-                   "in the current folder)")
-        ->type_name("OUT");
     app.add_option(
-           "--format", options.format, "svg, pdf or png (without it: what OUT ends in, else pdf)")
+           "-o,--output",
+           options.out,
+           "file to write, or a folder; - is standard output (else FILE.pdf in this folder)")
+        ->type_name("OUT");
+    app.add_option("--format", options.format, "svg, pdf or png (else what OUT ends in, else pdf)")
         ->type_name("FORMAT");
     app.add_option("--paper",
                    options.paper,
-                   "A4, A3, letter, tabloid, or width by height such as 210x297mm (without it: A4)")
+                   "A4, A3, letter, tabloid, or width by height: 210x297mm (else A4)")
         ->type_name("PAPER");
-    app.add_option("--dpi", options.dpi, "dots to the inch of a PNG (without it: 300)")
-        ->type_name("N");
+    app.add_option("--dpi", options.dpi, "dots to the inch of a PNG (else 300)")->type_name("N");
     app.add_option("--template",
                    options.only_template,
                    "draw on this one template instead of the figure's front and back")
         ->type_name("SVG");
-    app.add_option(
-           "--jobs", options.jobs, "plates to draw at the same time (without it: one a processor)")
+    app.add_option("--jobs", options.jobs, "plates to draw at the same time (else one a processor)")
         ->type_name("N");
     app.add_flag("--timings", options.timings, "tell how long each stage took");
     app.footer(
@@ -137,7 +136,7 @@ void describe_dump(CLI::App& app, DumpOptions& options) {
     app.add_option("--stage", options.stage, "read, resolve, compose or layout")
         ->required()
         ->type_name("STAGE");
-    app.add_option("--paper", options.paper, "paper for the stage layout (without it: A4)")
+    app.add_option("--paper", options.paper, "paper for the stage layout (else A4)")
         ->type_name("PAPER");
     app.add_option("--template",
                    options.only_template,
@@ -154,6 +153,12 @@ class CommandLine {
     CommandLine() {
         app_.name("platewright");
         app_.require_subcommand(1);
+        const auto labels = app_.get_formatter();
+        labels->label("Positionals", "Files");
+        labels->label("SUBCOMMAND", "COMMAND");
+        labels->label("Subcommands", "Commands");
+        labels->label("REQUIRED", "");
+        labels->column_width(kHelpColumn);
         app_.set_help_flag("-h,--help", "print this help");
         app_.set_version_flag(
             "--version", std::string("platewright ") + PLATEWRIGHT_VERSION, "print the version");
@@ -188,7 +193,7 @@ class CommandLine {
             app_.parse(argc, argv);
         } catch (const CLI::CallForHelp&) {
             const auto commands = app_.get_subcommands();
-            return print(commands.empty() ? app_.help() : commands.front()->help());
+            return print(commands.empty() ? app_.help() : commands.front()->help(app_.get_name()));
         } catch (const CLI::CallForVersion& version) {
             return print(std::string(version.what()) + "\n");
         } catch (const CLI::ParseError& error) {
@@ -199,7 +204,7 @@ class CommandLine {
 
   private:
     CLI::App& add(const std::string& name, const std::string& does, Run run) {
-        CLI::App* command = app_.add_subcommand(name, does);
+        CLI::App* command = app_.add_subcommand(name, does)->group("Commands");
         command->callback([this, run = std::move(run)] { chosen_ = run; });
         return *command;
     }

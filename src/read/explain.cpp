@@ -45,13 +45,8 @@ class Explainer {
                         "put every item on a line of its own, indented, or write [one, two]");
                 return;
             case Trouble::alias:
-                add("read.alias", word_at(at_), "a value cannot begin with '*' or '&'")
-                    .hints.emplace_back("put the value in quotes if it is meant as it stands");
-                return;
             case Trouble::tag:
-                add("read.tag", word_at(at_), "a value cannot begin with '!'")
-                    .hints.emplace_back("put the value in quotes if it is meant as it stands");
-                return;
+                return report_reference(text_, at_, file_, to_);
             case Trouble::outdented:
                 add("read.yaml", rest_of_line(), "this line begins further left than the first one")
                     .hints.emplace_back(
@@ -185,13 +180,20 @@ class Explainer {
         if (hidden_by_remark(open) || at_ >= text_.size() || newline_between(open)) {
             return unclosed(open);
         }
-        const bool is_group = text_[open] == '{';
         Diagnostic& problem =
             add("read.yaml", word_at(at_), "something is wrong between these braces");
         problem.labels.push_back({{file_, open, open + 1}, "opened here"});
-        problem.hints.emplace_back(
-            is_group ? "put a comma between two entries: {cloth: red, lining: white}"
-                     : "put a comma between two items: [one, two]");
+        problem.hints.push_back(hint_within(open));
+    }
+
+    [[nodiscard]] std::string hint_within(std::size_t open) const {
+        const bool is_group = text_[open] == '{';
+        const char sign = at_ < text_.size() ? text_[at_] : ' ';
+        if ((sign == ']' && is_group) || (sign == '}' && !is_group)) {
+            return std::string("close it with ") + (is_group ? "'}'" : "']'");
+        }
+        return is_group ? "put a comma between two entries: {cloth: red, lining: white}"
+                        : "put a comma between two items: [one, two]";
     }
 
     /// A brace that the line before leaves open: the parser reads ahead and does not always tell.
@@ -272,6 +274,26 @@ class Explainer {
 
 void explain(const Fault& fault, std::string_view text, FileId file, Diagnostics& to) {
     Explainer(fault, text, file, to).run();
+}
+
+void report_reference(std::string_view text, std::size_t at, FileId file, Diagnostics& to) {
+    const char sign = at < text.size() ? text[at] : ' ';
+    const Span span = {file, at, end_of_word(text, at)};
+    if (sign == '*') {
+        to.error("read.alias",
+                 span,
+                 "a value cannot begin with '*', which stands for something written elsewhere")
+            .hints.emplace_back(
+                "write the value itself here, or put it in quotes if it is meant as it stands");
+    } else if (sign == '&') {
+        to.error("read.alias",
+                 span,
+                 "a value cannot begin with '&', which would name it for use elsewhere")
+            .hints.emplace_back("leave the first word out, or put the whole value in quotes");
+    } else {
+        to.error("read.tag", span, "a value cannot begin with '!'")
+            .hints.emplace_back("leave the first word out, or put the whole value in quotes");
+    }
 }
 
 void report_no_colon(std::string_view words, Span span, Diagnostics& to) {

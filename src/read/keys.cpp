@@ -103,7 +103,10 @@ void report_unknown_key(const Entry& entry,
         problem.hints.push_back("did you mean " + quoted(*near) + "?");
         return;
     }
-    problem.hints.push_back("known keys are " + comma_list(known));
+    constexpr std::size_t kFew = 12;
+    problem.hints.push_back(known.size() <= kFew
+                                ? "known keys are " + comma_list(known)
+                                : "'platewright reference' lists everything that can be written");
 }
 
 void report_no_value(const Entry& entry, const std::string& hint, const ReadContext& context) {

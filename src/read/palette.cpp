@@ -62,7 +62,13 @@ class EntryReader {
     /// Nothing if the entry is of no use.
     std::optional<PaletteEntry> read(const Item& item) {
         if (item.form != Item::Form::group) {
-            report_form(item, std::string(substance_name(entry_.kind)), kExample, context_);
+            if (item.form != Item::Form::broken) {
+                context_.to
+                    .error("read.wrong-kind",
+                           head_of(item),
+                           "each colour is a group of a name and a colour")
+                    .hints.emplace_back(kExample);
+            }
             return std::nullopt;
         }
         bool good = true;

@@ -68,9 +68,7 @@ class TreeBuilder : public YAML::EventHandler {
 
     void OnAlias(const YAML::Mark& mark, YAML::anchor_t /*anchor*/) override {
         const std::size_t at = offset(mark);
-        refuse(at,
-               "read.alias",
-               "a value cannot begin with '*', which stands for something written elsewhere");
+        refuse_reference(at);
         Item item;
         item.form = Item::Form::broken;
         item.span = cover(at, end_of_word(text_, at));
@@ -134,6 +132,8 @@ class TreeBuilder : public YAML::EventHandler {
   private:
     struct Level {
         Item item;
+        /// What it is, even where the item itself counts as broken.
+        bool is_list = false;
         bool in_braces = false;
         /// The key that waits for its value; `drop` when the entry was reported as broken.
         std::optional<Entry> key;
@@ -148,19 +148,19 @@ class TreeBuilder : public YAML::EventHandler {
         }
     }
 
-    void refuse(std::size_t at, std::string code, std::string message) {
-        to_.error(std::move(code), {file_, at, end_of_word(text_, at)}, std::move(message))
-            .hints.emplace_back(
-                "write the value itself here, or put it in quotes if it is meant as it stands");
+    /// Whoever uses one uses many; the first few are told.
+    void refuse_reference(std::size_t at) {
+        constexpr int kTold = 5;
+        if (references_++ < kTold) {
+            report_reference(text_, at, file_, to_);
+        }
     }
 
     bool refuse_anchor(std::size_t at, YAML::anchor_t anchor) {
         if (anchor == 0) {
             return false;
         }
-        refuse(at,
-               "read.alias",
-               "a value cannot begin with '&', which would name it for use elsewhere");
+        refuse_reference(at);
         return true;
     }
 
@@ -169,7 +169,7 @@ class TreeBuilder : public YAML::EventHandler {
         if (!written && (tag.empty() || tag == "?" || tag == "!")) {
             return false;
         }
-        refuse(at, "read.tag", "a value cannot begin with '!'");
+        refuse_reference(at);
         return true;
     }
 
@@ -201,7 +201,7 @@ class TreeBuilder : public YAML::EventHandler {
             return covered_;
         }
         const Level& level = stack_.back();
-        if (level.item.form == Item::Form::list && !level.in_braces) {
+        if (level.is_list && !level.in_braces) {
             covered_ = after_sign(text_, covered_, '-');
             return covered_;
         }
@@ -216,6 +216,7 @@ class TreeBuilder : public YAML::EventHandler {
         }
         count(at);
         Level level;
+        level.is_list = form == Item::Form::list;
         level.item.form = refused ? Item::Form::broken : form;
         at = refused ? skip_properties(at).end : at;
         level.item.span = {file_, at, at};
@@ -252,7 +253,7 @@ class TreeBuilder : public YAML::EventHandler {
             return;
         }
         Level& level = stack_.back();
-        if (level.item.form == Item::Form::list) {
+        if (level.is_list) {
             level.item.items.push_back(std::move(item));
         } else if (!level.key) {
             take_key(level, std::move(item));
@@ -295,6 +296,7 @@ class TreeBuilder : public YAML::EventHandler {
     std::vector<Level> stack_;
     Item root_;
     std::size_t pieces_ = 0;
+    int references_ = 0;
     bool done_ = false;
     bool reported_loss_ = false;
 };

@@ -56,6 +56,9 @@ Parsed parse_yaml(
 /// What the fault means, in the user's words, added to `to`.
 void explain(const Fault& fault, std::string_view text, FileId file, Diagnostics& to);
 
+/// A value that begins with `*`, `&` or `!`. Errors: read.alias, read.tag.
+void report_reference(std::string_view text, std::size_t at, FileId file, Diagnostics& to);
+
 /// A line or an entry without colon, or with nothing after it: `coat red`, `coat:red`.
 void report_no_colon(std::string_view words, Span span, Diagnostics& to);
 

@@ -13,12 +13,39 @@
 namespace platewright {
 namespace {
 
-/// A control character that was written by an escape (`"\a"`), or by a tab within the text.
 bool has_control(std::string_view text) {
     return std::any_of(text.begin(), text.end(), [](char c) {
         const auto byte = static_cast<unsigned char>(c);
         return (byte < 0x20 && c != '\n') || byte == 0x7F;
     });
+}
+
+/// A control character: written as it is, or by a backslash in double quotes.
+void refuse_control(const Item& item, const ReadContext& context) {
+    const std::string& text = context.sources.text(context.file);
+    const std::string_view written =
+        std::string_view(text).substr(item.span.begin, item.span.end - item.span.begin);
+    if (written.starts_with('"') && written.find('\\') != std::string_view::npos) {
+        context.to
+            .error("read.control-character",
+                   item.span,
+                   "a backslash in double quotes makes a character that cannot be seen")
+            .hints.emplace_back(
+                "put the text in single quotes instead, or write the backslash twice");
+        return;
+    }
+    const std::size_t tab = written.find('\t');
+    if (tab != std::string_view::npos) {
+        const std::size_t at = item.span.begin + tab;
+        context.to.error("read.tab", {item.span.file, at, at + 1}, "a tab stands in this text")
+            .hints.emplace_back("write a space instead");
+        return;
+    }
+    context.to
+        .error("read.control-character",
+               item.span,
+               "a character that cannot be seen stands in this text")
+        .hints.emplace_back("delete it and write the words again");
 }
 
 }  // namespace
@@ -32,14 +59,8 @@ std::optional<WrittenText> read_words(const Item& item,
         return std::nullopt;
     }
     std::string words(trim(item.text));
-    const bool tab = words.find('\t') != std::string::npos;
     if (has_control(words) || invalid_utf8(words)) {
-        context.to
-            .error(tab ? "read.tab" : "read.control-character",
-                   item.span,
-                   tab ? "a tab stands in this text"
-                       : "a character that cannot be seen stands in this text")
-            .hints.emplace_back("write spaces and letters only");
+        refuse_control(item, context);
         return std::nullopt;
     }
     std::replace(words.begin(), words.end(), '\n', ' ');
