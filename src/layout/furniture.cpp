@@ -52,6 +52,14 @@ std::optional<Gap> gap_at(const Plan& plan,
     return gap.right > gap.left ? std::optional(gap) : std::nullopt;
 }
 
+/// The middle of the figures if what is `needed` fits there, so that the roundel stands on the axis
+/// of the plate; otherwise the middle of the gap.
+double centred(const Plan& plan, const Gap& gap, double needed) {
+    const double axis = plan.figures.centre().x;
+    const bool fits = axis - needed / 2 >= gap.left && axis + needed / 2 <= gap.right;
+    return fits ? axis : (gap.left + gap.right) / 2;
+}
+
 /// The place in one gap nearest to the level of the heads.
 std::optional<Roundel> place_in_gap(const Plan& plan,
                                     const std::vector<Stand>& stands,
@@ -75,7 +83,7 @@ std::optional<Roundel> place_in_gap(const Plan& plan,
             continue;
         }
         if (!best || std::abs(y - wanted) < std::abs(best->centre.y - wanted)) {
-            best = Roundel{{(gap->left + gap->right) / 2, y}, radius};
+            best = Roundel{{centred(plan, *gap, needed), y}, radius};
         }
     }
     return best;

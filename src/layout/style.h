@@ -42,10 +42,12 @@ struct Style {
 /// Up to this size the face cut for small type is used, which is wider and sturdier.
 inline constexpr double kSmallFaceUpTo = 3.4;
 
+/// Upright type.
 inline Type roman(double size) {
     return {size <= kSmallFaceUpTo ? Face::roman_small : Face::roman, size, 0};
 }
 
+/// Slanted type.
 inline Type italic(double size) {
     return {size <= kSmallFaceUpTo ? Face::italic_small : Face::italic, size, 0};
 }

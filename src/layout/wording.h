@@ -7,12 +7,12 @@
 
 namespace platewright::sheet::wording {
 
+/// Headings, beginnings of lines, and the name of the press.
 inline const std::string kColours = "Colours";
 inline const std::string kParticulars = "Particulars";
 inline const std::string kNotes = "Notes";
 inline const std::string kSource = "Source: ";
 inline const std::string kDrawnBy = "Drawn by ";
-inline const std::string kScale = "Scale ";
 inline const std::string kButton = "button";
 inline const std::string kColophon = "Platewright";
 
