@@ -62,6 +62,8 @@ using Node = std::variant<Shape, Text, Group>;
 /// Nodes painted in order under one name; `clip`, if not empty, is the union of those paths.
 struct Group {
     std::string name;
+    /// A step of painting within a layer: its name stands in dumps but not in finished files.
+    bool step = false;
     std::vector<PathId> clip;
     std::vector<Node> children;
 };

@@ -99,9 +99,8 @@ void add_to_key(std::vector<KeyEntry>& key, const Material& material, const std:
         entry->worn += ", " + place;
         return;
     }
-    const std::string name = material.metal && material.name.find(' ') == std::string::npos
-                                 ? material.name + " metal"
-                                 : material.name;
+    const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
+    const std::string name = bare ? material.name + " metal" : material.name;
     key.push_back({name, material.made_of, material.colour, material.metal, place});
 }
 

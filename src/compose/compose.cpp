@@ -109,6 +109,7 @@ class Painting {
     void cast_shadow(Group& into, const Part& part) {
         Group shadow;
         shadow.name = "shadow";
+        shadow.step = true;
         shadow.clip = shapes_of(part.on);
         if (part.shadow <= 0 || shadow.clip.empty()) {
             return;
@@ -130,10 +131,12 @@ class Painting {
         easel_.fill(group, piece.shape, {}, piece.inks.base);
         Group inner;
         inner.name = "modelling";
+        inner.step = true;
         inner.clip.push_back(piece.shape);
         easel_.model(inner, piece, volumes, part.depth);
         Group free;
         free.name = "trimmings";
+        free.step = true;
         for (const Detail& detail : part.details) {
             if (easel_.holds(detail.when)) {
                 paint_detail(detail, {inner, free, piece, volumes, part.depth});
@@ -141,6 +144,7 @@ class Painting {
         }
         Group contour;
         contour.name = "contour";
+        contour.step = true;
         easel_.contour(contour, inner, piece);
         group.children.emplace_back(std::move(inner));
         group.children.emplace_back(std::move(contour));
@@ -158,6 +162,7 @@ class Painting {
         }
         Group edge;
         edge.name = "edge";
+        edge.step = true;
         edge.clip.push_back(piece.shape);
         std::vector<std::vector<Point>> chains;
         for (const PathId shape : group.clip) {

@@ -12,6 +12,8 @@ namespace {
 // Nine faint steps are smooth at print size; four were seen as stripes.
 constexpr int kShadeSteps = 9;
 constexpr int kLightSteps = 5;
+/// Forms narrower than this, in mm, have no room for all the steps.
+constexpr double kFullStepsFrom = 90;
 constexpr double kShadeReach = 72;
 constexpr double kLightReach = 26;
 constexpr double kShadeAlpha = 0.030;
@@ -100,6 +102,7 @@ void Easel::model(Group& into,
         }
         Group own;
         own.name = "volume";
+        own.step = true;
         own.clip.push_back(volume->outline);
         model_one(own, piece, *volume, depth);
         into.children.emplace_back(std::move(own));
@@ -107,11 +110,14 @@ void Easel::model(Group& into,
 }
 
 void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, double depth) {
-    // A shallow piece needs fewer steps for the same smoothness.
-    const int shade_steps =
-        std::clamp(static_cast<int>(std::ceil(kShadeSteps * depth)), 3, kShadeSteps);
-    const int light_steps =
-        std::clamp(static_cast<int>(std::ceil(kLightSteps * depth)), 2, kLightSteps);
+    // A shallow or a small piece needs fewer steps for the same smoothness.
+    const Rect box = drawing_.paths[volume.outline].bounds();
+    const double ease = std::min(depth, std::min(box.width(), box.height()) / kFullStepsFrom);
+    const auto steps = [ease](int least, int most) {
+        return std::clamp(static_cast<int>(std::ceil(most * ease)), least, most);
+    };
+    const int shade_steps = steps(3, kShadeSteps);
+    const int light_steps = steps(2, kLightSteps);
     const double shade = kShadeAlpha * piece.inks.shade_factor * kShadeSteps / shade_steps *
                          std::min(1.0, 0.45 + depth * 0.55);
     const double light = kLightAlpha * piece.inks.light_factor * kLightSteps / light_steps;

@@ -12,12 +12,14 @@ void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     const Inks& inks = where.on.inks;
     const double wide = detail.width;
     const double dark = detail.strength * inks.shade_factor;
-    const Path lit =
-        tapered(detail.curve, wide * 0.8)
-            .transformed(Affine::translation(kToLight.x * wide * 0.75, kToLight.y * wide * 0.75));
-    easel.fill(where.clipped, lit, inks.light, detail.strength * 0.5 * inks.light_factor);
-    easel.fill(where.clipped, tapered(detail.curve, wide * 1.15), inks.shade, dark * 0.5);
-    easel.fill(where.clipped, tapered(detail.curve, wide * 0.55), inks.shade, dark * 0.7);
+    const PathId broad = easel.drawing().add(tapered(detail.curve, wide * 1.1));
+    easel.fill(where.clipped,
+               broad,
+               kToLight * (wide * 0.75),
+               inks.light,
+               detail.strength * 0.45 * inks.light_factor);
+    easel.fill(where.clipped, broad, {}, inks.shade, dark * 0.5);
+    easel.fill(where.clipped, tapered(detail.curve, wide * 0.5), inks.shade, dark * 0.7);
 }
 
 /// A wash of shade or light. A soft one is four nested copies, each a quarter as strong.
@@ -45,6 +47,7 @@ void paint_applied(Easel& easel,
     Piece piece{easel.drawing().add(clockwise(shape)), inks_for(colour, surface), line};
     Group group;
     group.name = "applied";
+    group.step = true;
     group.clip.push_back(piece.shape);
     easel.fill(where.clipped, piece.shape, {}, colour);
     easel.model(group, piece, where.volumes, where.depth);
