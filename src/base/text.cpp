@@ -162,8 +162,10 @@ std::optional<std::string> nearest_word(std::string_view word,
     std::size_t least = std::max<std::size_t>(wanted.size() / 3, 1) + 1;
     const std::string* nearest = nullptr;
     for (const std::string& candidate : candidates) {
-        if (candidate.size() > 2 * kLongestWord) {
-            continue;
+        const std::size_t length = count_characters(candidate);
+        if (candidate.size() > 2 * kLongestWord || length + least <= wanted.size() ||
+            wanted.size() + least <= length) {
+            continue;  // each character more or less is an edit of its own
         }
         const std::size_t found = distance(wanted, characters(candidate));
         if (found < least) {
