@@ -35,16 +35,17 @@ std::unique_ptr<PangoFontDescription, Unref> describe(Face face) {
     const FaceName& name = face_name(face);
     std::unique_ptr<PangoFontDescription, Unref> made(pango_font_description_new());
     pango_font_description_set_family(made.get(), std::string(name.family).c_str());
-    pango_font_description_set_style(made.get(), name.italic ? PANGO_STYLE_ITALIC : PANGO_STYLE_NORMAL);
-    pango_font_description_set_weight(made.get(), name.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+    pango_font_description_set_style(made.get(),
+                                     name.italic ? PANGO_STYLE_ITALIC : PANGO_STYLE_NORMAL);
+    pango_font_description_set_weight(made.get(),
+                                      name.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
     pango_font_description_set_absolute_size(made.get(), kUnitsPerEm);
     return made;
 }
 
 }  // namespace
 
-Engine::Engine(FcConfig* fonts)
-    : map_(pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT)) {
+Engine::Engine(FcConfig* fonts) : map_(pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT)) {
     if (map_ == nullptr) {
         throw std::runtime_error("cairo was built without FreeType");
     }

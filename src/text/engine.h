@@ -14,16 +14,21 @@
 
 namespace platewright {
 
-/// Size at which everything is shaped, in the library's pixels; results are multiplied up or down from it. A line of
-/// 16 KB of the widest letters still fits the library's 32-bit lengths.
+/// Size at which everything is shaped, in the library's pixels; results are multiplied up or down
+/// from it. A line of 16 KB of the widest letters still fits the library's 32-bit lengths.
 inline constexpr double kEm = 64;
 
 /// The library's lengths for one em.
 inline constexpr double kUnitsPerEm = kEm * PANGO_SCALE;
 
+/// Frees the libraries' objects, for std::unique_ptr.
 struct Unref {
     void operator()(gpointer object) const { g_object_unref(object); }
-    void operator()(PangoFontDescription* description) const { pango_font_description_free(description); }
+
+    void operator()(PangoFontDescription* description) const {
+        pango_font_description_free(description);
+    }
+
     void operator()(PangoAttrList* list) const { pango_attr_list_unref(list); }
 };
 
@@ -44,6 +49,7 @@ class Engine {
     std::unique_ptr<PangoLayout, Unref> layout_;
 };
 
+/// What a typesetter has loaded so far.
 struct Typesetter::Impl {
     /// The engine of one face; made when first asked for.
     Engine& engine(Face face);
@@ -51,8 +57,8 @@ struct Typesetter::Impl {
     /// A face of the family.
     PangoFont* font(Face face);
 
-    /// The face those words are set in: the bold one has little more than ASCII, and words it lacks letters for are
-    /// set in roman.
+    /// The face those words are set in: the bold one has little more than ASCII, and words it lacks
+    /// letters for are set in roman.
     Face face_for(const std::string& words, Face face);
 
     /// The engine that has every character of `words` in that face, if any has.

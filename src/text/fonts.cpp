@@ -27,6 +27,7 @@ constexpr std::array<FaceName, 6> kFaces = {{
 
 struct Release {
     void operator()(FcConfig* config) const { FcConfigDestroy(config); }
+
     void operator()(FcPattern* pattern) const { FcPatternDestroy(pattern); }
 };
 
@@ -126,7 +127,8 @@ std::string find_font_file(const FaceName& face) {
 
 FcConfig* face_fonts(Face face) {
     static std::once_flag current;
-    // Pango loads the system's fonts in a second thread unless there is a current configuration already.
+    // Pango loads the system's fonts in a second thread unless there is a current configuration
+    // already.
     std::call_once(current, [] { FcConfigSetCurrent(FcConfigCreate()); });
     // Never freed, because Pango keeps patterns of them.
     static auto* const slots = new std::array<Slot, kFaces.size()>();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Where the type family comes from: its files, the names it goes by, and what is asked when it lacks a character.
+// Where the type family comes from: its files, the names it goes by, and what is asked when it
+// lacks a character.
 #pragma once
 
 #include <fontconfig/fontconfig.h>
@@ -32,14 +33,14 @@ const FaceName& face_name(Face face);
 /// Path of the face's file. Throws FontsMissing.
 std::string find_font_file(const FaceName& face);
 
-/// A configuration that knows this one face and nothing else: no folder of the system is scanned, which saves its
-/// start-up time, and the result is the same on every machine. (Among several faces fontconfig would choose by language
-/// before weight, and never choose the bold one, which has few letters.) Made once, then shared and never changed.
-/// Throws FontsMissing.
+/// A configuration that knows this one face and nothing else: no folder of the system is scanned,
+/// which saves its start-up time, and the result is the same on every machine. (Among several faces
+/// fontconfig would choose by language before weight, and never choose the bold one, which has few
+/// letters.) Made once, then shared and never changed. Throws FontsMissing.
 FcConfig* face_fonts(Face face);
 
-/// The system's own configuration and the family. Slow (it may scan every font), so only for what the family lacks.
-/// Throws FontsMissing.
+/// The system's own configuration and the family. Slow (it may scan every font), so only for what
+/// the family lacks. Throws FontsMissing.
 FcConfig* system_fonts();
 
 /// The message of FontsMissing when `file` is not to be found.

@@ -18,8 +18,8 @@ std::size_t character_bytes(std::string_view words, std::size_t at) {
     if (words[at] == '\0') {
         return 1;  // good UTF-8, though C ends there
     }
-    const gunichar character = g_utf8_get_char_validated(words.data() + at,
-                                                         static_cast<gssize>(words.size() - at));
+    const gunichar character =
+        g_utf8_get_char_validated(words.data() + at, static_cast<gssize>(words.size() - at));
     constexpr gunichar kInvalid = static_cast<gunichar>(-2);
     return character >= kInvalid || !g_unichar_validate(character)
                ? 0
@@ -48,10 +48,10 @@ int place(Run& run, const PangoGlyphString& glyphs, int from, int to, Pen& pen) 
         if (info.glyph != PANGO_GLYPH_EMPTY) {
             // A character no font has is shown as the font's own sign for that, number 0.
             const bool unknown = (info.glyph & PANGO_GLYPH_UNKNOWN_FLAG) != 0;
-            run.glyphs.push_back({unknown ? 0 : info.glyph,
-                                  {pen.x + info.geometry.x_offset * pen.scale,
-                                   info.geometry.y_offset * pen.scale},
-                                  advance});
+            run.glyphs.push_back(
+                {unknown ? 0 : info.glyph,
+                 {pen.x + info.geometry.x_offset * pen.scale, info.geometry.y_offset * pen.scale},
+                 advance});
             ++drawn;
         }
         pen.x += advance;
@@ -96,7 +96,8 @@ std::string printable(std::string_view words, bool keep_lines) {
         std::string_view piece = words.substr(at, taken);
         if (count == 0) {
             piece = "\xEF\xBF\xBD";
-        } else if (is_control(g_utf8_get_char(words.data() + at)) && !(keep_lines && piece == "\n")) {
+        } else if (is_control(g_utf8_get_char(words.data() + at)) &&
+                   !(keep_lines && piece == "\n")) {
             piece = " ";
         }
         if (made.size() + piece.size() > kSetBytes) {
@@ -119,11 +120,12 @@ Line shape(const Typesetter& type, std::string_view words, const Type& how) {
     made.face = used.face;
     PangoLayout* layout = type.impl().engine_for(clean, used.face).lay_out(clean, used);
     const PangoLayoutLine* line = pango_layout_get_line_readonly(layout, 0);
-    made.right_to_left = pango_layout_line_get_resolved_direction(const_cast<PangoLayoutLine*>(line)) ==
-                         PANGO_DIRECTION_RTL;
+    made.right_to_left = pango_layout_line_get_resolved_direction(
+                             const_cast<PangoLayoutLine*>(line)) == PANGO_DIRECTION_RTL;
     Pen pen{how.size / kUnitsPerEm, how.tracking, 0};
     for (const GSList* at = line->runs; at != nullptr; at = at->next) {
-        made.runs.push_back(convert(*static_cast<const PangoGlyphItem*>(at->data), clean.data(), pen));
+        made.runs.push_back(
+            convert(*static_cast<const PangoGlyphItem*>(at->data), clean.data(), pen));
     }
     made.width = pen.x - (made.runs.empty() ? 0 : how.tracking);
     return made;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A line of type as placed glyphs: what `Typesetter` measures and the writers draw. For `text/` and `write/` only.
+// A line of type as placed glyphs: what `Typesetter` measures and the writers draw. For `text/` and
+// `write/` only.
 #pragma once
 
 #include <cstdint>
@@ -10,13 +11,16 @@
 
 #include "text/typesetter.h"
 
-// The shaping libraries' types are only named here, so that nobody needs their headers to read this one.
+// The shaping libraries' types are only named here, so that nobody needs their headers to read this
+// one.
+/// HarfBuzz's font file and Pango's font.
 struct hb_face_t;
 struct _PangoFont;
 
 namespace platewright {
 
-/// A glyph put down on the line. Units: mm from the start of the baseline, y downward, for the size that was asked.
+/// A glyph put down on the line. Units: mm from the start of the baseline, y downward, for the size
+/// that was asked.
 struct Glyph {
     std::uint32_t id = 0;
     Point at;
@@ -29,8 +33,8 @@ struct Cluster {
     int glyph_count = 0;
 };
 
-/// Glyphs of one font, left to right on the page. Clusters are in the order of the text, which is the reverse of the
-/// glyphs' where `backward`.
+/// Glyphs of one font, left to right on the page. Clusters are in the order of the text, which is
+/// the reverse of the glyphs' where `backward`.
 struct Run {
     std::string words;
     std::vector<Glyph> glyphs;
@@ -39,6 +43,7 @@ struct Run {
     std::shared_ptr<_PangoFont> font;
 };
 
+/// One shaped line.
 struct Line {
     std::vector<Run> runs;
     /// mm, without the tracking after the last letter.
@@ -52,8 +57,8 @@ struct Line {
 /// Bytes that are set of any one string.
 inline constexpr std::size_t kSetBytes = 16 * 1024;
 
-/// Text that every format can hold: valid UTF-8 of at most kSetBytes; bad bytes become U+FFFD, control characters,
-/// line ends and tabs a space. `keep_lines` leaves line feeds alone.
+/// Text that every format can hold: valid UTF-8 of at most kSetBytes; bad bytes become U+FFFD,
+/// control characters, line ends and tabs a space. `keep_lines` leaves line feeds alone.
 std::string printable(std::string_view words, bool keep_lines = false);
 
 /// Shapes one line.

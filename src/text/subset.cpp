@@ -15,10 +15,15 @@ namespace {
 
 struct Release {
     void operator()(hb_blob_t* blob) const { hb_blob_destroy(blob); }
+
     void operator()(hb_face_t* face) const { hb_face_destroy(face); }
+
     void operator()(hb_font_t* font) const { hb_font_destroy(font); }
+
     void operator()(hb_subset_input_t* input) const { hb_subset_input_destroy(input); }
+
     void operator()(hb_subset_plan_t* plan) const { hb_subset_plan_destroy(plan); }
+
     void operator()(hb_draw_funcs_t* funcs) const { hb_draw_funcs_destroy(funcs); }
 };
 
@@ -55,11 +60,13 @@ int metric(hb_font_t* font, hb_ot_metrics_tag_t tag, int otherwise) {
 std::string name_of(hb_face_t* face) {
     std::array<char, 128> text{};
     auto size = static_cast<unsigned int>(text.size());
-    hb_ot_name_get_utf8(face, HB_OT_NAME_ID_POSTSCRIPT_NAME, HB_LANGUAGE_INVALID, &size, text.data());
+    hb_ot_name_get_utf8(
+        face, HB_OT_NAME_ID_POSTSCRIPT_NAME, HB_LANGUAGE_INVALID, &size, text.data());
     // The name is written into a PDF as it is.
     std::string made;
     for (const char c : std::string(text.data())) {
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
+        const bool plain =
+            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
         made += plain ? std::string(1, c) : std::string();
     }
     return made.empty() ? "Font" : made;
@@ -94,11 +101,13 @@ void read_measures(hb_face_t* face, EmbeddedFont& to) {
         if (new_number >= to.widths.size()) {
             to.widths.resize(new_number + 1);
         }
-        to.widths[new_number] = thousandths(hb_font_get_glyph_h_advance(font.get(), old_number), face);
+        to.widths[new_number] =
+            thousandths(hb_font_get_glyph_h_advance(font.get(), old_number), face);
     }
 }
 
-std::map<std::uint32_t, std::uint32_t> numbers_of(const hb_subset_plan_t* plan, const std::set<std::uint32_t>& glyphs) {
+std::map<std::uint32_t, std::uint32_t> numbers_of(const hb_subset_plan_t* plan,
+                                                  const std::set<std::uint32_t>& glyphs) {
     const hb_map_t* map = hb_subset_plan_old_to_new_glyph_mapping(plan);
     std::map<std::uint32_t, std::uint32_t> made = {{0, 0}};
     for (const std::uint32_t glyph : glyphs) {
@@ -128,10 +137,13 @@ std::optional<EmbeddedFont> embed(hb_face_t* face, const std::set<std::uint32_t>
     for (const std::uint32_t glyph : glyphs) {
         hb_set_add(kept, glyph);
     }
-    leave_out(input.get(), {HB_TAG('G', 'S', 'U', 'B'), HB_TAG('G', 'P', 'O', 'S'), HB_TAG('G', 'D', 'E', 'F')});
-    hb_subset_input_set_flags(input.get(), HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_NOTDEF_OUTLINE);
+    leave_out(input.get(),
+              {HB_TAG('G', 'S', 'U', 'B'), HB_TAG('G', 'P', 'O', 'S'), HB_TAG('G', 'D', 'E', 'F')});
+    hb_subset_input_set_flags(input.get(),
+                              HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_NOTDEF_OUTLINE);
     const Owned<hb_subset_plan_t> plan(hb_subset_plan_create_or_fail(face, input.get()));
-    const Owned<hb_face_t> cut(plan == nullptr ? nullptr : hb_subset_plan_execute_or_fail(plan.get()));
+    const Owned<hb_face_t> cut(plan == nullptr ? nullptr
+                                               : hb_subset_plan_execute_or_fail(plan.get()));
     if (cut == nullptr) {
         return std::nullopt;
     }
@@ -159,11 +171,14 @@ std::string subset_for_web(hb_face_t* face, const std::set<char32_t>& characters
     }
     hb_set_t* features = hb_subset_input_set(input.get(), HB_SUBSET_SETS_LAYOUT_FEATURE_TAG);
     hb_set_clear(features);
-    // What viewers apply unasked; small capitals, swashes and the like would only drag in their glyphs.
-    for (const char* name : {"kern", "liga", "clig", "calt", "ccmp", "locl", "rlig", "mark", "mkmk"}) {
+    // What viewers apply unasked; small capitals, swashes and the like would only drag in their
+    // glyphs.
+    for (const char* name :
+         {"kern", "liga", "clig", "calt", "ccmp", "locl", "rlig", "mark", "mkmk"}) {
         hb_set_add(features, hb_tag_from_string(name, -1));
     }
-    hb_subset_input_set_flags(input.get(), HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_NOTDEF_OUTLINE);
+    hb_subset_input_set_flags(input.get(),
+                              HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_NOTDEF_OUTLINE);
     const Owned<hb_face_t> cut(hb_subset_or_fail(face, input.get()));
     if (cut == nullptr) {
         return {};
@@ -185,11 +200,13 @@ Outline& outline(void* data) {
     return *static_cast<Outline*>(data);
 }
 
-void move_to(hb_draw_funcs_t* /*f*/, void* to, hb_draw_state_t* /*s*/, float x, float y, void* /*u*/) {
+void move_to(
+    hb_draw_funcs_t* /*f*/, void* to, hb_draw_state_t* /*s*/, float x, float y, void* /*u*/) {
     outline(to).path.move_to(outline(to).at(x, y));
 }
 
-void line_to(hb_draw_funcs_t* /*f*/, void* to, hb_draw_state_t* /*s*/, float x, float y, void* /*u*/) {
+void line_to(
+    hb_draw_funcs_t* /*f*/, void* to, hb_draw_state_t* /*s*/, float x, float y, void* /*u*/) {
     outline(to).path.line_to(outline(to).at(x, y));
 }
 

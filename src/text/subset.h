@@ -11,6 +11,7 @@
 
 #include "base/geometry.h"
 
+/// HarfBuzz's font file.
 struct hb_face_t;
 
 namespace platewright {
@@ -35,11 +36,12 @@ struct EmbeddedFont {
     int italic_angle = 0;
 };
 
-/// Only those glyphs of the face, without its shaping tables; nothing for fonts made of pixels or with variations.
+/// Only those glyphs of the face, without its shaping tables; nothing for fonts made of pixels or
+/// with variations.
 std::optional<EmbeddedFont> embed(hb_face_t* face, const std::set<std::uint32_t>& glyphs);
 
-/// Only those characters of the face with what belongs to them: kerning, ligatures, marks. An OpenType file;
-/// empty if the face cannot be cut.
+/// Only those characters of the face with what belongs to them: kerning, ligatures, marks. An
+/// OpenType file; empty if the face cannot be cut.
 std::string subset_for_web(hb_face_t* face, const std::set<char32_t>& characters);
 
 /// The glyph as a path for an em of 1, y downward, origin on the baseline.

@@ -40,7 +40,9 @@ LineMeasures Typesetter::measures(const Type& type) const {
     return {line.ascender * scale, -line.descender * scale, box.y_bearing * scale};
 }
 
-std::vector<std::string> Typesetter::wrap(std::string_view words, const Type& type, double width) const {
+std::vector<std::string> Typesetter::wrap(std::string_view words,
+                                          const Type& type,
+                                          double width) const {
     std::vector<std::string> lines;
     const std::string clean = printable(words, true);
     if (trim(clean).empty() || !(type.size > 0) || std::isnan(width)) {
@@ -51,9 +53,9 @@ std::vector<std::string> Typesetter::wrap(std::string_view words, const Type& ty
     PangoLayout* layout = impl_->engine_for(clean, used.face).lay_out(clean, used);
     // The library adds half of the spacing before and half behind each letter: in all the same.
     PangoAttrList* attributes = pango_layout_get_attributes(layout);
-    pango_attr_list_insert(attributes,
-                           pango_attr_letter_spacing_new(
-                               static_cast<int>(type.tracking / type.size * kUnitsPerEm)));
+    pango_attr_list_insert(
+        attributes,
+        pango_attr_letter_spacing_new(static_cast<int>(type.tracking / type.size * kUnitsPerEm)));
     pango_layout_set_attributes(layout, attributes);
     const double units = std::floor(width / type.size * kUnitsPerEm);
     constexpr double kMost = std::numeric_limits<int>::max() / 2;
@@ -61,8 +63,8 @@ std::vector<std::string> Typesetter::wrap(std::string_view words, const Type& ty
     pango_layout_set_width(layout, static_cast<int>(std::clamp(units, 0.0, kMost)));
     for (const GSList* at = pango_layout_get_lines_readonly(layout); at != nullptr; at = at->next) {
         const auto* line = static_cast<const PangoLayoutLine*>(at->data);
-        lines.emplace_back(trim(std::string_view(clean).substr(static_cast<std::size_t>(line->start_index),
-                                                               static_cast<std::size_t>(line->length))));
+        lines.emplace_back(trim(std::string_view(clean).substr(
+            static_cast<std::size_t>(line->start_index), static_cast<std::size_t>(line->length))));
     }
     return lines;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Type: the faces, their measures and line breaking. The same shaping library draws the PDF and PNG, so widths are true.
+// Type: the faces, their measures and line breaking. The same shaping library draws the PDF and
+// PNG, so widths are true.
 #pragma once
 
 #include <memory>
@@ -12,14 +13,15 @@
 
 namespace platewright {
 
-/// The type family is not on this machine. `what()` is one line for the user that tells how to install it;
-/// the command line prints it and leaves with "cannot read".
+/// The type family is not on this machine. `what()` is one line for the user that tells how to
+/// install it; the command line prints it and leaves with "cannot read".
 class FontsMissing : public std::runtime_error {
   public:
     using std::runtime_error::runtime_error;
 };
 
-/// A face at a size, in mm. `tracking` is added between letters (not after the last) and turns ligatures off.
+/// A face at a size, in mm. `tracking` is added between letters (not after the last) and turns
+/// ligatures off.
 struct Type {
     Face face = Face::roman;
     double size = 4;
@@ -33,11 +35,12 @@ struct LineMeasures {
     double x_height = 0;
 };
 
-/// Sets type in EB Garamond, unhinted, so that every length is proportional to the size. Its figures are old-style as
-/// they come. Characters the family lacks (Hebrew, Chinese …) come from whatever the system has; the bold face has ASCII
-/// and little more, and words with other letters are set in roman instead. Words may be any bytes: what is not valid UTF-8 and control
-/// characters are replaced, and only the first 16 KB are set.
-/// Not for use by two threads at once; make one for each.
+/// Sets type in EB Garamond, unhinted, so that every length is proportional to the size. Its
+/// figures are old-style as they come. Characters the family lacks (Hebrew, Chinese …) come from
+/// whatever the system has; the bold face has ASCII and little more, and words with other letters
+/// are set in roman instead. Words may be any bytes: what is not valid UTF-8 and control characters
+/// are replaced, and only the first 16 KB are set. Not for use by two threads at once; make one for
+/// each.
 class Typesetter {
   public:
     /// Throws FontsMissing.
@@ -51,11 +54,15 @@ class Typesetter {
 
     [[nodiscard]] LineMeasures measures(const Type& type) const;
 
-    /// Lines no wider than `width` mm, broken where Unicode allows and at line feeds; a single word that is too long is
-    /// broken inside. White space at the ends of lines is dropped. No words: no lines.
-    [[nodiscard]] std::vector<std::string> wrap(std::string_view words, const Type& type, double width) const;
+    /// Lines no wider than `width` mm, broken where Unicode allows and at line feeds; a single word
+    /// that is too long is broken inside. White space at the ends of lines is dropped. No words: no
+    /// lines.
+    [[nodiscard]] std::vector<std::string> wrap(std::string_view words,
+                                                const Type& type,
+                                                double width) const;
 
     struct Impl;
+
     [[nodiscard]] Impl& impl() const { return *impl_; }
 
   private:

@@ -11,11 +11,14 @@
 
 namespace platewright {
 
+/// Frees cairo's objects, for std::unique_ptr.
 struct CairoRelease {
     void operator()(cairo_t* context) const { cairo_destroy(context); }
+
     void operator()(cairo_surface_t* surface) const { cairo_surface_destroy(surface); }
 };
 
+/// Owners of a context and of a surface.
 using CairoContext = std::unique_ptr<cairo_t, CairoRelease>;
 using CairoSurface = std::unique_ptr<cairo_surface_t, CairoRelease>;
 
@@ -30,7 +33,9 @@ inline void check(cairo_status_t status) {
 class CairoState {
   public:
     explicit CairoState(cairo_t* context) : context_(context) { cairo_save(context_); }
+
     ~CairoState() { cairo_restore(context_); }
+
     CairoState(const CairoState&) = delete;
     CairoState& operator=(const CairoState&) = delete;
 

@@ -18,16 +18,6 @@ std::int64_t power(int places) {
 
 }  // namespace
 
-int places_for(double factor) {
-    // Rounding then moves nothing by more than 0.01 mm: a tenth of a pixel at 300 dpi.
-    constexpr double kStep = 0.02;
-    int places = 0;
-    while (places < 4 && factor / static_cast<double>(power(places)) > kStep) {
-        ++places;
-    }
-    return places;
-}
-
 std::int64_t to_steps(double value, int places) {
     // All whole numbers up to here are exact.
     constexpr double kMost = 9e15;

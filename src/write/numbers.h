@@ -7,13 +7,11 @@
 
 namespace platewright {
 
-/// Decimal places that keep a drawing, printed `factor` times its size, true to a hundredth of a mm on paper.
-int places_for(double factor);
-
 /// A length counted in steps of 10^-places; what is not a number or beyond ±9·10^15 steps is 0.
 std::int64_t to_steps(double value, int places);
 
-/// Appends `steps` of 10^-places: no trailing zeros, no zero before the point, never "-0": `-.5`, `12`, `0`.
+/// Appends `steps` of 10^-places: no trailing zeros, no zero before the point, never "-0": `-.5`,
+/// `12`, `0`.
 void append_steps(std::string& to, std::int64_t steps, int places);
 
 /// Appends `value` with at most `places` decimal places, in the same way.

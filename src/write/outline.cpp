@@ -45,7 +45,8 @@ std::vector<Stretch> stretches(const Path& path) {
 
 /// Twice the area between a cubic and the origin.
 double swept(Point a, Point b, Point c, Point d) {
-    return (6 * cross(a, b) + 3 * cross(a, c) + cross(a, d) + 3 * cross(b, c) + 3 * cross(b, d) + 6 * cross(c, d)) /
+    return (6 * cross(a, b) + 3 * cross(a, c) + cross(a, d) + 3 * cross(b, c) + 3 * cross(b, d) +
+            6 * cross(c, d)) /
            10;
 }
 

@@ -6,7 +6,8 @@
 
 namespace platewright {
 
-/// Area enclosed by the path in mm², open subpaths taken as closed; positive if it runs clockwise on the page.
+/// Area enclosed by the path in mm², open subpaths taken as closed; positive if it runs clockwise
+/// on the page.
 double signed_area(const Path& path);
 
 /// The path run the other way; looks the same.

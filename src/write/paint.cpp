@@ -17,7 +17,8 @@ namespace platewright {
 namespace {
 
 void set_source(cairo_t* context, Colour colour, double alpha) {
-    cairo_set_source_rgba(context, colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0, alpha);
+    cairo_set_source_rgba(
+        context, colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0, alpha);
 }
 
 void append(cairo_t* context, const Path& path, Point shift) {
@@ -76,8 +77,9 @@ class Painter {
         append(context_, paths_->at(shape.path), shape.shift);
         if (shape.fill && shape.fill->alpha > 0) {
             set_source(context_, shape.fill->colour, shape.fill->alpha);
-            cairo_set_fill_rule(context_,
-                                shape.fill->even_odd ? CAIRO_FILL_RULE_EVEN_ODD : CAIRO_FILL_RULE_WINDING);
+            cairo_set_fill_rule(
+                context_,
+                shape.fill->even_odd ? CAIRO_FILL_RULE_EVEN_ODD : CAIRO_FILL_RULE_WINDING);
             cairo_fill_preserve(context_);
         }
         if (shape.stroke && shape.stroke->alpha > 0 && shape.stroke->width > 0) {
@@ -87,7 +89,8 @@ class Painter {
     }
 
     void operator()(const Text& text) {
-        const Line line = platewright::shape(type_, text.words, {text.face, text.size, text.tracking});
+        const Line line =
+            platewright::shape(type_, text.words, {text.face, text.size, text.tracking});
         const CairoState state(context_);
         cairo_translate(context_, text.at.x, text.at.y);
         cairo_rotate(context_, text.degrees * std::numbers::pi / 180);
@@ -100,7 +103,8 @@ class Painter {
     }
 
   private:
-    /// Cuts to the union of the paths: all are made to run the same way round, so that overlaps do not cancel out.
+    /// Cuts to the union of the paths: all are made to run the same way round, so that overlaps do
+    /// not cancel out.
     void clip(const std::vector<PathId>& ids) {
         cairo_new_path(context_);
         for (const PathId id : ids) {
@@ -119,9 +123,11 @@ class Painter {
         cairo_stroke_preserve(context_);
     }
 
-    /// Letters are filled as outlines: as glyphs, cairo moves each to the nearest whole pixel, and words fall apart.
+    /// Letters are filled as outlines: as glyphs, cairo moves each to the nearest whole pixel, and
+    /// words fall apart.
     void show(const Run& run, double size) {
-        cairo_scaled_font_t* scaled = pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(run.font.get()));
+        cairo_scaled_font_t* scaled =
+            pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(run.font.get()));
         if (scaled == nullptr) {
             return;
         }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// PDF: the frame of a document round its pages' content. Written here and not by cairo, which spells out every copy of a
-// path and so makes a plate four times too large.
+// PDF: the frame of a document round its pages' content. Written here and not by cairo, which
+// spells out every copy of a path and so makes a plate four times too large.
 #include <array>
 #include <ctime>
 
@@ -21,7 +21,8 @@ constexpr double kPointsPerMm = 72 / 25.4;
 std::string pdf_date(std::int64_t seconds) {
     const std::time_t time = seconds;
     std::tm parts{};
-    if (gmtime_r(&time, &parts) == nullptr || parts.tm_year < -1900 || parts.tm_year > 9999 - 1900) {
+    if (gmtime_r(&time, &parts) == nullptr || parts.tm_year < -1900 ||
+        parts.tm_year > 9999 - 1900) {
         return {};
     }
     std::array<char, 32> text{};
@@ -46,7 +47,9 @@ PdfObject write_info(PdfFile& file, const Document& document, std::optional<std:
 }
 
 /// One bookmark a page.
-PdfObject write_outline(PdfFile& file, const Document& document, const std::vector<PdfObject>& pages) {
+PdfObject write_outline(PdfFile& file,
+                        const Document& document,
+                        const std::vector<PdfObject>& pages) {
     const PdfObject root = file.reserve();
     std::vector<PdfObject> entries;
     entries.reserve(pages.size());
@@ -54,8 +57,10 @@ PdfObject write_outline(PdfFile& file, const Document& document, const std::vect
         entries.push_back(file.reserve());
     }
     for (std::size_t i = 0; i < pages.size(); ++i) {
-        const std::string number = pages.size() > 1 ? " (" + std::to_string(i + 1) + ")" : std::string();
-        std::string body = "<< /Title " + pdf_text(printable(document.title) + number) + " /Parent " + reference(root);
+        const std::string number =
+            pages.size() > 1 ? " (" + std::to_string(i + 1) + ")" : std::string();
+        std::string body = "<< /Title " + pdf_text(printable(document.title) + number) +
+                           " /Parent " + reference(root);
         if (i > 0) {
             body += " /Prev " + reference(entries[i - 1]);
         }
@@ -65,8 +70,8 @@ PdfObject write_outline(PdfFile& file, const Document& document, const std::vect
         file.set(entries[i], body + " /Dest [" + reference(pages[i]) + " /Fit] >>");
     }
     file.set(root,
-             "<< /Type /Outlines /First " + reference(entries.front()) + " /Last " + reference(entries.back()) +
-                 " /Count " + std::to_string(entries.size()) + " >>");
+             "<< /Type /Outlines /First " + reference(entries.front()) + " /Last " +
+                 reference(entries.back()) + " /Count " + std::to_string(entries.size()) + " >>");
     return root;
 }
 
@@ -82,13 +87,16 @@ void write_page(PdfFile& file,
     const PdfObject stream = file.add_stream("", content);
     // The group makes viewers mix transparent colours in RGB, as screens do.
     file.set(object,
-             "<< /Type /Page" + inherited + " /MediaBox [" + box + "] /Contents " + reference(stream) +
+             "<< /Type /Page" + inherited + " /MediaBox [" + box + "] /Contents " +
+                 reference(stream) +
                  " /Group << /Type /Group /S /Transparency /CS /DeviceRGB >> >>");
 }
 
 }  // namespace
 
-std::string write_pdf(const Document& document, const Typesetter& type, std::optional<std::int64_t> created) {
+std::string write_pdf(const Document& document,
+                      const Typesetter& type,
+                      std::optional<std::int64_t> created) {
     if (document.pages.empty()) {
         throw CannotWrite("a document without pages cannot be a PDF");
     }
@@ -97,7 +105,8 @@ std::string write_pdf(const Document& document, const Typesetter& type, std::opt
     PdfOpacities opacities;
     const PdfObject tree = file.reserve();
     const PdfObject resources = file.reserve();
-    const std::string inherited = " /Parent " + reference(tree) + " /Resources " + reference(resources);
+    const std::string inherited =
+        " /Parent " + reference(tree) + " /Resources " + reference(resources);
     std::vector<PdfObject> pages;
     std::string kids;
     for (const Page& page : document.pages) {
@@ -105,13 +114,17 @@ std::string write_pdf(const Document& document, const Typesetter& type, std::opt
         kids += reference(pages.back()) + " ";
         write_page(file, pages.back(), page, pdf_content(page, words, opacities), inherited);
     }
-    file.set(tree, "<< /Type /Pages /Count " + std::to_string(pages.size()) + " /Kids [ " + kids + "] >>");
+    file.set(
+        tree,
+        "<< /Type /Pages /Count " + std::to_string(pages.size()) + " /Kids [ " + kids + "] >>");
     const std::string fonts = words.write(file);
-    file.set(resources, "<< /ExtGState <<" + opacities.entries() + " >> /Font <<" + fonts + " >> >>");
+    file.set(resources,
+             "<< /ExtGState <<" + opacities.entries() + " >> /Font <<" + fonts + " >> >>");
     const PdfObject outline = write_outline(file, document, pages);
     const PdfObject catalog =
-        file.add("<< /Type /Catalog /Pages " + reference(tree) + " /Outlines " + reference(outline) + " /Lang " +
-                 pdf_text(printable(document.language)) + " /ViewerPreferences << /DisplayDocTitle true >> >>");
+        file.add("<< /Type /Catalog /Pages " + reference(tree) + " /Outlines " +
+                 reference(outline) + " /Lang " + pdf_text(printable(document.language)) +
+                 " /ViewerPreferences << /DisplayDocTitle true >> >>");
     return file.finish(catalog, write_info(file, document, created));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Content streams (ISO 32000-1, chapter 8). A path that is painted several times, moved, is written each time in the
-// same words after a `cm`: the compression then makes almost nothing of the repetition.
+// Content streams (ISO 32000-1, chapter 8). A path that is painted several times, moved, is written
+// each time in the same words after a `cm`: the compression then makes almost nothing of the
+// repetition.
 #include "write/pdf_content.h"
 
 #include <algorithm>
@@ -39,7 +40,7 @@ class Content {
         append_matrix(out_, {kPointsPerMm, 0, 0, -kPointsPerMm, 0, page.height * kPointsPerMm});
         out_ += "1 J 1 j\n";
         set_colour(page.paper, false);
-        append_pdf_path(out_, rectangle({0, 0, page.width, page.height}), 3);
+        append_pdf_path(out_, rectangle({0, 0, page.width, page.height}), {1000, 3, 1});
         out_ += "f\n";
         for (const Placed& placed : page.items) {
             place(placed);
@@ -57,7 +58,7 @@ class Content {
             const Path& path = drawing_->paths.at(id);
             // Run the same way round, so that overlaps do not cancel out.
             if (signed_area(path) < 0) {
-                append_pdf_path(out_, reversed(path), places_);
+                append_pdf_path(out_, reversed(path), grid_);
             } else {
                 out_ += words(id);
             }
@@ -80,7 +81,7 @@ class Content {
         const bool moved = shape.shift != Point{};
         if (moved) {
             out_ += "q ";
-            append_matrix(out_, Affine::translation(shape.shift.x, shape.shift.y));
+            append_shift(shape.shift * grid_.scale());
         }
         if (fills) {
             out_ += words(shape.path) + (shape.fill->even_odd ? "f*\n" : "f\n");
@@ -101,8 +102,16 @@ class Content {
         set_colour(text.colour, false);
         set_opacity(1, false);
         const double turn = text.degrees * std::numbers::pi / 180;
-        const double back = line.width * (text.align == Align::start ? 0 : text.align == Align::middle ? 0.5 : 1);
-        const Affine turned{std::cos(turn), std::sin(turn), -std::sin(turn), std::cos(turn), text.at.x, text.at.y};
+        const double back = line.width * (text.align == Align::start    ? 0
+                                          : text.align == Align::middle ? 0.5
+                                                                        : 1);
+        const double unit = grid_.scale();
+        const Affine turned{unit * std::cos(turn),
+                            unit * std::sin(turn),
+                            -unit * std::sin(turn),
+                            unit * std::cos(turn),
+                            text.at.x * unit,
+                            text.at.y * unit};
         out_ += "q ";
         append_matrix(out_, turned * Affine::translation(-back, 0));
         type_.show(out_, line, text.size, text.tracking != 0);
@@ -119,10 +128,10 @@ class Content {
 
     void place(const Placed& placed) {
         drawing_ = &placed.drawing;
-        places_ = places_for(placed.factor);
+        grid_ = grid_for(placed.factor);
         words_.assign(drawing_->paths.size(), {});
         save();
-        append_matrix(out_, {placed.factor, 0, 0, placed.factor, placed.at.x, placed.at.y});
+        append_matrix(out_, {grid_.unit, 0, 0, grid_.unit, placed.at.x, placed.at.y});
         (*this)(drawing_->root);
         restore();
     }
@@ -136,9 +145,17 @@ class Content {
     const std::string& words(PathId id) {
         std::string& made = words_.at(id);
         if (made.empty()) {
-            append_pdf_path(made, drawing_->paths.at(id), places_);
+            append_pdf_path(made, drawing_->paths.at(id), grid_);
         }
         return made;
+    }
+
+    void append_shift(Point by) {
+        out_ += "1 0 0 1 ";
+        append_short(out_, by.x, grid_.places);
+        out_ += ' ';
+        append_short(out_, by.y, grid_.places);
+        out_ += " cm\n";
     }
 
     void save() {
@@ -183,10 +200,10 @@ class Content {
         set_colour(stroke.colour, true);
         set_opacity(stroke.alpha, true);
         std::string wanted;
-        append_short(wanted, stroke.width, places_ + 1);
+        append_short(wanted, stroke.width * grid_.scale(), grid_.places + 1);
         wanted += " w [";
         for (const double part : usable_dash(stroke)) {
-            append_short(wanted, part, places_ + 1);
+            append_short(wanted, part * grid_.scale(), grid_.places + 1);
             wanted += ' ';
         }
         change(state_.line, wanted + "] 0 d\n");
@@ -195,7 +212,7 @@ class Content {
     PdfType& type_;
     PdfOpacities& opacities_;
     const Drawing* drawing_ = nullptr;
-    int places_ = 2;
+    Grid grid_;
     std::vector<std::string> words_;
     State state_;
     std::vector<State> states_;

@@ -10,7 +10,8 @@
 
 namespace platewright {
 
-/// The opacities a document uses; each has an entry in the resources that content streams call by name.
+/// The opacities a document uses; each has an entry in the resources that content streams call by
+/// name.
 class PdfOpacities {
   public:
     /// Name of the graphics state that sets the opacity of fills (or of lines): `f550`.
@@ -23,7 +24,8 @@ class PdfOpacities {
     std::map<std::string, std::string> states_;
 };
 
-/// One page's content stream. Lines of text are taken from `type` in order, so pages must come in order.
+/// One page's content stream. Lines of text are taken from `type` in order, so pages must come in
+/// order.
 std::string pdf_content(const Page& page, PdfType& type, PdfOpacities& opacities);
 
 }  // namespace platewright

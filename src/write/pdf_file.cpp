@@ -81,8 +81,9 @@ std::string PdfFile::finish(PdfObject catalog, PdfObject info) const {
     }
     const std::size_t start = made.size();
     made += table;
-    made += "trailer\n<< /Size " + std::to_string(bodies_.size() + 1) + " /Root " + reference(catalog) + " /Info " +
-            reference(info) + " >>\nstartxref\n" + std::to_string(start) + "\n%%EOF\n";
+    made += "trailer\n<< /Size " + std::to_string(bodies_.size() + 1) + " /Root " +
+            reference(catalog) + " /Info " + reference(info) + " >>\nstartxref\n" +
+            std::to_string(start) + "\n%%EOF\n";
     return made;
 }
 

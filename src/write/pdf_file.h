@@ -22,7 +22,8 @@ class PdfFile {
     void set(PdfObject object, std::string body);
     PdfObject add(std::string body);
 
-    /// A stream; `entries` are further lines of its dictionary: `/Subtype /Form`. Throws CannotWrite out of memory.
+    /// A stream; `entries` are further lines of its dictionary: `/Subtype /Form`. Throws
+    /// CannotWrite out of memory.
     void set_stream(PdfObject object, std::string_view entries, std::string_view data);
     PdfObject add_stream(std::string_view entries, std::string_view data);
 

@@ -6,19 +6,20 @@
 
 namespace platewright {
 
-void append_pdf_path(std::string& to, const Path& path, int places) {
-    auto point = path.points.begin();
+void append_pdf_path(std::string& to, const Path& path, const Grid& grid) {
+    const Path steps = on_grid(path, grid);
+    auto point = steps.points.begin();
     const auto append = [&](int count, char verb) {
         for (int i = 0; i < count; ++i, ++point) {
-            append_short(to, point->x, places);
+            append_steps(to, to_steps(point->x, 0), grid.places);
             to += ' ';
-            append_short(to, point->y, places);
+            append_steps(to, to_steps(point->y, 0), grid.places);
             to += ' ';
         }
         to += verb;
         to += '\n';
     };
-    for (const Path::Verb verb : path.verbs) {
+    for (const Path::Verb verb : steps.verbs) {
         switch (verb) {
             case Path::Verb::move:
                 append(1, 'm');

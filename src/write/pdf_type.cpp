@@ -25,7 +25,8 @@ std::vector<Piece> pieces(const Run& run) {
     std::size_t at = 0;
     for (const Cluster& cluster : run.clusters) {
         const auto bytes = static_cast<std::size_t>(cluster.byte_count);
-        made.push_back({run.words.substr(at, bytes), 0, static_cast<std::size_t>(cluster.glyph_count)});
+        made.push_back(
+            {run.words.substr(at, bytes), 0, static_cast<std::size_t>(cluster.glyph_count)});
         at += bytes;
     }
     if (run.backward) {
@@ -49,7 +50,8 @@ void append_hex(std::string& to, std::uint32_t number) {
 /// The operators of one run, with the pen where the viewer will have it.
 class Shower {
   public:
-    Shower(std::string& to, const EmbeddedFont& font, double size) : to_(to), font_(font), per_thousand_(size / 1000) {}
+    Shower(std::string& to, const EmbeddedFont& font, double size)
+        : to_(to), font_(font), per_thousand_(size / 1000) {}
 
     void begin(const std::string& name, double size, double x) {
         to_ += "BT /" + name + " ";
@@ -140,14 +142,15 @@ void show_outlines(std::string& to, const Run& run, double size) {
             glyph_outline(font_file(run), glyph.id)
                 .transformed(Affine::translation(glyph.at.x, glyph.at.y) * Affine::scaling(size));
         if (!outline.empty()) {
-            append_pdf_path(to, outline, 4);
+            append_pdf_path(to, outline, {10'000, 4, 1});
             to += "f\n";
         }
     }
 }
 
 /// Tells viewers which characters the glyphs stand for, so that text can be searched and copied.
-std::string unicode_map(const EmbeddedFont& font, const std::map<std::uint32_t, std::string>& words) {
+std::string unicode_map(const EmbeddedFont& font,
+                        const std::map<std::uint32_t, std::string>& words) {
     std::map<std::uint32_t, std::string> ordered;
     for (const auto& [glyph, text] : words) {
         ordered[font.number.at(glyph)] = text;
@@ -190,10 +193,11 @@ std::string descriptor(const EmbeddedFont& font, const std::string& name, PdfObj
     // No viewer needs the width of stems of an embedded font, but the entry must be there.
     constexpr int kStem = 80;
     return "<< /Type /FontDescriptor /FontName /" + name + " /Flags " +
-           number(kSymbolic | (font.italic_angle != 0 ? kItalic : 0)) + " /FontBBox [" + number(font.left) + " " +
-           number(font.bottom) + " " + number(font.right) + " " + number(font.top) + "] /ItalicAngle " +
-           number(font.italic_angle) + " /Ascent " + number(font.ascent) + " /Descent " + number(font.descent) +
-           " /CapHeight " + number(font.cap_height) + " /StemV " + number(kStem) +
+           number(kSymbolic | (font.italic_angle != 0 ? kItalic : 0)) + " /FontBBox [" +
+           number(font.left) + " " + number(font.bottom) + " " + number(font.right) + " " +
+           number(font.top) + "] /ItalicAngle " + number(font.italic_angle) + " /Ascent " +
+           number(font.ascent) + " /Descent " + number(font.descent) + " /CapHeight " +
+           number(font.cap_height) + " /StemV " + number(kStem) +
            (font.is_cff ? " /FontFile3 " : " /FontFile2 ") + reference(program) + " >>";
 }
 
@@ -203,21 +207,23 @@ PdfObject write_font(PdfFile& file,
                      std::size_t index) {
     const std::string name = subset_name(font, index);
     const PdfObject program = file.add_stream(
-        font.is_cff ? "/Subtype /CIDFontType0C" : "/Length1 " + std::to_string(font.program.size()), font.program);
+        font.is_cff ? "/Subtype /CIDFontType0C" : "/Length1 " + std::to_string(font.program.size()),
+        font.program);
     const PdfObject described = file.add(descriptor(font, name, program));
     std::string widths;
     for (const int width : font.widths) {
         widths += (widths.empty() ? "" : " ") + std::to_string(width);
     }
     const PdfObject descendant = file.add(
-        "<< /Type /Font /Subtype /" + std::string(font.is_cff ? "CIDFontType0" : "CIDFontType2") + " /BaseFont /" +
-        name + " /CIDSystemInfo << /Registry (Adobe) /Ordering (Identity) /Supplement 0 >>" +
-        (font.is_cff ? "" : " /CIDToGIDMap /Identity") + " /FontDescriptor " + reference(described) +
-        " /DW 0 /W [0 [" + widths + "]] >>");
+        "<< /Type /Font /Subtype /" + std::string(font.is_cff ? "CIDFontType0" : "CIDFontType2") +
+        " /BaseFont /" + name +
+        " /CIDSystemInfo << /Registry (Adobe) /Ordering (Identity) /Supplement 0 >>" +
+        (font.is_cff ? "" : " /CIDToGIDMap /Identity") + " /FontDescriptor " +
+        reference(described) + " /DW 0 /W [0 [" + widths + "]] >>");
     const PdfObject map = file.add_stream("", unicode_map(font, words));
     return file.add("<< /Type /Font /Subtype /Type0 /BaseFont /" + name +
-                    " /Encoding /Identity-H /DescendantFonts [" + reference(descendant) + "] /ToUnicode " +
-                    reference(map) + " >>");
+                    " /Encoding /Identity-H /DescendantFonts [" + reference(descendant) +
+                    "] /ToUnicode " + reference(map) + " >>");
 }
 
 }  // namespace
@@ -293,9 +299,11 @@ void PdfType::show_run(std::string& to, const Run& run, double size, bool spaced
     Shower shower(to, *font.embedded, size);
     std::string name(1, 'F');
     shower.begin(name.append(std::to_string(index)), size, run.glyphs.front().at.x);
-    const std::vector<Piece> all = spaced ? std::vector<Piece>{{run.words, 0, run.glyphs.size()}} : pieces(run);
+    const std::vector<Piece> all =
+        spaced ? std::vector<Piece>{{run.words, 0, run.glyphs.size()}} : pieces(run);
     for (const Piece& piece : all) {
-        const bool plain = piece.count == 1 && font.words.at(run.glyphs[piece.first].id) == piece.words;
+        const bool plain =
+            piece.count == 1 && font.words.at(run.glyphs[piece.first].id) == piece.words;
         if (!plain && piece.count > 0) {
             shower.begin_words(piece.words);
         }

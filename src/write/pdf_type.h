@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Type in a PDF: which glyphs a document uses, the fonts embedded for them, and lines as text that can be selected.
+// Type in a PDF: which glyphs a document uses, the fonts embedded for them, and lines as text that
+// can be selected.
 #pragma once
 
 #include <cstddef>
@@ -16,8 +17,8 @@
 
 namespace platewright {
 
-/// Shapes a whole document beforehand, because the number of a glyph in the embedded font is known only when all its
-/// glyphs are.
+/// Shapes a whole document beforehand, because the number of a glyph in the embedded font is known
+/// only when all its glyphs are.
 class PdfType {
   public:
     PdfType(const Document& document, const Typesetter& type);
@@ -25,8 +26,9 @@ class PdfType {
     /// The lines of all `Text` nodes, one after the other in the order they are painted.
     const Line& next_line();
 
-    /// Appends the drawing operators of a line of that size, its baseline starting at (0, 0) and y growing downward.
-    /// `spaced`: its letters stand apart; the words are then spelt out for search, lest each letter be taken for a word.
+    /// Appends the drawing operators of a line of that size, its baseline starting at (0, 0) and y
+    /// growing downward. `spaced`: its letters stand apart; the words are then spelt out for
+    /// search, lest each letter be taken for a word.
     void show(std::string& to, const Line& line, double size, bool spaced) const;
 
     /// Writes the fonts; returns the entries of the resource dictionary's `/Font`.

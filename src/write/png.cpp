@@ -34,15 +34,17 @@ void check_size(const Page& page, double dpi) {
     const bool fits = across >= 1 && down >= 1 && across <= kSide && down <= kSide &&
                       across * down <= limits::kPngPixels;
     if (!fits) {
-        throw CannotWrite("a page of " + format_number(page.width, 1) + " x " + format_number(page.height, 1) +
-                          " mm at " + format_number(dpi, 2) + " dpi would be " + format_number(across, 0) + " x " +
-                          format_number(down, 0) + " pixels; choose another --dpi, or PDF or SVG for large prints");
+        throw CannotWrite("a page of " + format_number(page.width, 1) + " x " +
+                          format_number(page.height, 1) + " mm at " + format_number(dpi, 2) +
+                          " dpi would be " + format_number(across, 0) + " x " +
+                          format_number(down, 0) +
+                          " pixels; choose another --dpi, or PDF or SVG for large prints");
     }
 }
 
 CairoSurface painted(const Page& page, const Typesetter& type, double dpi) {
-    CairoSurface surface(
-        cairo_image_surface_create(CAIRO_FORMAT_RGB24, pixels(page.width, dpi), pixels(page.height, dpi)));
+    CairoSurface surface(cairo_image_surface_create(
+        CAIRO_FORMAT_RGB24, pixels(page.width, dpi), pixels(page.height, dpi)));
     check(cairo_surface_status(surface.get()));
     const CairoContext context(cairo_create(surface.get()));
     cairo_scale(context.get(), dpi / kMmPerInch, dpi / kMmPerInch);
@@ -60,7 +62,9 @@ struct Sink {
     png_infop info = nullptr;
 
     Sink() = default;
+
     ~Sink() { png_destroy_write_struct(&png, &info); }
+
     Sink(const Sink&) = delete;
     Sink& operator=(const Sink&) = delete;
 };
@@ -73,7 +77,8 @@ void fail(png_structp png, png_const_charp message) {
 void ignore(png_structp /*png*/, png_const_charp /*message*/) {}
 
 void collect(png_structp png, png_bytep data, std::size_t count) {
-    static_cast<Sink*>(png_get_io_ptr(png))->bytes.append(reinterpret_cast<const char*>(data), count);
+    static_cast<Sink*>(png_get_io_ptr(png))
+        ->bytes.append(reinterpret_cast<const char*>(data), count);
 }
 
 void flush(png_structp /*png*/) {}
@@ -114,7 +119,11 @@ void write_header(Sink& sink, cairo_surface_t* surface, double dpi, std::string&
 }
 
 /// False if libpng gave up; the sink knows why.
-bool encode(Sink& sink, cairo_surface_t* surface, double dpi, std::string& title, std::vector<png_byte>& row) {
+bool encode(Sink& sink,
+            cairo_surface_t* surface,
+            double dpi,
+            std::string& title,
+            std::vector<png_byte>& row) {
     if (setjmp(*png_set_longjmp_fn(sink.png, std::longjmp, sizeof(std::jmp_buf))) != 0) {
         return false;
     }
@@ -132,7 +141,10 @@ bool encode(Sink& sink, cairo_surface_t* surface, double dpi, std::string& title
 
 }  // namespace
 
-std::string write_png(const Document& document, std::size_t page, const Typesetter& type, double dpi) {
+std::string write_png(const Document& document,
+                      std::size_t page,
+                      const Typesetter& type,
+                      double dpi) {
     const Page& chosen = document.pages.at(page);
     check_size(chosen, dpi);
     const CairoSurface surface = painted(chosen, type, dpi);
@@ -140,9 +152,11 @@ std::string write_png(const Document& document, std::size_t page, const Typesett
     sink.png = png_create_write_struct(PNG_LIBPNG_VER_STRING, &sink, fail, ignore);
     sink.info = sink.png == nullptr ? nullptr : png_create_info_struct(sink.png);
     std::string title = printable(document.title);
-    std::vector<png_byte> row(static_cast<std::size_t>(cairo_image_surface_get_width(surface.get())) * 3);
+    std::vector<png_byte> row(
+        static_cast<std::size_t>(cairo_image_surface_get_width(surface.get())) * 3);
     if (sink.info == nullptr || !encode(sink, surface.get(), dpi, title, row)) {
-        throw CannotWrite("cannot make the PNG: " + (sink.problem.empty() ? "out of memory" : sink.problem));
+        throw CannotWrite("cannot make the PNG: " +
+                          (sink.problem.empty() ? "out of memory" : sink.problem));
     }
     return std::move(sink.bytes);
 }

@@ -8,7 +8,8 @@
 
 namespace platewright {
 
-/// The dash pattern, or none (a whole line) where a part is negative or all are 0: cairo and PDF viewers give up on those.
+/// The dash pattern, or none (a whole line) where a part is negative or all are 0: cairo and PDF
+/// viewers give up on those.
 std::vector<double> usable_dash(const Stroke& stroke);
 
 }  // namespace platewright

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// SVG: the drawing tree as elements. Written here and not by cairo, whose SVG has no names and no live text.
+// SVG: the drawing tree as elements. Written here and not by cairo, whose SVG has no names and no
+// live text.
 #include <map>
 #include <vector>
 
@@ -16,7 +17,8 @@ namespace platewright {
 
 namespace {
 
-/// Outlines of the page: equal ones are one, and what is used more than once is written once, in `<defs>`.
+/// Outlines of the page: equal ones are one, and what is used more than once is written once, in
+/// `<defs>`.
 class Outlines {
   public:
     /// Counts a use beforehand.
@@ -46,26 +48,26 @@ class Outlines {
 /// One placed drawing: its path data is made once.
 struct Drawn {
     const Placed* placed = nullptr;
-    int places = 2;
+    Grid grid;
     std::vector<std::string> data;
 
-    explicit Drawn(const Placed& from) : placed(&from), places(places_for(from.factor)) {
+    explicit Drawn(const Placed& from) : placed(&from), grid(grid_for(from.factor)) {
         data.reserve(from.drawing.paths.size());
         for (const Path& path : from.drawing.paths) {
-            data.push_back(svg_path_data(path, places));
+            data.push_back(svg_path_data(path, grid));
         }
     }
 };
 
-/// The outlines of a clip, all run the same way round if there are several: viewers take the union by adding up how often
-/// a place is gone round, and opposite ways cancel out.
+/// The outlines of a clip, all run the same way round if there are several: viewers take the union
+/// by adding up how often a place is gone round, and opposite ways cancel out.
 std::vector<std::string> clip_data(const std::vector<PathId>& clip, const Drawn& drawn) {
     std::vector<std::string> made;
     made.reserve(clip.size());
     for (const PathId id : clip) {
         const Path& path = drawn.placed->drawing.paths.at(id);
         const bool turn = clip.size() > 1 && signed_area(path) < 0;
-        made.push_back(turn ? svg_path_data(reversed(path), drawn.places) : drawn.data.at(id));
+        made.push_back(turn ? svg_path_data(reversed(path), drawn.grid) : drawn.data.at(id));
     }
     return made;
 }
@@ -107,9 +109,9 @@ class Writer {
 
     [[nodiscard]] std::string style() const { return type_.style(); }
 
-    void operator()(const Shape& shape) { element(shape, svg_style(shape, drawn_->places)); }
+    void operator()(const Shape& shape) { element(shape, svg_style(shape, drawn_->grid)); }
 
-    void operator()(const Text& text) { out_ += type_.element(text, drawn_->places); }
+    void operator()(const Text& text) { out_ += type_.element(text, drawn_->grid); }
 
     void operator()(const Group& group) {
         const bool nameless = group.name.empty() || group.step;
@@ -146,9 +148,13 @@ class Writer {
         append_short(out_, placed.at.x, 4);
         out_ += ' ';
         append_short(out_, placed.at.y, 4);
-        out_ += ")scale(";
-        append_short(out_, placed.factor, 6);
-        out_ += ")\"";
+        out_ += ')';
+        if (drawn.grid.unit != 1) {
+            out_ += "scale(";
+            append_short(out_, drawn.grid.unit, 6);
+            out_ += ')';
+        }
+        out_ += '"';
         if (!root.clip.empty()) {
             out_ += " clip-path=\"url(#" + clip(root.clip) + ")\"";
         }
@@ -173,7 +179,8 @@ class Writer {
         within_ = outer;
     }
 
-    /// Paints the children; several shapes in a row that are painted alike say so once, in a group of their own.
+    /// Paints the children; several shapes in a row that are painted alike say so once, in a group
+    /// of their own.
     void children(const Group& group) {
         for (std::size_t at = 0; at < group.children.size();) {
             const std::size_t end = end_of_row(group, at);
@@ -193,14 +200,15 @@ class Writer {
 
     [[nodiscard]] std::string style_of(const Node& node) const {
         const auto* shape = std::get_if<Shape>(&node);
-        return shape == nullptr ? std::string() : svg_style(*shape, drawn_->places);
+        return shape == nullptr ? std::string() : svg_style(*shape, drawn_->grid);
     }
 
     /// The first child after `at` that is painted otherwise.
     [[nodiscard]] std::size_t end_of_row(const Group& group, std::size_t at) const {
         const std::string style = style_of(group.children[at]);
         std::size_t end = at + 1;
-        while (!style.empty() && end < group.children.size() && style_of(group.children[end]) == style) {
+        while (!style.empty() && end < group.children.size() &&
+               style_of(group.children[end]) == style) {
             ++end;
         }
         return end;
@@ -220,27 +228,32 @@ class Writer {
             return;
         }
         const std::string id = outlines_.shared(data);
-        if (id.empty()) {
-            out_ += "<path d=\"" + data + '"';
-            if (shape.shift != Point{}) {
-                out_ += " transform=\"translate(";
-                append_short(out_, shape.shift.x, drawn_->places + 1);
-                out_ += ' ';
-                append_short(out_, shape.shift.y, drawn_->places + 1);
-                out_ += ")\"";
-            }
-        } else {
+        const Point shift = shape.shift * drawn_->grid.scale();
+        const int places = drawn_->grid.places;
+        if (!id.empty()) {
             out_ += "<use href=\"#" + id + '"';
-            shift("x", shape.shift.x);
-            shift("y", shape.shift.y);
+            append_attribute("x", shift.x);
+            append_attribute("y", shift.y);
+        } else if (to_steps(shift.x, places) == 0 && to_steps(shift.y, places) == 0) {
+            out_ += "<path d=\"" + data + '"';
+        } else {
+            out_ += "<path d=\"" + data + "\" transform=\"translate(";
+            append_short(out_, shift.x, places);
+            out_ += ' ';
+            append_short(out_, shift.y, places);
+            out_ += ")\"";
         }
         out_ += style + "/>\n";
     }
 
-    void shift(const char* name, double by) {
-        if (to_steps(by, drawn_->places + 1) != 0) {
-            out_ += std::string(" ") + name + "=\"";
-            append_short(out_, by, drawn_->places + 1);
+    /// A length on the grid, unless it is 0.
+    void append_attribute(const char* name, double units) {
+        const std::int64_t steps = to_steps(units, drawn_->grid.places);
+        if (steps != 0) {
+            out_ += ' ';
+            out_ += name;
+            out_ += "=\"";
+            append_steps(out_, steps, drawn_->grid.places);
             out_ += '"';
         }
     }
@@ -252,7 +265,8 @@ class Writer {
             const std::string id = outlines_.shared(data);
             members += id.empty() ? "<path d=\"" + data + "\"/>" : "<use href=\"#" + id + "\"/>";
         }
-        const auto [at, is_new] = clip_ids_.emplace(members, "c" + std::to_string(clip_ids_.size()));
+        const auto [at, is_new] =
+            clip_ids_.emplace(members, "c" + std::to_string(clip_ids_.size()));
         if (is_new) {
             clips_ += "<clipPath id=\"" + at->second + "\">" + members + "</clipPath>\n";
         }
@@ -277,9 +291,12 @@ void append_root(std::string& to, const Document& document, const Page& page) {
     const std::string language = xml_escaped(printable(document.language));
     to += "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
     to += "<svg xmlns=\"http://www.w3.org/2000/svg\"";
-    to += " width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " + height + '"';
+    to += " width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " +
+          height + '"';
     to += " lang=\"" + language + "\" xml:lang=\"" + language + '"';
-    to += " fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" text-rendering=\"geometricPrecision\">\n";
+    to +=
+        " fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" "
+        "text-rendering=\"geometricPrecision\">\n";
     to += "<title>" + xml_escaped(printable(document.title)) + "</title>\n";
     if (!document.description.empty()) {
         to += "<desc>" + xml_escaped(printable(document.description)) + "</desc>\n";
@@ -297,7 +314,7 @@ std::string write_svg(const Document& document, std::size_t page, const Typesett
     made += writer.style();
     made += writer.defs();
     made += "<path id=\"paper\" fill=\"" + colour_name(chosen.paper) + "\" d=\"";
-    made += svg_path_data(rectangle({0, 0, chosen.width, chosen.height}), 3) + "\"/>\n";
+    made += svg_path_data(rectangle({0, 0, chosen.width, chosen.height}), {1000, 3, 1}) + "\"/>\n";
     made += body;
     return made + "</svg>\n";
 }

@@ -29,8 +29,8 @@ std::string slug(std::string_view name) {
         }
         made += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
     }
-    const bool numbered = made.size() > 1 &&
-                          made.find_first_not_of("0123456789", 1) == std::string::npos;
+    const bool numbered =
+        made.size() > 1 && made.find_first_not_of("0123456789", 1) == std::string::npos;
     if (made.empty() || !is_letter(made[0]) || numbered) {
         made.insert(0, made.empty() ? "group" : "group-");
     }

@@ -8,10 +8,12 @@
 
 namespace platewright {
 
-/// Hands out ids made from names of groups. Ids of a letter and digits only are left to paths and clips.
+/// Hands out ids made from names of groups. Ids of a letter and digits only are left to paths and
+/// clips.
 class SvgIds {
   public:
-    /// `Coat, left` in `front` is `coat-left`; the second time `front-coat-left`; then `front-coat-left-2`.
+    /// `Coat, left` in `front` is `coat-left`; the second time `front-coat-left`; then
+    /// `front-coat-left-2`.
     std::string make(std::string_view name, std::string_view within);
 
   private:

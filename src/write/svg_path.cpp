@@ -17,6 +17,7 @@ struct Step {
     std::int64_t y = 0;
 
     friend Step operator-(Step a, Step b) { return {a.x - b.x, a.y - b.y}; }
+
     friend bool operator==(const Step&, const Step&) = default;
 };
 
@@ -40,9 +41,6 @@ class PathData {
     void line(Point p) {
         const Step to = step(p);
         const Step by = to - at_;
-        if (by == Step{} && at_ != start_) {
-            return;  // nothing new; kept at the start of a stretch, where it makes a dot
-        }
         if (by.y == 0) {
             command('h');
             number(by.x);
@@ -60,7 +58,8 @@ class PathData {
         const Step first = step(b);
         const Step second = step(c);
         const Step to = step(d);
-        // A curve that goes on smoothly needs no first control point; one step more or less cannot be seen.
+        // A curve that goes on smoothly needs no first control point; one step more or less cannot
+        // be seen.
         const Step mirrored{2 * at_.x - control_.x, 2 * at_.y - control_.y};
         if (control_ != at_ && nearly(first, mirrored)) {
             command('s');
@@ -83,7 +82,7 @@ class PathData {
     std::string take() { return std::move(out_); }
 
   private:
-    [[nodiscard]] Step step(Point p) const { return {to_steps(p.x, places_), to_steps(p.y, places_)}; }
+    static Step step(Point p) { return {to_steps(p.x, 0), to_steps(p.y, 0)}; }
 
     void command(char letter) {
         if (letter != letter_) {
@@ -124,10 +123,11 @@ class PathData {
 
 }  // namespace
 
-std::string svg_path_data(const Path& path, int places) {
-    PathData data(places);
-    auto point = path.points.begin();
-    for (const Path::Verb verb : path.verbs) {
+std::string svg_path_data(const Path& path, const Grid& grid) {
+    const Path steps = on_grid(path, grid);
+    PathData data(grid.places);
+    auto point = steps.points.begin();
+    for (const Path::Verb verb : steps.verbs) {
         switch (verb) {
             case Path::Verb::move:
                 data.move(*point++);

@@ -26,15 +26,15 @@ void append_opacity(std::string& to, const char* name, double alpha) {
     }
 }
 
-void append_stroke(std::string& to, const Stroke& stroke, int places) {
+void append_stroke(std::string& to, const Stroke& stroke, const Grid& grid) {
     to += " stroke=\"" + colour_name(stroke.colour) + "\" stroke-width=\"";
-    append_short(to, stroke.width, places + 1);
+    append_short(to, stroke.width * grid.scale(), grid.places + 1);
     to += '"';
     append_opacity(to, "stroke-opacity", stroke.alpha);
     const std::vector<double> dash = usable_dash(stroke);
     for (std::size_t i = 0; i < dash.size(); ++i) {
         to += i == 0 ? " stroke-dasharray=\"" : " ";
-        append_short(to, dash[i], places + 1);
+        append_short(to, dash[i] * grid.scale(), grid.places + 1);
     }
     to += dash.empty() ? "" : "\"";
 }
@@ -45,7 +45,7 @@ bool is_painted(const Shape& shape) {
     return fills(shape) || strokes(shape);
 }
 
-std::string svg_style(const Shape& shape, int places) {
+std::string svg_style(const Shape& shape, const Grid& grid) {
     std::string made;
     if (fills(shape)) {
         made += " fill=\"" + colour_name(shape.fill->colour) + '"';
@@ -53,7 +53,7 @@ std::string svg_style(const Shape& shape, int places) {
         made += shape.fill->even_odd ? " fill-rule=\"evenodd\"" : "";
     }
     if (strokes(shape)) {
-        append_stroke(made, *shape.stroke, places);
+        append_stroke(made, *shape.stroke, grid);
     }
     return made;
 }

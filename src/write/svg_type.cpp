@@ -22,7 +22,8 @@ const char* anchor(Align align, bool right_to_left) {
     if (align == Align::middle) {
         return "middle";
     }
-    // In a line that runs leftward the start is the right-hand end; ours is always the left-hand end.
+    // In a line that runs leftward the start is the right-hand end; ours is always the left-hand
+    // end.
     return (align == Align::end) != right_to_left ? "end" : nullptr;
 }
 
@@ -47,7 +48,9 @@ void append_font(std::string& to, const FaceName& face) {
 
 }  // namespace
 
-std::string SvgType::element(const Text& text, int places) {
+std::string SvgType::element(const Text& text, const Grid& grid) {
+    const double scale = grid.scale();
+    const int places = grid.places + 1;
     const std::string words = printable(text.words);
     const Line line = shape(type_, words, {text.face, text.size, text.tracking});
     if (line.runs.empty()) {
@@ -57,23 +60,24 @@ std::string SvgType::element(const Text& text, int places) {
         used_[line.face].insert(character);
     }
     // Viewers count the space after the last letter, we do not.
-    const double overhang = text.align == Align::start ? 0 : text.tracking * (text.align == Align::middle ? 0.5 : 1);
+    const double overhang =
+        text.align == Align::start ? 0 : text.tracking * (text.align == Align::middle ? 0.5 : 1);
     std::string made = "<text";
-    append_attribute(made, "x", text.at.x + overhang, places + 1);
-    append_attribute(made, "y", text.at.y, places + 1);
+    append_attribute(made, "x", (text.at.x + overhang) * scale, places);
+    append_attribute(made, "y", text.at.y * scale, places);
     if (text.degrees != 0) {
         made += " transform=\"rotate(";
         append_short(made, text.degrees, 4);
         for (const double value : {text.at.x, text.at.y}) {
             made += ' ';
-            append_short(made, value, places + 1);
+            append_short(made, value * scale, places);
         }
         made += ")\"";
     }
     append_font(made, face_name(line.face));
-    append_attribute(made, "font-size", text.size, places + 1);
+    append_attribute(made, "font-size", text.size * scale, places);
     if (text.tracking != 0) {
-        append_attribute(made, "letter-spacing", text.tracking, places + 2);
+        append_attribute(made, "letter-spacing", text.tracking * scale, places + 1);
     }
     if (const char* at = anchor(text.align, line.right_to_left)) {
         made += std::string(" text-anchor=\"") + at + '"';

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "text/shaping.h"
+#include "write/grid.h"
 
 namespace platewright {
 
@@ -15,8 +16,8 @@ class SvgType {
   public:
     explicit SvgType(const Typesetter& type) : type_(type) {}
 
-    /// A `<text>` element; lengths in steps of 10^-places.
-    std::string element(const Text& text, int places);
+    /// A `<text>` element, its lengths in the grid's units.
+    std::string element(const Text& text, const Grid& grid);
 
     /// A `<style>` element with a font face for each face used; empty if there was no text.
     [[nodiscard]] std::string style() const;

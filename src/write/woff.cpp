@@ -74,7 +74,9 @@ std::vector<Table> tables(std::string_view file) {
         if (start > file.size() || size > file.size() - start) {
             return {};
         }
-        made.push_back({read_number(file, entry, 4), read_number(file, entry + 4, 4), file.substr(start, size)});
+        made.push_back({read_number(file, entry, 4),
+                        read_number(file, entry + 4, 4),
+                        file.substr(start, size)});
     }
     return made;
 }
@@ -114,7 +116,8 @@ std::string to_woff(std::string_view opentype) {
 }
 
 std::string base64(std::string_view bytes) {
-    constexpr std::string_view kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+    constexpr std::string_view kDigits =
+        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
     std::string made;
     made.reserve((bytes.size() + 2) / 3 * 4);
     for (std::size_t at = 0; at < bytes.size(); at += 3) {

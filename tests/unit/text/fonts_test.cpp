@@ -33,7 +33,8 @@ TEST(Fonts, AFaceThatIsNowhereSaysHowToInstallIt) {
         FAIL() << "found a file for a face that does not exist";
     } catch (const FontsMissing& problem) {
         EXPECT_STREQ(problem.what(),
-                     "the type family EB Garamond is not installed (no file NoSuchFace.otf); install the packages "
+                     "the type family EB Garamond is not installed (no file NoSuchFace.otf); "
+                     "install the packages "
                      "fonts-ebgaramond and fonts-ebgaramond-extra");
     }
 }

@@ -32,8 +32,16 @@ void expect_whole(const Line& line, std::string_view words) {
 
 TEST(Shape, ClustersCoverTheText) {
     const Typesetter type;
-    for (const char* words : {"coat", "officer", "Füsilier", "f\u0301i", "Шапка и кафтан", "שלום עולם.", "السلام",
-                              "coat שלום coat", "軍服", "\U0001F3A9\u200d\U0001F3A9"}) {
+    for (const char* words : {"coat",
+                              "officer",
+                              "Füsilier",
+                              "f\u0301i",
+                              "Шапка и кафтан",
+                              "שלום עולם.",
+                              "السلام",
+                              "coat שלום coat",
+                              "軍服",
+                              "\U0001F3A9\u200d\U0001F3A9"}) {
         expect_whole(shape(type, words, kRoman), words);
         expect_whole(shape(type, words, {Face::italic, 4, 0.3}), words);
     }
@@ -51,10 +59,9 @@ std::vector<std::uint32_t> ids(const Line& line) {
 // The family makes its ligatures of one glyph for each letter, drawn to fit together.
 TEST(Shape, JoinsLettersUnlessTheyAreSpaced) {
     const Typesetter type;
-    const std::uint32_t f = ids(shape(type, "f", kRoman)).at(0);
     const std::uint32_t i = ids(shape(type, "i", kRoman)).at(0);
-    EXPECT_NE(ids(shape(type, "fi", kRoman)), (std::vector<std::uint32_t>{f, i}));
-    EXPECT_EQ(ids(shape(type, "fi", {Face::roman, 10, 0.1})), (std::vector<std::uint32_t>{f, i}));
+    EXPECT_NE(ids(shape(type, "ffi", kRoman)).back(), i);
+    EXPECT_EQ(ids(shape(type, "ffi", {Face::roman, 10, 0.1})).back(), i);
 }
 
 TEST(Shape, PutsEachGlyphWhereTheLastOneEnded) {
@@ -86,8 +93,12 @@ TEST(Shape, SaysWhichFaceItTook) {
 
 TEST(Shape, TakesTheFaceAndNoOtherOfTheFamily) {
     const Typesetter type;
-    for (const Face face :
-         {Face::roman, Face::italic, Face::small_caps, Face::bold, Face::roman_small, Face::italic_small}) {
+    for (const Face face : {Face::roman,
+                            Face::italic,
+                            Face::small_caps,
+                            Face::bold,
+                            Face::roman_small,
+                            Face::italic_small}) {
         const Line line = shape(type, "Coat", {face, 4, 0});
         ASSERT_EQ(line.runs.size(), 1U);
         EXPECT_EQ(font_file(line.runs[0]), font_file(type, face));

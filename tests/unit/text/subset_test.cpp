@@ -58,8 +58,11 @@ TEST(SubsetForWeb, KeepsCharactersKerningAndLigatures) {
     const std::string file = subset_for_web(font_file(type, Face::roman), characters);
     ASSERT_GT(file.size(), 1000U);
     EXPECT_LT(file.size(), 12'000U);
-    hb_blob_t* blob = hb_blob_create(file.data(), static_cast<unsigned int>(file.size()), HB_MEMORY_MODE_READONLY,
-                                     nullptr, nullptr);
+    hb_blob_t* blob = hb_blob_create(file.data(),
+                                     static_cast<unsigned int>(file.size()),
+                                     HB_MEMORY_MODE_READONLY,
+                                     nullptr,
+                                     nullptr);
     hb_face_t* face = hb_face_create(blob, 0);
     hb_font_t* font = hb_font_create(face);
     const auto shaped = [font](const char* words) {
@@ -76,7 +79,9 @@ TEST(SubsetForWeb, KeepsCharactersKerningAndLigatures) {
         hb_buffer_destroy(buffer);
         return sum;
     };
-    const auto width = [&type](const char* word) { return type.width(word, {Face::roman, 1000, 0}); };
+    const auto width = [&type](const char* word) {
+        return type.width(word, {Face::roman, 1000, 0});
+    };
     EXPECT_LT(shaped("AV"), width("A") + width("V") - 50);
     EXPECT_NE(shaped("ffi"), std::lround(2 * width("f") + width("i")));
     for (const char* words : {"officer", "AV", "coife"}) {
@@ -92,7 +97,8 @@ TEST(SubsetForWeb, KeepsCharactersKerningAndLigatures) {
 TEST(GlyphOutline, HasTheEmForItsUnit) {
     const Typesetter type;
     const Line line = shape(type, "H", {Face::roman, 1, 0});
-    const Rect box = glyph_outline(font_file(type, Face::roman), line.runs.at(0).glyphs.at(0).id).bounds();
+    const Rect box =
+        glyph_outline(font_file(type, Face::roman), line.runs.at(0).glyphs.at(0).id).bounds();
     EXPECT_NEAR(box.bottom, 0, 0.02);
     EXPECT_NEAR(box.top, -0.65, 0.05);
     EXPECT_LE(box.width(), line.width);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Measuring and breaking lines. Expected widths are sums of the advances in the font files (1000 units to the em).
+// Measuring and breaking lines. Expected widths are sums of the advances in the font files (1000
+// units to the em).
 #include "text/typesetter.h"
 
 #include <gtest/gtest.h>
@@ -16,8 +17,12 @@ constexpr Type kRoman = {Face::roman, 4, 0};
 
 TEST(Width, IsProportionalToTheSize) {
     const Typesetter type;
-    for (const Face face :
-         {Face::roman, Face::italic, Face::small_caps, Face::bold, Face::roman_small, Face::italic_small}) {
+    for (const Face face : {Face::roman,
+                            Face::italic,
+                            Face::small_caps,
+                            Face::bold,
+                            Face::roman_small,
+                            Face::italic_small}) {
         const double small = type.width("Varrenau, 1784", {face, 1, 0});
         EXPECT_GT(small, 4);
         EXPECT_NEAR(type.width("Varrenau, 1784", {face, 7.3, 0}), small * 7.3, 1e-9);
@@ -41,17 +46,18 @@ TEST(Width, TrackingStandsBetweenLettersOnlyAndPartsLigatures) {
     const Typesetter type;
     const double plain = type.width("HUT", kRoman);
     EXPECT_NEAR(type.width("HUT", {Face::roman, 4, 0.5}), plain + 2 * 0.5, 1e-9);
-    EXPECT_NEAR(type.width("ffi", {Face::roman, 4, 1e-9}),
-                type.width("f\u200cf\u200ci", kRoman),
-                0.02);
+    EXPECT_NEAR(
+        type.width("ffi", {Face::roman, 4, 1e-9}), type.width("f\u200cf\u200ci", kRoman), 0.02);
 }
 
 TEST(Width, FacesDiffer) {
     const Typesetter type;
     EXPECT_NE(type.width("coat", {Face::roman, 4, 0}), type.width("coat", {Face::italic, 4, 0}));
     EXPECT_NE(type.width("coat", {Face::roman, 4, 0}), type.width("coat", {Face::bold, 4, 0}));
-    EXPECT_NE(type.width("coat", {Face::roman, 4, 0}), type.width("coat", {Face::roman_small, 4, 0}));
-    EXPECT_GT(type.width("coat", {Face::small_caps, 4, 0}), type.width("coat", {Face::roman, 4, 0}));
+    EXPECT_NE(type.width("coat", {Face::roman, 4, 0}),
+              type.width("coat", {Face::roman_small, 4, 0}));
+    EXPECT_GT(type.width("coat", {Face::small_caps, 4, 0}),
+              type.width("coat", {Face::roman, 4, 0}));
 }
 
 TEST(Width, WordsTheBoldFaceLacksAreSetInRoman) {
@@ -96,7 +102,8 @@ TEST(Width, IsTheSameInEveryThread) {
     std::vector<std::thread> threads;
     threads.reserve(found.size());
     for (double& width : found) {
-        threads.emplace_back([&width] { width = Typesetter().width("The officer’s coat", kRoman); });
+        threads.emplace_back(
+            [&width] { width = Typesetter().width("The officer’s coat", kRoman); });
     }
     for (std::thread& thread : threads) {
         thread.join();
@@ -118,7 +125,8 @@ TEST(Measures, AreThoseOfTheFontFile) {
 
 TEST(Wrap, GivesLinesThatFit) {
     const Typesetter type;
-    const std::string words = "Coat of dark green cloth, lapels, cuffs and collar buff; the lining is buff as well.";
+    const std::string words =
+        "Coat of dark green cloth, lapels, cuffs and collar buff; the lining is buff as well.";
     for (const double width : {12.0, 20.0, 33.3, 200.0}) {
         std::string joined;
         for (const std::string& line : type.wrap(words, kRoman, width)) {
@@ -169,7 +177,8 @@ TEST(Wrap, GivesALetterALineWhereNothingFits) {
     const Typesetter type;
     EXPECT_EQ(type.wrap("hat", kRoman, 0), (std::vector<std::string>{"h", "a", "t"}));
     EXPECT_EQ(type.wrap("hat", kRoman, -5), (std::vector<std::string>{"h", "a", "t"}));
-    EXPECT_EQ(type.wrap("hat", kRoman, std::numeric_limits<double>::infinity()), (std::vector<std::string>{"hat"}));
+    EXPECT_EQ(type.wrap("hat", kRoman, std::numeric_limits<double>::infinity()),
+              (std::vector<std::string>{"hat"}));
 }
 
 TEST(Wrap, OfAHugeStringEnds) {

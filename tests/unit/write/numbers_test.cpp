@@ -34,16 +34,5 @@ TEST(AppendShort, WritesWhatIsNoNumberAsZero) {
     EXPECT_EQ(short_number(1e300, 2), "0");
 }
 
-TEST(PlacesFor, KeepsAHundredthOfAMillimetreOnPaper) {
-    EXPECT_EQ(places_for(1), 2);
-    EXPECT_EQ(places_for(1 / 7.2), 1);
-    EXPECT_EQ(places_for(0.02), 0);
-    EXPECT_EQ(places_for(4), 3);
-    for (double factor = 0.01; factor < 20; factor *= 1.1) {
-        const double moved = factor * std::pow(10, -places_for(factor)) / 2;
-        EXPECT_LE(moved, 0.01 + 1e-12) << factor;
-    }
-}
-
 }  // namespace
 }  // namespace platewright

@@ -16,7 +16,8 @@
 namespace platewright {
 namespace {
 
-/// Averaged over 1 mm squares (10 pixels), two programs' pictures of shapes differ by less than this, of 255.
+/// Averaged over 1 mm squares (10 pixels), two programs' pictures of shapes differ by less than
+/// this, of 255.
 constexpr double kShapes = 12;
 /// Letters differ more: each program smooths and places them its own way.
 constexpr double kLetters = 40;
@@ -73,7 +74,8 @@ TEST_F(Outside, TheSvgIsGoodXml) {
 }
 
 TEST_F(Outside, ThePdfIsSound) {
-    EXPECT_NE(run("qpdf --check page.pdf").find("No syntax or stream encoding errors found"), std::string::npos);
+    EXPECT_NE(run("qpdf --check page.pdf").find("No syntax or stream encoding errors found"),
+              std::string::npos);
 }
 
 TEST_F(Outside, ThePdfHasNoPictures) {
@@ -98,17 +100,24 @@ TEST_F(Outside, ThePdfHasEveryFontEmbeddedAsASubsetWithItsCharacters) {
 
 TEST_F(Outside, ThePdfSaysWhatItIs) {
     const std::string printed = run("pdfinfo page.pdf");
-    for (const char* line : {"Title:           Sample “page” (1)", "Author:          A. Müller",
-                             "Subject:         Everything a writer meets", "Creator:         Platewright",
-                             "Page size:       340.157 x 255.118 pts", "Pages:           1"}) {
+    for (const char* line : {"Title:           Sample “page” (1)",
+                             "Author:          A. Müller",
+                             "Subject:         Everything a writer meets",
+                             "Creator:         Platewright",
+                             "Page size:       340.157 x 255.118 pts",
+                             "Pages:           1"}) {
         EXPECT_NE(printed.find(line), std::string::npos) << line << "\n" << printed;
     }
 }
 
 TEST_F(Outside, TheWordsOfThePdfCanBeFound) {
     const std::string printed = run("pdftotext -layout page.pdf -");
-    for (const char* words : {"The officer's fifth affair, 1784 & <1790>", "Шапка и кафтан", "שלום עולם", "TANNBRUCK",
-                              "flush right", "upright"}) {
+    for (const char* words : {"The officer's fifth affair, 1784 & <1790>",
+                              "Шапка и кафтан",
+                              "שלום עולם",
+                              "TANNBRUCK",
+                              "flush right",
+                              "upright"}) {
         EXPECT_NE(printed.find(words), std::string::npos) << words << "\n" << printed;
     }
 }
@@ -121,11 +130,13 @@ TEST_F(Outside, EveryProgramDrawsTheSamePicture) {
     constexpr int kWordsFrom = 340;
     for (const char* name : {"rsvg.png", "poppler.png"}) {
         const test::Picture theirs = test::decode_png(get(name));
-        const test::Difference shapes = test::difference(
-            test::cut(ours, 0, 0, 1200, kWordsFrom), test::cut(theirs, 0, 0, 1200, kWordsFrom), kSquare);
+        const test::Difference shapes = test::difference(test::cut(ours, 0, 0, 1200, kWordsFrom),
+                                                         test::cut(theirs, 0, 0, 1200, kWordsFrom),
+                                                         kSquare);
         EXPECT_LT(shapes.greatest, kShapes) << name;
     }
-    // librsvg joins no ligatures and thickens the roman for the bold face: only poppler's letters are compared.
+    // librsvg joins no ligatures and thickens the roman for the bold face: only poppler's letters
+    // are compared.
     const test::Picture poppler = test::decode_png(get("poppler.png"));
     const test::Difference all = test::difference(ours, poppler, kSquare);
     EXPECT_LT(all.greatest, kLetters);

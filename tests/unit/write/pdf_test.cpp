@@ -56,7 +56,8 @@ TEST(WritePdf, PacksShiftedCopiesOfAnOutline) {
         Document made = document;
         Drawing repeated = drawing;
         for (int i = 0; i < copies; ++i) {
-            repeated.root.children.emplace_back(Shape{path, {0.1 * i, 0.2 * i}, Fill{{}, 0.03}, {}});
+            repeated.root.children.emplace_back(
+                Shape{path, {0.1 * i, 0.2 * i}, Fill{{}, 0.03}, {}});
         }
         made.pages[0].items.push_back({{}, 0.14, std::move(repeated)});
         return write_pdf(made, Typesetter(), std::nullopt).size();

@@ -46,7 +46,8 @@ Picture decode_png(const std::string& bytes) {
 Difference difference(const Picture& first, const Picture& second, int side) {
     Difference made;
     if (first.width != second.width || first.height != second.height) {
-        ADD_FAILURE() << first.width << " x " << first.height << " against " << second.width << " x " << second.height;
+        ADD_FAILURE() << first.width << " x " << first.height << " against " << second.width
+                      << " x " << second.height;
         return {255, 255};
     }
     double sum = 0;
@@ -54,7 +55,8 @@ Difference difference(const Picture& first, const Picture& second, int side) {
     for (int y = 0; y + side <= first.height; y += side) {
         for (int x = 0; x + side <= first.width; x += side) {
             for (int channel = 0; channel < 3; ++channel) {
-                const double by = std::abs(average(first, x, y, side, channel) - average(second, x, y, side, channel));
+                const double by = std::abs(average(first, x, y, side, channel) -
+                                           average(second, x, y, side, channel));
                 made.greatest = std::max(made.greatest, by);
                 sum += by;
                 ++count;
@@ -70,8 +72,10 @@ Picture cut(const Picture& from, int left, int top, int right, int bottom) {
     made.width = right - left;
     made.height = bottom - top;
     for (int y = top; y < bottom; ++y) {
-        const auto row = from.pixels.begin() + (static_cast<std::ptrdiff_t>(y) * from.width + left) * 3;
-        made.pixels.insert(made.pixels.end(), row, row + static_cast<std::ptrdiff_t>(made.width) * 3);
+        const auto row =
+            from.pixels.begin() + (static_cast<std::ptrdiff_t>(y) * from.width + left) * 3;
+        made.pixels.insert(
+            made.pixels.end(), row, row + static_cast<std::ptrdiff_t>(made.width) * 3);
     }
     return made;
 }

@@ -22,8 +22,8 @@ struct Picture {
 /// Decodes a PNG, on white where it is transparent; fails the test if it cannot.
 Picture decode_png(const std::string& bytes);
 
-/// How far two pictures differ, each averaged over squares of `side` pixels first so that the smoothing of edges, which
-/// every program does its own way, does not count. 0 to 255.
+/// How far two pictures differ, each averaged over squares of `side` pixels first so that the
+/// smoothing of edges, which every program does its own way, does not count. 0 to 255.
 struct Difference {
     double mean = 0;
     double greatest = 0;

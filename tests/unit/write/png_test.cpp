@@ -70,7 +70,12 @@ TEST(WritePng, PaintsColoursAsGiven) {
 TEST(WritePng, RefusesWhatWouldNotFitInMemory) {
     const Document document = test::sample();
     const Typesetter type;
-    for (const double dpi : {20'000.0, 1e9, 0.01, 0.0, -300.0, std::numeric_limits<double>::infinity(),
+    for (const double dpi : {20'000.0,
+                             1e9,
+                             0.01,
+                             0.0,
+                             -300.0,
+                             std::numeric_limits<double>::infinity(),
                              std::numeric_limits<double>::quiet_NaN()}) {
         EXPECT_THROW(write_png(document, 0, type, dpi), CannotWrite) << dpi;
     }
@@ -79,7 +84,8 @@ TEST(WritePng, RefusesWhatWouldNotFitInMemory) {
         FAIL();
     } catch (const CannotWrite& problem) {
         EXPECT_STREQ(problem.what(),
-                     "a page of 120 x 90 mm at 6000 dpi would be 28346 x 21260 pixels; choose another --dpi, or PDF or "
+                     "a page of 120 x 90 mm at 6000 dpi would be 28346 x 21260 pixels; choose "
+                     "another --dpi, or PDF or "
                      "SVG for large prints");
     }
     EXPECT_THROW(write_png(document, 1, type, 100), std::out_of_range);

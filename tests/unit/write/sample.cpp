@@ -31,7 +31,8 @@ Drawing shapes() {
     plain.name = "plain";
     const PathId square = made.add(polygon({{0, 0}, {150, 0}, {150, 150}, {0, 150}}));
     plain.children.emplace_back(Shape{square, {}, Fill{kRed}, {}});
-    plain.children.emplace_back(Shape{square, {60, 60}, Fill{kBlue, 0.5}, Stroke{kInk, 4, 0.7, {}}});
+    plain.children.emplace_back(
+        Shape{square, {60, 60}, Fill{kBlue, 0.5}, Stroke{kInk, 4, 0.7, {}}});
     into.emplace_back(std::move(plain));
 
     Group holes;
@@ -82,8 +83,12 @@ Drawing words() {
     made.root.name = "Words";
     auto& into = made.root.children;
     double y = 0;
-    for (const Face face :
-         {Face::roman, Face::italic, Face::small_caps, Face::bold, Face::roman_small, Face::italic_small}) {
+    for (const Face face : {Face::roman,
+                            Face::italic,
+                            Face::small_caps,
+                            Face::bold,
+                            Face::roman_small,
+                            Face::italic_small}) {
         into.emplace_back(text("The officer's fifth affair, 1784 & <1790>", {0, y += 6}, face));
     }
     into.emplace_back(text("Шапка и кафтан", {0, y += 6}));

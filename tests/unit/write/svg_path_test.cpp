@@ -7,9 +7,13 @@
 namespace platewright {
 namespace {
 
+constexpr Grid kTenths = {10, 1, 1};
+constexpr Grid kHundredths = {100, 2, 1};
+
 TEST(SvgPathData, IsRelativeAndShort) {
-    EXPECT_EQ(svg_path_data(polygon({{10, 10}, {12.5, 10}, {12.5, 11}, {10.25, 11.75}}), 2),
-              "m10 10h2.5v1l-2.25.75z");
+    EXPECT_EQ(
+        svg_path_data(polygon({{10, 10}, {12.5, 10}, {12.5, 11}, {10.25, 11.75}}), kHundredths),
+        "m10 10h2.5v1l-2.25.75z");
 }
 
 TEST(SvgPathData, JoinsNumbersWhereTheyPart) {
@@ -17,7 +21,7 @@ TEST(SvgPathData, JoinsNumbersWhereTheyPart) {
     path.move_to({0.5, -0.5});
     path.line_to({1, 0.25});
     path.line_to({3, 1});
-    EXPECT_EQ(svg_path_data(path, 2), "m.5-.5.5.75 2 .75");
+    EXPECT_EQ(svg_path_data(path, kHundredths), "m.5-.5.5.75 2 .75");
 }
 
 TEST(SvgPathData, SaysSmoothCurvesShorter) {
@@ -26,7 +30,7 @@ TEST(SvgPathData, SaysSmoothCurvesShorter) {
     path.cubic_to({1, 0}, {2, 1}, {2, 2});
     path.cubic_to({2, 3}, {3, 4}, {4, 4});
     path.cubic_to({4, 3}, {3, 2}, {2, 2});
-    EXPECT_EQ(svg_path_data(path, 2), "m0 0c1 0 2 1 2 2s1 2 2 2c0-1-1-2-2-2");
+    EXPECT_EQ(svg_path_data(path, kHundredths), "m0 0c1 0 2 1 2 2s1 2 2 2c0-1-1-2-2-2");
 }
 
 TEST(SvgPathData, NeverTakesACornerForASmoothJoin) {
@@ -34,25 +38,27 @@ TEST(SvgPathData, NeverTakesACornerForASmoothJoin) {
     path.move_to({0, 0});
     path.line_to({5, 0});
     path.cubic_to({5, 0}, {6, 1}, {6, 2});
-    EXPECT_EQ(svg_path_data(path, 1), "m0 0h5c0 0 1 1 1 2");
+    EXPECT_EQ(svg_path_data(path, kTenths), "m0 0h5c0 0 1 1 1 2");
 }
 
 TEST(SvgPathData, RoundingDoesNotAddUp) {
     Path path;
     path.move_to({0, 0});
     for (int i = 1; i <= 100; ++i) {
-        path.line_to({i * 0.34, 0});
+        path.line_to({i * 0.34, i % 2 == 0 ? 0.0 : 5.0});
     }
-    path.line_to({34, 1});
-    const std::string data = svg_path_data(path, 1);
-    // 34.0 in steps of a tenth, whatever the rounding of each of them was.
+    // 34.0 in tenths, whatever the rounding of each step was.
+    const std::string data = svg_path_data(path, kTenths);
     double x = 0;
-    for (std::size_t at = data.find('h') + 1; data[at] != 'v';) {
+    std::size_t steps = 0;
+    for (std::size_t at = data.find('l') + 1; at < data.size(); ++steps) {
         std::size_t used = 0;
-        x += std::stod(data.substr(at), &used);
+        const double by = std::stod(data.substr(at), &used);
+        x += steps % 2 == 0 ? by : 0;
         at += used;
-        at += data[at] == ' ' ? 1U : 0U;
+        at += at < data.size() && data[at] == ' ' ? 1U : 0U;
     }
+    EXPECT_EQ(steps, 200U);
     EXPECT_NEAR(x, 34, 0.001);
 }
 
@@ -60,15 +66,15 @@ TEST(SvgPathData, StartsEachStretchFromTheLast) {
     Path path = polygon({{0, 0}, {1, 0}, {1, 1}});
     path.move_to({5, 5});
     path.line_to({6, 6});
-    EXPECT_EQ(svg_path_data(path, 1), "m0 0h1v1zm5 5 1 1");
+    EXPECT_EQ(svg_path_data(path, kTenths), "m0 0h1v1zm5 5 1 1");
 }
 
 TEST(SvgPathData, KeepsADot) {
     Path path;
     path.move_to({5, 5});
     path.line_to({5, 5});
-    EXPECT_EQ(svg_path_data(path, 1), "m5 5h0");
-    EXPECT_EQ(svg_path_data(Path(), 1), "");
+    EXPECT_EQ(svg_path_data(path, kTenths), "m5 5h0");
+    EXPECT_EQ(svg_path_data(Path(), kTenths), "");
 }
 
 }  // namespace

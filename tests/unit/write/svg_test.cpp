@@ -16,7 +16,8 @@ namespace {
 
 std::size_t count(const std::string& in, const std::string& what) {
     std::size_t found = 0;
-    for (std::size_t at = in.find(what); at != std::string::npos; at = in.find(what, at + what.size())) {
+    for (std::size_t at = in.find(what); at != std::string::npos;
+         at = in.find(what, at + what.size())) {
         ++found;
     }
     return found;
@@ -46,7 +47,8 @@ std::string without_fonts(std::string svg) {
 
 TEST(WriteSvg, IsTheExpectedText) {
     const std::string found = without_fonts(write_svg(test::sample(), 0, Typesetter()));
-    std::ifstream file(PLATEWRIGHT_SOURCE_DIR "/tests/unit/write/sample.expected.svg", std::ios::binary);
+    std::ifstream file(PLATEWRIGHT_SOURCE_DIR "/tests/unit/write/sample.expected.svg",
+                       std::ios::binary);
     std::stringstream expected;
     expected << file.rdbuf();
     // To accept a change, copy this over the expected file after reading the difference.
@@ -74,7 +76,8 @@ TEST(WriteSvg, UsesEachIdOnceAndRefersToNoOther) {
     for (const auto& found : xml.select_nodes("//*[@id]")) {
         EXPECT_TRUE(ids.insert(found.node().attribute("id").value()).second);
     }
-    for (const auto& found : xml.select_nodes("//@*[starts-with(., '#p') or starts-with(., 'url(#')]")) {
+    for (const auto& found :
+         xml.select_nodes("//@*[starts-with(., '#p') or starts-with(., 'url(#')]")) {
         std::string value = found.attribute().value();
         value.erase(0, value.find('#') + 1);
         wanted.insert(value.substr(0, value.find(')')));
@@ -83,7 +86,8 @@ TEST(WriteSvg, UsesEachIdOnceAndRefersToNoOther) {
     for (const std::string& id : wanted) {
         EXPECT_EQ(ids.count(id), 1U) << id;
     }
-    for (const char* name : {"shapes", "words", "plain", "holes", "shapes-plain", "lines-strokes"}) {
+    for (const char* name :
+         {"shapes", "words", "plain", "holes", "shapes-plain", "lines-strokes"}) {
         EXPECT_EQ(ids.count(name), 1U) << name;
     }
 }
@@ -93,7 +97,8 @@ TEST(WriteSvg, WritesAnOutlineOnce) {
     const PathId first = drawing.add(polygon({{0, 0}, {7, 0}, {7, 9}}));
     const PathId equal = drawing.add(polygon({{0, 0}, {7, 0}, {7, 9}}));
     const PathId other = drawing.add(polygon({{1, 0}, {7, 0}, {7, 9}}));
-    drawing.root.children = {filled(first, {255, 0, 0}), filled(equal, {0, 0, 255}, {2, 0}), filled(other, {})};
+    drawing.root.children = {
+        filled(first, {255, 0, 0}), filled(equal, {0, 0, 255}, {2, 0}), filled(other, {})};
     const std::string svg = write_svg(page_of(std::move(drawing)), 0, Typesetter());
     EXPECT_EQ(count(svg, "m0 0h7v9z"), 1U);
     EXPECT_EQ(count(svg, "<use href=\"#p0\" fill=\"#f00\"/>"), 1U);
@@ -173,7 +178,8 @@ TEST(WriteSvg, EmbedsOnlyTheFacesUsed) {
 }
 
 TEST(WriteSvg, IgnoresADashOfNothing) {
-    for (const std::vector<double>& dash : {std::vector<double>{0, 0}, {-1, 2}, {std::stod("nan")}}) {
+    for (const std::vector<double>& dash :
+         {std::vector<double>{0, 0}, {-1, 2}, {std::stod("nan")}}) {
         Drawing drawing;
         const PathId path = drawing.add(polygon({{0, 0}, {7, 0}, {7, 9}}));
         drawing.root.children.emplace_back(Shape{path, {}, {}, Stroke{{}, 1, 1, dash}});

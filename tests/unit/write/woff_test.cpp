@@ -14,7 +14,8 @@ namespace {
 std::size_t number(const std::string& bytes, std::size_t at, int count) {
     std::size_t value = 0;
     for (int i = 0; i < count; ++i) {
-        value = value << 8U | static_cast<unsigned char>(bytes.at(at + static_cast<std::size_t>(i)));
+        value =
+            value << 8U | static_cast<unsigned char>(bytes.at(at + static_cast<std::size_t>(i)));
     }
     return value;
 }
@@ -59,7 +60,8 @@ TEST(ToWoff, HoldsEveryTableOfTheFile) {
                       Z_OK);
             table = whole;
         }
-        EXPECT_EQ(table, file.substr(number(file, original + 8, 4), number(file, original + 12, 4)));
+        EXPECT_EQ(table,
+                  file.substr(number(file, original + 8, 4), number(file, original + 12, 4)));
     }
 }
 
