@@ -101,8 +101,8 @@ class Painting {
         cover.points.insert(cover.points.end(), zone.path.points.begin(), zone.path.points.end());
         entry->second.cover = easel_.drawing().add(std::move(cover));
         entry->second.outline = easel_.drawing().add(zone.path);
-        entry->second.rings = hatch(zone, easel_.weight(4.4), easel_.weight(0.85), 0, 0.30);
-        entry->second.crossed = hatch(zone, easel_.weight(4.9), easel_.weight(0.7), -0.55, 0.13);
+        entry->second.rings = hatch(zone, easel_.weight(4.8), easel_.weight(0.9), 0, 0.30);
+        entry->second.crossed = hatch(zone, easel_.weight(5.6), easel_.weight(0.75), -0.55, 0.13);
         return entry->second;
     }
 
@@ -115,8 +115,13 @@ class Painting {
             return;
         }
         const PathId shape = shapes_[part.name];
-        easel_.fill(shadow, shape, {0.55 * part.shadow, part.shadow}, kCastShadow, 0.22);
-        easel_.fill(shadow, shape, {0.3 * part.shadow, 0.5 * part.shadow}, kCastShadow, 0.18);
+        // A long shadow has a core; a short one would not show it.
+        const bool cored = part.shadow > 4;
+        const Point far{0.55 * part.shadow, part.shadow};
+        easel_.fill(shadow, shape, far, kCastShadow, cored ? 0.22 : 0.30);
+        if (cored) {
+            easel_.fill(shadow, shape, far * 0.5, kCastShadow, 0.18);
+        }
         into.children.emplace_back(std::move(shadow));
     }
 

@@ -9,17 +9,19 @@ namespace platewright {
 
 namespace {
 
-// Nine faint steps are smooth at print size; four were seen as stripes.
-constexpr int kShadeSteps = 9;
-constexpr int kLightSteps = 5;
+// Eight faint steps are smooth at print size; four were seen as stripes.
+constexpr int kShadeSteps = 8;
+constexpr int kLightSteps = 4;
 /// Forms narrower than this, in mm, have no room for all the steps.
 constexpr double kFullStepsFrom = 90;
 constexpr double kShadeReach = 72;
 constexpr double kLightReach = 26;
-constexpr double kShadeAlpha = 0.030;
-constexpr double kLightAlpha = 0.026;
+constexpr double kShadeAlpha = 0.034;
+constexpr double kLightAlpha = 0.032;
 /// Modelling weaker than this has no room for hatching.
 constexpr double kHatchFromDepth = 0.5;
+/// On black cloth no hatching could be seen.
+constexpr double kHatchFromLightness = 0.32;
 
 void crescents(
     Group& into, PathId cover, int steps, double reach, double power, Fill wash, double sign) {
@@ -135,7 +137,7 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
               1.2,
               {piece.inks.light, light, true},
               -1);
-    if (depth >= kHatchFromDepth) {
+    if (depth >= kHatchFromDepth && piece.inks.lightness > kHatchFromLightness) {
         hatch(into, piece, volume);
     }
 }
@@ -175,12 +177,16 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         // contour.
         stroke(inner, piece.shape, piece.inks.seam, width + weight(2.2), 0.55);
     }
-    Shape heavier{piece.shape,
-                  {-weight(0.55), -weight(0.45)},
-                  std::nullopt,
-                  Stroke{piece.inks.contour, width * 0.8, 1, {}}};
-    inner.children.emplace_back(std::move(heavier));
-    stroke(outer, piece.shape, piece.inks.contour, width);
+    const bool thin = piece.line == LineWeight::fine || piece.line == LineWeight::light;
+    if (!thin) {
+        // Moved towards the light and cut off by the outline, the second line thickens only the
+        // shaded side, as a pen would.
+        inner.children.emplace_back(Shape{piece.shape,
+                                          kToLight * weight(0.75),
+                                          std::nullopt,
+                                          Stroke{piece.inks.contour, width, 1, {}}});
+    }
+    stroke(outer, piece.shape, piece.inks.contour, width * (thin ? 1.0 : 0.78));
 }
 
 }  // namespace platewright

@@ -20,23 +20,24 @@ void paint_button(
     Easel& easel, Group& into, Point at, double radius, double squash, const Inks& metal) {
     const double wide = radius * squash;
     const auto disc = [&](double share) { return easel.disc(wide * share, radius * share); };
-    easel.fill(into, disc(1.02), at + Point{radius * 0.22, radius * 0.38}, kShadow, 0.34);
+    // Under one millimetre printed there is no room for more than a face, a rim and a dot of light.
+    const bool small = radius < easel.weight(7.2);
     const PathId rim = disc(1);
-    easel.fill(into, rim, at, mix(metal.base, metal.shade, 0.42));
-    easel.fill(into, disc(0.84), at + Point{-radius * 0.10, -radius * 0.10}, metal.base);
-    // Under one millimetre printed there is no room for more than a dot of light.
-    if (easel.weight(7.2) < radius) {
+    easel.fill(into, rim, at + Point{radius * 0.22, radius * 0.38}, kShadow, 0.34);
+    const Colour edge = small ? metal.base : mix(metal.base, metal.shade, 0.42);
+    into.children.emplace_back(
+        Shape{rim, at, Fill{edge, 1, false}, Stroke{metal.contour, easel.weight(1.0), 1, {}}});
+    if (!small) {
+        easel.fill(into, disc(0.84), at + Point{-radius * 0.10, -radius * 0.10}, metal.base);
         easel.fill(into,
                    disc(0.52),
                    at + Point{-radius * 0.18, -radius * 0.20},
                    mix(metal.base, metal.light, 0.34));
     }
     easel.fill(into,
-               disc(0.20),
+               disc(small ? 0.36 : 0.20),
                at + Point{-radius * 0.30, -radius * 0.34},
                mix(metal.base, metal.light, 0.85));
-    into.children.emplace_back(
-        Shape{rim, at, std::nullopt, Stroke{metal.contour, easel.weight(1.0), 1, {}}});
 }
 
 /// How far a hole may run from `from` along `way` before it comes too near the limit.
