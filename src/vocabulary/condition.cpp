@@ -15,25 +15,27 @@ namespace {
 /// No template needs more; a longer condition is a slip.
 constexpr std::size_t kLongestText = 1000;
 
+constexpr std::string_view kBlanks = " \t\r\n";
+
+/// Length of the word or sign that `text` begins with; `text` is not empty and begins with no
+/// blank.
+std::size_t first_word_length(std::string_view text) {
+    if (text.starts_with('=')) {
+        return 1;
+    }
+    if (text.starts_with("!=")) {
+        return 2;
+    }
+    const std::size_t sign = std::min(text.find("!="), text.find('='));
+    return std::min({sign, text.find_first_of(kBlanks), text.size()});
+}
+
 /// The words of `text`, with `=` and `!=` as words of their own.
 std::vector<std::string_view> words_of(std::string_view text) {
     std::vector<std::string_view> words;
-    for (std::size_t at = 0; at < text.size();) {
-        if (text.substr(at).find_first_not_of(" \t\r\n") == std::string_view::npos) {
-            break;
-        }
-        at = text.find_first_not_of(" \t\r\n", at);
-        std::size_t end = at;
-        if (text[at] == '=' || text.substr(at).starts_with("!=")) {
-            end = at + (text[at] == '=' ? 1 : 2);
-        } else {
-            end = std::min(text.find_first_of(" \t\r\n=", at), text.size());
-            if (end < text.size() && text[end] == '=' && end > at + 1 && text[end - 1] == '!') {
-                --end;
-            }
-        }
-        words.push_back(text.substr(at, end - at));
-        at = end;
+    for (text = trim(text); !text.empty(); text = trim(text)) {
+        words.push_back(text.substr(0, first_word_length(text)));
+        text.remove_prefix(words.back().size());
     }
     return words;
 }
