@@ -143,9 +143,11 @@ Block set_in_grid(const std::vector<Entry>& entries, const Grid& grid) {
     double top = 0;
     for (std::size_t line = 0; line < lines; ++line) {
         for (std::size_t i = line; i < entries.size(); i += lines) {
+            const std::size_t column = i / lines;
+            const double x = static_cast<double>(column) * grid.pitch;
             double y = top;
             for (const Row& row : entries[i]) {
-                block.rows.push_back({{static_cast<double>(i / lines) * grid.pitch, y}, row});
+                block.rows.push_back({{x, y}, row});
                 y += row.height;
             }
         }

@@ -23,6 +23,20 @@ constexpr double kLevelOfHeads = 0.2;
 /// A shorter bar on A4 is of no use to a ruler.
 constexpr double kShortestBar = 18;
 
+/// A scale bar that may be drawn: what it measures, in how many parts.
+struct Bar {
+    double mm;
+    int parts;
+    const char* words;
+};
+
+constexpr std::array<Bar, 6> kBars{{{1000, 10, "1 m"},
+                                    {500, 5, "50 cm"},
+                                    {300, 3, "30 cm"},
+                                    {200, 4, "20 cm"},
+                                    {100, 5, "10 cm"},
+                                    {50, 5, "5 cm"}}};
+
 /// Free stretch across the page left and right of something at some height.
 struct Gap {
     double left = 0;
@@ -70,9 +84,9 @@ std::optional<Roundel> place_in_gap(const Plan& plan,
     const double needed = std::max(2 * radius, size.words_width) + 2 * clear;
     const double wanted = plan.figures.top + kLevelOfHeads * plan.figures.height();
     std::optional<Roundel> best;
-    constexpr int kTries = 120;
-    for (int i = 0; i <= kTries; ++i) {
-        const double y = plan.figures.top + plan.figures.height() * i / kTries;
+    constexpr int tries = 120;
+    for (int i = 0; i <= tries; ++i) {
+        const double y = plan.figures.top + plan.figures.height() * i / tries;
         if (y - radius < plan.neat.top + clear ||
             y + radius + size.words_height > plan.figures.bottom) {
             continue;
@@ -131,18 +145,6 @@ std::string scale_words(double factor) {
 }
 
 void draw_scale_bar(const Plan& plan, Point middle, double room, Ruler& ruler, Layer& on) {
-    struct Bar {
-        double mm;
-        int parts;
-        const char* words;
-    };
-
-    constexpr std::array<Bar, 6> kBars{{{1000, 10, "1 m"},
-                                        {500, 5, "50 cm"},
-                                        {300, 3, "30 cm"},
-                                        {200, 4, "20 cm"},
-                                        {100, 5, "10 cm"},
-                                        {50, 5, "5 cm"}}};
     const Type type = italic(plan.style.small());
     const std::string scale = scale_words(plan.factor);
     const double space = type.size * 0.6;

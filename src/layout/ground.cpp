@@ -31,18 +31,18 @@ class Irregular {
 
 /// A flat patch, wide and low, with a slightly waving edge.
 Path patch(Point centre, double half_width, double half_height, Irregular& irregular) {
-    constexpr int kCorners = 16;
-    std::array<Point, kCorners> p;
-    for (int i = 0; i < kCorners; ++i) {
-        const double turn = 2 * std::acos(-1.0) * i / kCorners;
+    constexpr int corners = 16;
+    std::array<Point, corners> p;
+    for (int i = 0; i < corners; ++i) {
+        const double turn = 2 * std::acos(-1.0) * i / corners;
         const double far = irregular.between(0.93, 1.03);
         p[static_cast<std::size_t>(i)] =
             centre + Point{std::cos(turn) * half_width * far, std::sin(turn) * half_height * far};
     }
-    const auto at = [&p](int i) { return p[static_cast<std::size_t>((i + kCorners) % kCorners)]; };
+    const auto at = [&p](int i) { return p[static_cast<std::size_t>((i + corners) % corners)]; };
     Path path;
     path.move_to(at(0));
-    for (int i = 0; i < kCorners; ++i) {
+    for (int i = 0; i < corners; ++i) {
         // Catmull-Rom through the corners.
         path.cubic_to(at(i) + (at(i + 1) - at(i - 1)) * (1.0 / 6),
                       at(i + 1) - (at(i + 2) - at(i)) * (1.0 / 6),
@@ -104,9 +104,9 @@ Plot plot_of(const Footing& foot, const Rect& within, double mm) {
 }
 
 void cut_plot(Path& path, const Plot& plot, const Footing& foot, double mm, Irregular& irregular) {
-    constexpr int kFurrows = 13;
-    for (int i = 0; i < kFurrows; ++i) {
-        const double v = 2 * (i + 0.5) / kFurrows - 1;
+    constexpr int furrows = 13;
+    for (int i = 0; i < furrows; ++i) {
+        const double v = 2 * (i + 0.5) / furrows - 1;
         const double reach = plot.half_width * std::sqrt(1 - v * v) * irregular.between(0.84, 1.12);
         cut(path,
             {plot.centre.x - reach,
@@ -119,8 +119,8 @@ void cut_plot(Path& path, const Plot& plot, const Footing& foot, double mm, Irre
             irregular);
     }
     // The shadow of the feet: closer and stronger, to the right of them.
-    constexpr int kShadows = 6;
-    for (int i = 0; i < kShadows; ++i) {
+    constexpr int shadows = 6;
+    for (int i = 0; i < shadows; ++i) {
         const double y = foot.sole + (-32 + 5.8 * i) * mm;
         const double right =
             std::min(foot.right + (95 - 9 * i) * mm, plot.centre.x + plot.half_width);

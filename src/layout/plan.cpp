@@ -277,9 +277,9 @@ std::size_t letters_of(const Captions& captions) {
 /// The type at which that many letters would cover the whole sheet: no larger type can do, and
 /// trying it would only take time.
 double hopeless_body(const Task& task) {
-    constexpr double kEmsOfOneLetter = 0.25;
+    constexpr double ems_of_one_letter = 0.25;
     const double letters = std::max<double>(static_cast<double>(letters_of(task.captions)), 1);
-    return std::sqrt(task.paper.width * task.paper.height / (letters * kEmsOfOneLetter));
+    return std::sqrt(task.paper.width * task.paper.height / (letters * ems_of_one_letter));
 }
 
 /// The plan with the largest type below `body` that holds all words.

@@ -240,14 +240,10 @@ void put_credits(
 
 std::string description_of(const std::vector<Figure>& figures, const Captions& captions) {
     std::string text = "Uniform plate: " + captions.title + ".";
-    std::vector<std::string> views;
-    for (const Figure& figure : figures) {
-        views.push_back(figure.view);
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        text += (i == 0 ? " Views: " : ", ") + figures[i].view;
     }
-    for (std::size_t i = 0; i < views.size(); ++i) {
-        text += (i == 0 ? " Views: " : ", ") + views[i];
-    }
-    text += views.empty() ? "" : ".";
+    text += figures.empty() ? "" : ".";
     for (const KeyEntry& entry : captions.key) {
         text += " " + entry.name + ": " + entry.worn + ".";
     }

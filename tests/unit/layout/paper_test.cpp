@@ -26,11 +26,11 @@ TEST(Paper, HasTheSizesOfIso216) {
 
 // ASME Y14.1: size A is 8.5 x 11 in, size B 11 x 17 in. Legal is the trade's 8.5 x 14 in.
 TEST(Paper, HasTheAmericanSizesInInches) {
-    constexpr double kInch = 25.4;
-    expect_size("letter", 8.5 * kInch, 11 * kInch);
-    expect_size("legal", 8.5 * kInch, 14 * kInch);
-    expect_size("tabloid", 11 * kInch, 17 * kInch);
-    expect_size("ledger", 17 * kInch, 11 * kInch);
+    constexpr double inch = 25.4;
+    expect_size("letter", 8.5 * inch, 11 * inch);
+    expect_size("legal", 8.5 * inch, 14 * inch);
+    expect_size("tabloid", 11 * inch, 17 * inch);
+    expect_size("ledger", 17 * inch, 11 * inch);
 }
 
 TEST(Paper, TurnsOnItsSide) {

@@ -2,6 +2,7 @@
 // The reference plate: nothing lost, nothing outside, nothing on top of something else.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cctype>
 
 #include "base/text.h"
@@ -29,9 +30,9 @@ Captions title_alone() {
 }
 
 const std::vector<Captions>& all_captions() {
-    static const std::vector<Captions> all{
+    static const std::vector<Captions> kAll{
         sample::captions(), sample::crowded_captions(), without_key(), title_alone()};
-    return all;
+    return kAll;
 }
 
 struct Laid {
@@ -55,7 +56,7 @@ struct Sample {
 
 /// Laid out once for all tests.
 const std::vector<Sample>& samples() {
-    static const std::vector<Sample> all = [] {
+    static const std::vector<Sample> kAll = [] {
         std::vector<Sample> made;
         for (const std::string& paper : kPapers) {
             for (std::size_t i = 0; i < all_captions().size(); ++i) {
@@ -66,7 +67,7 @@ const std::vector<Sample>& samples() {
         }
         return made;
     }();
-    return all;
+    return kAll;
 }
 
 template <typename Check>
@@ -113,6 +114,29 @@ std::vector<Written> written(const Document& document) {
     return all;
 }
 
+/// Boxes of all that is seen in the layers whose names begin so.
+std::vector<Rect> boxes_of(const Document& document, const std::string& layers) {
+    std::vector<Rect> boxes;
+    sample::walk(
+        document,
+        [&](const Placed& item, const Shape&, const Rect& seen) {
+            if (item.drawing.root.name.starts_with(layers)) {
+                boxes.push_back(seen);
+            }
+        },
+        [](const Placed&, const Text&) {});
+    return boxes;
+}
+
+/// How far a box lies over any of the others, in width; 0 if it lies clear of all.
+double deepest(const Rect& box, const std::vector<Rect>& others) {
+    double width = 0;
+    for (const Rect& other : others) {
+        width = std::max(width, sample::common(box, other).width());
+    }
+    return width;
+}
+
 TEST(Plate, LiesWithinTheSheet) {
     everywhere([](const Captions&, const Laid& laid) {
         const Page& page = laid.document.pages.front();
@@ -147,21 +171,10 @@ TEST(Plate, HasNoWordsOnOneAnother) {
 
 TEST(Plate, HasNoWordsOnAFigure) {
     everywhere([](const Captions&, const Laid& laid) {
-        std::vector<Rect> figures;
-        sample::walk(
-            laid.document,
-            [&](const Placed& item, const Shape&, const Rect& seen) {
-                if (item.drawing.root.name.starts_with("figure")) {
-                    figures.push_back(seen);
-                }
-            },
-            [](const Placed&, const Text&) {});
+        const std::vector<Rect> figures = boxes_of(laid.document, "figure");
         ASSERT_FALSE(figures.empty());
         for (const Written& line : written(laid.document)) {
-            for (const Rect& figure : figures) {
-                const Rect both = sample::common(line.box, figure);
-                EXPECT_TRUE(both.empty()) << line.words;
-            }
+            EXPECT_EQ(deepest(line.box, figures), 0) << line.words;
         }
     });
 }
@@ -254,22 +267,15 @@ TEST(Plate, StandsFiguresOnOneGroundLine) {
 
 TEST(Plate, PutsWordsBesideTheFiguresOnALyingSheet) {
     const Laid laid = lay(sample::captions(), "A4-landscape");
-    const Typesetter type;
-    double last_figure = 0;
-    double title = 0;
-    sample::walk(
-        laid.document,
-        [&](const Placed& item, const Shape&, const Rect& seen) {
-            if (item.drawing.root.name.starts_with("figure")) {
-                last_figure = std::max(last_figure, seen.right);
-            }
-        },
-        [&](const Placed& item, const Text& text) {
-            if (text.words.starts_with("Private")) {
-                title = sample::box_of(text, item, type).left;
-            }
-        });
-    EXPECT_GT(title, last_figure);
+    Rect figures;
+    for (const Rect& part : boxes_of(laid.document, "figure")) {
+        figures.include(part);
+    }
+    const std::vector<Written> lines = written(laid.document);
+    const auto title = std::ranges::find_if(
+        lines, [](const Written& line) { return line.words.starts_with("Private"); });
+    ASSERT_NE(title, lines.end());
+    EXPECT_GT(title->box.left, figures.right);
 }
 
 TEST(Plate, StatesTheScaleItIsDrawnAt) {
@@ -312,28 +318,14 @@ TEST(Plate, KeepsTheRoundelClearOfTheFigures) {
         SCOPED_TRACE(paper);
         const Laid laid = lay(sample::captions(), paper);
         Rect roundel;
-        std::vector<Rect> men;
-        sample::walk(
-            laid.document,
-            [&](const Placed& item, const Shape&, const Rect& seen) {
-                if (item.drawing.root.name == "roundel") {
-                    roundel.include(seen);
-                } else if (item.drawing.root.name.starts_with("figure")) {
-                    men.push_back(seen);
-                }
-            },
-            [](const Placed&, const Text&) {});
-        if (roundel.empty()) {
-            // Only the smallest paper has no room for it.
-            EXPECT_TRUE(paper.starts_with("A6") || paper == "80x80mm");
-            continue;
+        for (const Rect& ring : boxes_of(laid.document, "roundel")) {
+            roundel.include(ring);
         }
-        for (const Rect& part : men) {
-            // Boxes of round parts have empty corners; two boxes that meet by a third of the
-            // roundel would still be clear.
-            const Rect both = sample::common(part, roundel);
-            EXPECT_LT(both.width(), roundel.width() / 3);
-        }
+        const bool small_paper = paper.starts_with("A6") || paper == "80x80mm";
+        EXPECT_TRUE(small_paper || !roundel.empty());
+        // Boxes of round parts have empty corners; two that meet by a third of the roundel would
+        // still be clear.
+        EXPECT_LE(deepest(roundel, boxes_of(laid.document, "figure")), roundel.width() / 3);
     }
 }
 
