@@ -6,8 +6,9 @@
 
 namespace platewright::limits {
 
-/// A description is a page or two, a large palette 50 KB. The parser takes up to 3 microseconds a byte on the worst input
-/// we know (many opening brackets), so this keeps any answer under a second.
+/// A description is a page or two, a large palette 50 KB. The parser takes up to 3 microseconds a
+/// byte on the worst input we know (many opening brackets), so this keeps any answer under a
+/// second.
 inline constexpr std::size_t kYamlBytes = 250'000;
 /// The parser recurses on nesting; nothing we read is nested deeper than six.
 inline constexpr std::size_t kYamlDepth = 24;

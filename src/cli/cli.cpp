@@ -51,7 +51,7 @@ ExitCode refuse_extra(const CLI::App& app) {
     const auto near = nearest_word(word.substr(0, word.find('=')), known_words(app));
     const std::string kind = option                          ? " is no option"
                              : app.get_subcommands().empty() ? " is no command"
-                                                             : " is too much";
+                                                             : " has no place here";
     return refuse_usage(platewright::quoted(word) + kind,
                         near ? "did you mean " + platewright::quoted(*near) + "?" : help_hint(app));
 }

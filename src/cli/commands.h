@@ -22,11 +22,13 @@ struct DrawOptions {
     bool timings = false;
 };
 
+/// What is to be checked.
 struct CheckOptions {
     std::vector<std::string> files;
     bool json = false;
 };
 
+/// Which stage of which plate.
 struct DumpOptions {
     std::string file;
     std::string stage;
@@ -34,8 +36,11 @@ struct DumpOptions {
     std::string only_template;
 };
 
+/// Draws plates; problems go to standard error, the names of written files to standard output.
 ExitCode draw(const DrawOptions& options);
+/// Tells problems on standard error, or as JSON on standard output.
 ExitCode check(const CheckOptions& options);
+/// The text dump of a stage on standard output.
 ExitCode dump(const DumpOptions& options);
 
 /// The JSON Schema of a plate on standard output.

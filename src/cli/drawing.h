@@ -15,6 +15,7 @@
 
 namespace platewright::cli {
 
+/// What holds for every plate of a run.
 struct DrawSettings {
     Paper paper;
     double dpi = 300;
@@ -22,6 +23,7 @@ struct DrawSettings {
     std::size_t jobs = 1;
 };
 
+/// What came of it.
 struct DrawResult {
     ExitCode exit = ExitCode::done;
     /// The files that are there now, in the order of the inputs.

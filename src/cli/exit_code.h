@@ -15,6 +15,7 @@ enum ExitCode : int {
     our_fault = 70
 };
 
+/// The one that a run of both ends with.
 inline ExitCode worse(ExitCode a, ExitCode b) {
     return std::max(a, b);
 }

@@ -9,17 +9,22 @@
 
 namespace platewright::cli {
 
+/// Kinds of file that can be written.
 enum class Format { svg, pdf, png };
 
+/// The format of that name, in any case of letters.
 std::optional<Format> parse_format(std::string_view word);
+/// `svg`, `pdf` or `png`.
 std::string_view ending_of(Format format);
 
+/// One plate's way.
 struct Output {
     std::string input;
     /// `-` for standard output.
     std::string path;
 };
 
+/// All plates of a run, in the order of the command line.
 struct Outputs {
     Format format = Format::pdf;
     std::vector<Output> files;

@@ -20,6 +20,7 @@ std::string count_of(const Diagnostics& problems);
 /// (NO_COLOR).
 bool wants_colour();
 
+/// To standard error, at once.
 void write_error(std::string_view text);
 
 /// False if standard output did not take all of it.

@@ -119,30 +119,39 @@ std::optional<Job> Workshop::prepare(FileId plate,
                                      bool with_views,
                                      Diagnostics& to,
                                      Timings& timings) {
-    auto specified = timings.measure("read", [&] { return read_plate(sources_, plate, to); });
-    if (!specified) {
+    SpecifiedPlate written;
+    const bool sound = timings.measure(
+        "read", [&] { return read_plate(sources_, plate, to, written).has_value(); });
+    auto job =
+        timings.measure("data", [&] { return equip(std::move(written), with_views && sound, to); });
+    if (sound) {
+        return job;
+    }
+    // Unknown colours and ranks are told together with what could not be read.
+    if (job) {
+        static_cast<void>(uniform_of(*job, to));
+    }
+    return std::nullopt;
+}
+
+std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagnostics& to) {
+    const std::string set = plate.figure ? plate.figure->text : std::string(kDefaultFigure);
+    if (!check_figure(plate, set, to)) {
         return std::nullopt;
     }
-    return timings.measure("data", [&]() -> std::optional<Job> {
-        const std::string set =
-            specified->figure ? specified->figure->text : std::string(kDefaultFigure);
-        if (!check_figure(*specified, set, to)) {
-            return std::nullopt;
-        }
-        add_all(palettes().problems, to);
-        const auto& ranks = customs(set);
-        add_all(ranks.problems, to);
-        const Views* on = nullptr;
-        if (with_views) {
-            const auto& loaded = views(set);
-            add_all(loaded.problems, to);
-            on = loaded.value ? &*loaded.value : nullptr;
-        }
-        if (!palettes_->value || !ranks.value || (with_views && on == nullptr)) {
-            return std::nullopt;
-        }
-        return Job{std::move(*specified), &*ranks.value, on};
-    });
+    add_all(palettes().problems, to);
+    const auto& ranks = customs(set);
+    add_all(ranks.problems, to);
+    const Views* on = nullptr;
+    if (with_views) {
+        const auto& loaded = views(set);
+        add_all(loaded.problems, to);
+        on = loaded.value ? &*loaded.value : nullptr;
+    }
+    if (!palettes_->value || !ranks.value || (with_views && on == nullptr)) {
+        return std::nullopt;
+    }
+    return Job{std::move(plate), &*ranks.value, on};
 }
 
 std::optional<Uniform> Workshop::uniform_of(const Job& job, Diagnostics& to) const {

@@ -63,6 +63,8 @@ class Workshop {
         Diagnostics problems;
     };
 
+    /// Loads what the plate needs.
+    std::optional<Job> equip(SpecifiedPlate plate, bool with_views, Diagnostics& to);
     const Loaded<std::vector<SpecifiedPalette>>& palettes();
     const Loaded<SpecifiedCustoms>& customs(const std::string& set);
     const Loaded<Views>& views(const std::string& set);

@@ -6,6 +6,7 @@
 
 namespace platewright {
 
+/// The file that is being read and where its problems go.
 struct ReadContext {
     const SourceMap& sources;
     FileId file = 0;

@@ -9,6 +9,7 @@
 
 namespace platewright {
 
+/// The end of a piece and what kind it is.
 struct Extent {
     std::size_t end = 0;
     bool quoted = false;

@@ -34,6 +34,7 @@ enum class Trouble {
     other
 };
 
+/// The one place where the parser gave up.
 struct Fault {
     Trouble trouble = Trouble::other;
     /// Where it was noticed, in the text.
@@ -42,6 +43,7 @@ struct Fault {
     std::optional<std::size_t> opened;
 };
 
+/// What was read; the root is empty after a fault.
 struct Parsed {
     Item root;
     std::optional<Fault> fault;

@@ -111,6 +111,14 @@ class PlateReader {
 }  // namespace
 
 std::optional<SpecifiedPlate> read_plate(const SourceMap& sources, FileId file, Diagnostics& to) {
+    SpecifiedPlate rest;
+    return read_plate(sources, file, to, rest);
+}
+
+std::optional<SpecifiedPlate> read_plate(const SourceMap& sources,
+                                         FileId file,
+                                         Diagnostics& to,
+                                         SpecifiedPlate& rest) {
     const std::size_t errors = to.error_count();
     const auto root = read_tree(sources, file, to);
     const ReadContext context{sources, file, to};
@@ -124,10 +132,8 @@ std::optional<SpecifiedPlate> read_plate(const SourceMap& sources, FileId file, 
         to.error("read.missing-key", {file, 0, 0}, "the plate has no title")
             .hints.emplace_back("begin with a line such as 'plate: Private, Tannbruck Regiment'");
     }
-    if (to.error_count() != errors) {
-        return std::nullopt;
-    }
-    return reader.take();
+    rest = reader.take();
+    return to.error_count() == errors ? std::optional(rest) : std::nullopt;
 }
 
 }  // namespace platewright

@@ -17,6 +17,13 @@ namespace platewright {
 /// read.unknown-choice, read.out-of-range, read.bad-name.
 std::optional<SpecifiedPlate> read_plate(const SourceMap& sources, FileId file, Diagnostics& to);
 
+/// The same; `rest` becomes what could be read even after errors, for finding further problems,
+/// never for drawing.
+std::optional<SpecifiedPlate> read_plate(const SourceMap& sources,
+                                         FileId file,
+                                         Diagnostics& to,
+                                         SpecifiedPlate& rest);
+
 /// Ranks and what they wear by custom (`templates/NAME/customs.yaml`). Errors as for a plate, and
 /// read.duplicate-name.
 std::optional<SpecifiedCustoms> read_customs(const SourceMap& sources,

@@ -25,6 +25,7 @@ struct None {
 /// strings.
 using WrittenValue = std::variant<None, std::string, int, Measure>;
 
+/// A value with its place.
 struct Written {
     WrittenValue value;
     Span span;
@@ -77,6 +78,7 @@ struct PaletteEntry {
     std::string certainty;
 };
 
+/// Colours in the order of the file.
 struct SpecifiedPalette {
     std::string name;
     std::vector<PaletteEntry> entries;

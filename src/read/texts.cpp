@@ -20,6 +20,18 @@ bool has_control(std::string_view text) {
     });
 }
 
+/// Line ends and runs of spaces come to one space.
+std::string with_single_spaces(std::string_view words) {
+    std::string result;
+    for (const char c : words) {
+        const bool blank = c == ' ' || c == '\n';
+        if (!blank || (!result.empty() && result.back() != ' ')) {
+            result += blank ? ' ' : c;
+        }
+    }
+    return result;
+}
+
 /// A control character: written as it is, or by a backslash in double quotes.
 void refuse_control(const Item& item, const ReadContext& context) {
     const std::string& text = context.sources.text(context.file);
@@ -63,7 +75,7 @@ std::optional<WrittenText> read_words(const Item& item,
         refuse_control(item, context);
         return std::nullopt;
     }
-    std::replace(words.begin(), words.end(), '\n', ' ');
+    words = with_single_spaces(words);
     if (words.empty() || is_null_word(item)) {
         context.to.error("read.missing-value", item.span, quoted(key) + " holds no words")
             .hints.emplace_back("write a text, or leave the line out");

@@ -12,9 +12,9 @@
 
 namespace platewright {
 
-/// The words of one text, blanks at both ends left out, line ends made spaces. `key` as the user
-/// knows it; at most `most` characters. Errors: read.wrong-kind, read.control-character,
-/// read.out-of-range.
+/// The words of one text, blanks at both ends left out, line ends and runs of spaces made one
+/// space. `key` as the user knows it; at most `most` characters. Errors: read.wrong-kind,
+/// read.control-character, read.out-of-range.
 std::optional<WrittenText> read_words(const Item& item,
                                       const std::string& key,
                                       std::size_t most,

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
-// Any bytes as a plate, as customs and as a palette: an answer or an error, never a crash.
+// Any bytes as a plate, as customs and as a palette, and what was read resolved: an answer or an
+// error, never a crash.
 #include <cstdint>
 #include <string>
 
 #include "base/diagnostic.h"
 #include "read/read.h"
 #include "require.h"
+#include "resolve/resolve.h"
 
 namespace platewright::fuzz {
 namespace {
@@ -20,6 +22,40 @@ void check_contract(bool has_value, const Diagnostics& problems, std::size_t siz
     }
 }
 
+/// Colours for the defaults, so that resolving goes its whole way.
+const SpecifiedPalette& any_palette() {
+    static const SpecifiedPalette kPalette = [] {
+        SourceMap sources;
+        Diagnostics problems;
+        const FileId file = sources.add(
+            "palette.yaml",
+            "palette: x\n"
+            "cloth: [{name: white, colour: \"#eeeeee\"}, {name: red, colour: \"#aa3333\"},\n"
+            "  {name: black, colour: \"#222222\"}, {name: dark blue, colour: \"#223355\"}]\n"
+            "metal: [{name: yellow, colour: \"#ccaa44\"}, {name: steel, colour: \"#999999\"}]\n"
+            "leather: [{name: white, colour: \"#eeeecc\"}, {name: black, colour: \"#333333\"}]\n"
+            "skin: [{name: fair, colour: \"#ddbb99\"}]\n"
+            "hair: [{name: powdered, colour: \"#dddddd\"}]\n");
+        const auto palette = read_palette(sources, file, problems);
+        require(palette.has_value());
+        return *palette;
+    }();
+    return kPalette;
+}
+
+void resolve_everything(const SpecifiedPlate& plate,
+                        const SpecifiedCustoms& customs,
+                        const SourceMap& sources,
+                        std::size_t size) {
+    Diagnostics problems;
+    const auto uniform = resolve(plate, customs, {any_palette()}, problems);
+    check_contract(uniform.has_value(), problems, size);
+    if (uniform) {
+        require(uniform->decided.size() == properties().size());
+        require(!dump(*uniform, sources).empty());
+    }
+}
+
 void read_everything(const std::string& text) {
     SourceMap sources;
     const FileId file = sources.add("fuzz.yaml", text);
@@ -28,6 +64,7 @@ void read_everything(const std::string& text) {
     check_contract(plate.has_value(), of_plate, text.size());
     if (plate) {
         require(!dump(*plate, sources).empty());
+        resolve_everything(*plate, {}, sources, text.size());
     }
     Diagnostics of_customs;
     const bool customs = read_customs(sources, file, of_customs).has_value();
