@@ -55,7 +55,7 @@ class Check {
             exit_ = worse(exit_, ExitCode::bad_data);
         }
         problems_.sort();
-        return print() ? exit_ : ExitCode::cannot_read_or_write;
+        return worse(exit_, print());
     }
 
   private:
@@ -96,17 +96,17 @@ class Check {
         }
     }
 
-    [[nodiscard]] bool print() const {
+    [[nodiscard]] ExitCode print() const {
         if (options_.json) {
-            return write_output(in_json(problems_, sources_));
+            return answer(in_json(problems_, sources_));
         }
         if (problems_.all().empty()) {
             const std::size_t files = options_.files.size();
-            return write_output(std::to_string(files) + (files == 1 ? " file" : " files") +
-                                ", no problems\n");
+            return answer(std::to_string(files) + (files == 1 ? " file" : " files") +
+                          ", no problems\n");
         }
         write_error(in_words(problems_, sources_, wants_colour()));
-        return true;
+        return ExitCode::done;
     }
 
     const CheckOptions& options_;

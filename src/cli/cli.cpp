@@ -193,9 +193,9 @@ class CommandLine {
             app_.parse(argc, argv);
         } catch (const CLI::CallForHelp&) {
             const auto commands = app_.get_subcommands();
-            return print(commands.empty() ? app_.help() : commands.front()->help(app_.get_name()));
+            return answer(commands.empty() ? app_.help() : commands.front()->help(app_.get_name()));
         } catch (const CLI::CallForVersion& version) {
-            return print(std::string(version.what()) + "\n");
+            return answer(std::string(version.what()) + "\n");
         } catch (const CLI::ParseError& error) {
             return refuse(app_, error);
         }
@@ -207,10 +207,6 @@ class CommandLine {
         CLI::App* command = app_.add_subcommand(name, does)->group("Commands");
         command->callback([this, run = std::move(run)] { chosen_ = run; });
         return *command;
-    }
-
-    static ExitCode print(const std::string& text) {
-        return write_output(text) ? ExitCode::done : ExitCode::cannot_read_or_write;
     }
 
     CLI::App app_{"Draws uniforms as plates, from descriptions in plain words."};

@@ -114,10 +114,11 @@ ExitCode draw(const DrawOptions& options) {
     if (options.timings) {
         write_error(result.timings.in_words());
     }
+    std::string written;
     for (const std::string& path : result.written) {
-        write_output("wrote " + visible(path) + "\n");
+        written += "wrote " + visible(path) + "\n";
     }
-    return result.exit;
+    return worse(result.exit, answer(written));
 }
 
 }  // namespace platewright::cli

@@ -31,7 +31,7 @@ class Dump {
             exit = ExitCode::cannot_read_or_write;
         } else if (options_.stage == kStages[0]) {
             if (const auto plate = read_plate(sources_, *file, problems_)) {
-                exit = print(dump(*plate, sources_));
+                exit = answer(dump(*plate, sources_));
             }
         } else {
             exit = later_stage(*file);
@@ -59,7 +59,7 @@ class Dump {
         if (!uniform) {
             return workshop.missed_a_file() ? ExitCode::cannot_read_or_write : ExitCode::bad_data;
         }
-        return print(drawn ? drawn_stage(*uniform, *job->views) : dump(*uniform, sources_));
+        return answer(drawn ? drawn_stage(*uniform, *job->views) : dump(*uniform, sources_));
     }
 
     std::string drawn_stage(const Uniform& uniform, const Views& views) {
@@ -75,10 +75,6 @@ class Dump {
             text += dump(compose(uniform, *views.button, kScale));
         }
         return text;
-    }
-
-    static ExitCode print(const std::string& text) {
-        return write_output(text) ? ExitCode::done : ExitCode::cannot_read_or_write;
     }
 
     const DumpOptions& options_;

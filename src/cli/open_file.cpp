@@ -39,7 +39,7 @@ std::optional<FileId> open_file(const FileReader& files,
                                 Diagnostics& to) {
     const bool input = path == kDash;
     FileResult file = input ? read_input(limit) : files.read(path, limit);
-    const std::string name = input ? "<stdin>" : path;
+    const std::string name = input ? "<stdin>" : path.empty() ? "''" : path;
     if (!file.ok()) {
         report_unreadable(name, file.problem, to);
         return std::nullopt;

@@ -156,4 +156,12 @@ bool write_output(std::string_view text) {
     return written == text.size() && std::fflush(stdout) == 0;
 }
 
+ExitCode answer(std::string_view text) {
+    if (write_output(text)) {
+        return ExitCode::done;
+    }
+    write_error("platewright: error: standard output cannot be written to\n");
+    return ExitCode::cannot_read_or_write;
+}
+
 }  // namespace platewright::cli

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "base/diagnostic.h"
+#include "cli/exit_code.h"
 
 namespace platewright::cli {
 
@@ -25,5 +26,8 @@ void write_error(std::string_view text);
 
 /// False if standard output did not take all of it.
 bool write_output(std::string_view text);
+
+/// The same for a command's answer: the exit code, and a message if it could not be given.
+ExitCode answer(std::string_view text);
 
 }  // namespace platewright::cli
