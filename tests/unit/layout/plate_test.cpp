@@ -249,20 +249,25 @@ TEST(Plate, WarnsWhenWordsAreTooMany) {
     EXPECT_EQ(warning.hints.size(), 2U);
 }
 
-TEST(Plate, StandsFiguresOnOneGroundLine) {
-    const Laid laid = lay(sample::captions(), "A4");
-    std::vector<Placed> figures;
-    for (const Placed& item : laid.document.pages.front().items) {
-        if (item.drawing.root.name.starts_with("figure")) {
-            figures.push_back(item);
+/// The drawings on the page whose names begin so.
+std::vector<Placed> drawings(const Document& document, const std::string& names) {
+    std::vector<Placed> found;
+    for (const Placed& item : document.pages.front().items) {
+        if (item.drawing.root.name.starts_with(names)) {
+            found.push_back(item);
         }
     }
-    ASSERT_EQ(figures.size(), 2U);
-    EXPECT_EQ(figures[0].at.y, figures[1].at.y);
-    EXPECT_EQ(figures[0].factor, figures[1].factor);
-    EXPECT_LT(figures[0].at.x, figures[1].at.x);
-    EXPECT_EQ(figures[0].drawing.root.name, "figure-1-front");
-    EXPECT_EQ(figures[1].drawing.root.name, "figure-2-back");
+    return found;
+}
+
+TEST(Plate, StandsFiguresOnOneGroundLine) {
+    const std::vector<Placed> men = drawings(lay(sample::captions(), "A4").document, "figure");
+    ASSERT_EQ(men.size(), 2U);
+    EXPECT_EQ(men[0].at.y, men[1].at.y);
+    EXPECT_EQ(men[0].factor, men[1].factor);
+    EXPECT_LT(men[0].at.x, men[1].at.x);
+    EXPECT_EQ(men[0].drawing.root.name, "figure-1-front");
+    EXPECT_EQ(men[1].drawing.root.name, "figure-2-back");
 }
 
 TEST(Plate, PutsWordsBesideTheFiguresOnALyingSheet) {
@@ -288,13 +293,9 @@ TEST(Plate, StatesTheScaleItIsDrawnAt) {
                                             Paper{},
                                             type,
                                             to);
-    double factor = 0;
-    for (const Placed& item : document.pages.front().items) {
-        if (item.drawing.root.name == "figure-1-front") {
-            factor = item.factor;
-        }
-    }
-    EXPECT_LT(factor, 1.0 / 9);
+    const std::vector<Placed> men = drawings(document, "figure-1-front");
+    ASSERT_EQ(men.size(), 1U);
+    EXPECT_LT(men.front().factor, 1.0 / 9);
     EXPECT_EQ(sample::all_words(document).find("1:5"), std::string::npos);
 }
 
@@ -344,11 +345,7 @@ TEST(Plate, TakesOneFigureAndSix) {
         const std::vector<Figure> men(count, sample::man("front", 8));
         const Document document =
             lay_out_plate(men, sample::button(1), sample::captions(), Paper{}, type, to);
-        std::size_t seen = 0;
-        for (const Placed& item : document.pages.front().items) {
-            seen += item.drawing.root.name.starts_with("figure") ? 1U : 0U;
-        }
-        EXPECT_EQ(seen, count);
+        EXPECT_EQ(drawings(document, "figure").size(), count);
     }
 }
 
