@@ -17,12 +17,17 @@ namespace platewright {
 namespace {
 
 constexpr std::array<FaceName, 6> kFaces = {{
-    {Face::roman, "EBGaramond12-Regular.otf", "EB Garamond 12", false, false},
-    {Face::italic, "EBGaramond12-Italic.otf", "EB Garamond 12", true, false},
-    {Face::small_caps, "EBGaramondSC12-Regular.otf", "EB Garamond SC 12", false, false},
-    {Face::bold, "EBGaramond12-Bold.otf", "EB Garamond 12", false, true},
-    {Face::roman_small, "EBGaramond08-Regular.otf", "EB Garamond 08", false, false},
-    {Face::italic_small, "EBGaramond08-Italic.otf", "EB Garamond 08", true, false},
+    {Face::roman, "EBGaramond12-Regular.otf", "EB Garamond 12", "EB Garamond", false, false},
+    {Face::italic, "EBGaramond12-Italic.otf", "EB Garamond 12", "EB Garamond", true, false},
+    {Face::small_caps,
+     "EBGaramondSC12-Regular.otf",
+     "EB Garamond SC 12",
+     "EB Garamond SC",
+     false,
+     false},
+    {Face::bold, "EBGaramond12-Bold.otf", "EB Garamond 12", "EB Garamond", false, true},
+    {Face::roman_small, "EBGaramond08-Regular.otf", "EB Garamond 08", "EB Garamond", false, false},
+    {Face::italic_small, "EBGaramond08-Italic.otf", "EB Garamond 08", "EB Garamond", true, false},
 }};
 
 struct Release {
@@ -131,8 +136,8 @@ FcConfig* face_fonts(Face face) {
     // already.
     std::call_once(current, [] { FcConfigSetCurrent(FcConfigCreate()); });
     // Never freed, because Pango keeps patterns of them.
-    static auto* const slots = new std::array<Slot, kFaces.size()>();
-    Slot& slot = slots->at(static_cast<std::size_t>(face));
+    static auto* const kSlots = new std::array<Slot, kFaces.size()>();
+    Slot& slot = kSlots->at(static_cast<std::size_t>(face));
     std::call_once(slot.made, [&] {
         Config config(FcConfigCreate());
         add_face(config.get(), face_name(face));
@@ -142,14 +147,14 @@ FcConfig* face_fonts(Face face) {
 }
 
 FcConfig* system_fonts() {
-    static FcConfig* const config = [] {
+    static FcConfig* const kConfig = [] {
         Config made(FcInitLoadConfigAndFonts());
         for (const FaceName& face : kFaces) {
             add_face(made.get(), face);
         }
         return made.release();
     }();
-    return config;
+    return kConfig;
 }
 
 std::string fonts_missing_message(std::string_view file) {

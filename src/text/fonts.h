@@ -20,6 +20,8 @@ struct FaceName {
     std::string_view file;
     /// Family by which the system's font list and SVG know it.
     std::string_view family;
+    /// Family that programs know which read only the newer name entry, shared with other sizes.
+    std::string_view general_family;
     bool italic = false;
     bool bold = false;
 };

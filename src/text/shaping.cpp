@@ -20,8 +20,7 @@ std::size_t character_bytes(std::string_view words, std::size_t at) {
     }
     const gunichar character =
         g_utf8_get_char_validated(words.data() + at, static_cast<gssize>(words.size() - at));
-    constexpr gunichar kInvalid = static_cast<gunichar>(-2);
-    return character >= kInvalid || !g_unichar_validate(character)
+    return g_unichar_validate(character) == FALSE
                ? 0
                : static_cast<std::size_t>(g_unichar_to_utf8(character, nullptr));
 }

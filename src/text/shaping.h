@@ -15,7 +15,7 @@
 // one.
 /// HarfBuzz's font file and Pango's font.
 struct hb_face_t;
-struct _PangoFont;
+struct _PangoFont;  // NOLINT(bugprone-reserved-identifier): the library's own name
 
 namespace platewright {
 
@@ -55,7 +55,7 @@ struct Line {
 };
 
 /// Bytes that are set of any one string.
-inline constexpr std::size_t kSetBytes = 16 * 1024;
+inline constexpr std::size_t kSetBytes = 16'384;
 
 /// Text that every format can hold: valid UTF-8 of at most kSetBytes; bad bytes become U+FFFD,
 /// control characters, line ends and tabs a space. `keep_lines` leaves line feeds alone.

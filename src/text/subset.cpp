@@ -75,13 +75,13 @@ std::string name_of(hb_face_t* face) {
 /// The box of the whole face, from its `head` table.
 void read_box(hb_face_t* face, EmbeddedFont& to) {
     const std::string head = table(face, HB_TAG('h', 'e', 'a', 'd'));
-    constexpr std::size_t kBoxAt = 36;
-    if (head.size() < kBoxAt + 8) {
+    const std::size_t box_at = 36;
+    if (head.size() < box_at + 8) {
         return;
     }
     const auto read = [&](std::size_t index) {
-        const auto high = static_cast<unsigned char>(head[kBoxAt + 2 * index]);
-        const auto low = static_cast<unsigned char>(head[kBoxAt + 2 * index + 1]);
+        const auto high = static_cast<unsigned char>(head[box_at + 2 * index]);
+        const auto low = static_cast<unsigned char>(head[box_at + 2 * index + 1]);
         return thousandths(static_cast<std::int16_t>(high << 8U | low), face);
     };
     to.left = read(0);
@@ -210,6 +210,8 @@ void line_to(
     outline(to).path.line_to(outline(to).at(x, y));
 }
 
+// The library's signature.
+// NOLINTNEXTLINE(readability-function-size)
 void cubic_to(hb_draw_funcs_t* /*f*/,
               void* to,
               hb_draw_state_t* /*s*/,

@@ -103,7 +103,7 @@ class Writer {
     }
 
     [[nodiscard]] std::string defs() const {
-        const std::string all = outlines_.defs() + clips_;
+        const std::string all = outlines_.defs() + clips_ + rows_;
         return all.empty() ? all : "<defs>\n" + all + "</defs>\n";
     }
 
@@ -179,8 +179,7 @@ class Writer {
         within_ = outer;
     }
 
-    /// Paints the children; several shapes in a row that are painted alike say so once, in a group
-    /// of their own.
+    /// Paints the children; several shapes in a row that are painted alike say so once.
     void children(const Group& group) {
         for (std::size_t at = 0; at < group.children.size();) {
             const std::size_t end = end_of_row(group, at);
@@ -190,12 +189,26 @@ class Writer {
                 ++at;
                 continue;
             }
-            out_ += "<g" + style_of(group.children[at]) + ">\n";
+            const std::string style = style_of(group.children[at]);
+            const std::size_t begin = out_.size();
             for (; at < end; ++at) {
                 element(std::get<Shape>(group.children[at]), {});
             }
-            out_ += "</g>\n";
+            const std::string row = out_.substr(begin);
+            out_.resize(begin);
+            out_ += "<use href=\"#" + row_id(row) + '"' + style + "/>\n";
         }
+    }
+
+    /// The shading of a form is the same row of shapes for every piece that lies on it, only in
+    /// other colours, so a row is written once and its colour given where it is used.
+    std::string row_id(const std::string& row) {
+        const auto [at, is_new] = row_ids_.try_emplace(row);
+        if (is_new) {
+            at->second = "r" + std::to_string(row_ids_.size() - 1);
+            rows_ += "<g id=\"" + at->second + "\">\n" + row + "</g>\n";
+        }
+        return at->second;
     }
 
     [[nodiscard]] std::string style_of(const Node& node) const {
@@ -278,6 +291,8 @@ class Writer {
     Outlines outlines_;
     std::map<std::string, std::string> clip_ids_;
     std::string clips_;
+    std::string rows_;
+    std::map<std::string, std::string> row_ids_;
     std::string out_;
     std::string within_;
     const Drawn* drawn_ = nullptr;

@@ -37,7 +37,8 @@ void append_attribute(std::string& to, const char* name, double value, int place
 
 void append_font(std::string& to, const FaceName& face) {
     // Names with digits must be quoted inside the attribute.
-    to += " font-family=\"'" + std::string(face.family) + "','EB Garamond',serif\"";
+    to += " font-family=\"'" + std::string(face.family) + "','" + std::string(face.general_family) +
+          "',serif\"";
     if (face.italic) {
         to += " font-style=\"italic\"";
     }

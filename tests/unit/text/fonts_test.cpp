@@ -27,7 +27,7 @@ TEST(Fonts, EveryFaceHasAFile) {
 }
 
 TEST(Fonts, AFaceThatIsNowhereSaysHowToInstallIt) {
-    const FaceName absent{Face::roman, "NoSuchFace.otf", "No Such Family", false, false};
+    const FaceName absent{Face::roman, "NoSuchFace.otf", "No Such Family", "None", false, false};
     try {
         find_font_file(absent);
         FAIL() << "found a file for a face that does not exist";
