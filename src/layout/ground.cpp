@@ -95,11 +95,11 @@ struct Plot {
 Plot plot_of(const Footing& foot, const Rect& within, double mm) {
     Plot plot;
     // A little to the right, where the shadow falls.
-    plot.centre = {(foot.left + foot.right) / 2 + 30 * mm, foot.sole - 19 * mm};
+    plot.centre = {(foot.left + foot.right) / 2 + 30 * mm, foot.sole - 21 * mm};
     plot.half_width = std::min({(foot.right - foot.left) / 2 + 165 * mm,
                                 (plot.centre.x - within.left) / 1.12,
                                 (within.right - plot.centre.x) / 1.12});
-    plot.half_height = 40 * mm;
+    plot.half_height = 37 * mm;
     return plot;
 }
 

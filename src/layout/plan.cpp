@@ -60,7 +60,7 @@ Spaces spaces_of(const Plan& plan) {
     const bool wide = plan.economy < Economy::wide_spacing;
     Spaces s;
     s.head = (wide ? 1.0 : 0.5) * unit;
-    s.label = plan.label_size() * 0.85;
+    s.label = plan.label_size() * 1.0;
     s.before_title = (wide ? 1.4 : 0.8) * body;
     s.after_title = (wide ? 2.2 : 0.8) * body;
     s.before_notes = (wide ? 1.6 : 0.8) * body;

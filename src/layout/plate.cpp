@@ -96,7 +96,7 @@ void put_labels(const std::vector<Figure>& figures,
                 Page& page) {
     Layer labels("labels");
     const Type type = sheet::italic(plan.label_size());
-    const double baseline = plan.figures.bottom + plan.label_size() * 0.42;
+    const double baseline = plan.figures.bottom + plan.label_size() * 0.6;
     for (std::size_t i = 0; i < figures.size(); ++i) {
         labels.words(figures[i].view, {stands[i].at.x, baseline}, type, sheet::kInk, Align::middle);
     }
