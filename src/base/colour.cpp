@@ -237,8 +237,7 @@ double delta_e_2000(Lab first, Lab second) {
 
     const double dl = second.l - first.l;
     const double dc = c2 - c1;
-    const double dh =
-        2 * std::sqrt(c1 * c2) * std::sin(radians(hue_difference(h1, h2, grey)) / 2);
+    const double dh = 2 * std::sqrt(c1 * c2) * std::sin(radians(hue_difference(h1, h2, grey)) / 2);
 
     const double l = (first.l + second.l) / 2;
     const double c = (c1 + c2) / 2;

@@ -37,7 +37,8 @@ Lab to_lab_d65(Colour colour);
 /// Lab relative to D50, by Bradford adaptation, as colour instruments print it.
 Lab to_lab_d50(Colour colour);
 
-/// The nearest sRGB colour to a Lab value relative to D65. `clipped`, if given, tells whether the value lay outside sRGB.
+/// The nearest sRGB colour to a Lab value relative to D65. `clipped`, if given, tells whether the
+/// value lay outside sRGB.
 Colour from_lab_d65(Lab lab, bool* clipped = nullptr);
 
 /// CIEDE2000 with kL = kC = kH = 1.
@@ -55,9 +56,11 @@ struct OkLab {
     double b = 0;
 };
 
+/// OKLab of an sRGB colour.
 OkLab to_oklab(Colour colour);
 
-/// The sRGB colour of that lightness and hue; where sRGB has none so strong, the chroma is reduced, never the hue.
+/// The sRGB colour of that lightness and hue; where sRGB has none so strong, the chroma is reduced,
+/// never the hue.
 Colour from_oklab(OkLab lab);
 
 /// `top` at `alpha` (0..1) over `bottom`, mixed as printers and SVG do, in encoded sRGB.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The drawing tree: what is painted, in order, from few kinds of node. Written contract:
-// every colour is final, every path is in the drawing's own mm, clip paths are oriented alike, names are unique in a group.
+// every colour is final, every path is in the drawing's own mm, clip paths are oriented alike,
+// names are unique in a group.
 #pragma once
 
 #include <optional>
@@ -13,13 +14,15 @@
 
 namespace platewright {
 
+/// A flat colour over the inside of a path. `alpha` 0 to 1.
 struct Fill {
     Colour colour;
     double alpha = 1;
     bool even_odd = false;
 };
 
-/// A round-ended, round-cornered line; `dash` alternates drawn and skipped lengths. All in the drawing's mm.
+/// A round-ended, round-cornered line; `dash` alternates drawn and skipped lengths. All in the
+/// drawing's mm.
 struct Stroke {
     Colour colour;
     double width = 1;
@@ -27,9 +30,11 @@ struct Stroke {
     std::vector<double> dash;
 };
 
-/// Index into `Drawing::paths`. Paths are shared, so that shading repeats a number and not an outline.
+/// Index into `Drawing::paths`. Paths are shared, so that shading repeats a number and not an
+/// outline.
 using PathId = std::size_t;
 
+/// A path painted once: filled first, then stroked.
 struct Shape {
     PathId path = 0;
     /// Where the path is moved before it is painted.
@@ -38,7 +43,8 @@ struct Shape {
     std::optional<Stroke> stroke;
 };
 
-/// Faces of the one type family, and `symbol` for the certainty marks. Names of font files stay in `text/`.
+/// Faces of the one type family, and `symbol` for the certainty marks. Names of font files stay in
+/// `text/`.
 enum class Face { roman, italic, small_caps, bold, roman_small, italic_small };
 enum class Align { start, middle, end };
 
@@ -68,6 +74,7 @@ struct Group {
     std::vector<Node> children;
 };
 
+/// A picture: its paths, and the tree that paints them.
 struct Drawing {
     std::vector<Path> paths;
     Group root;

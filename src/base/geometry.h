@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Points, rectangles and paths shared by every stage. All lengths are millimetres; y grows downward.
+// Points, rectangles and paths shared by every stage. All lengths are millimetres; y grows
+// downward.
 #pragma once
 
 #include <cstdint>
@@ -13,8 +14,11 @@ struct Point {
     double y = 0;
 
     friend Point operator+(Point a, Point b) { return {a.x + b.x, a.y + b.y}; }
+
     friend Point operator-(Point a, Point b) { return {a.x - b.x, a.y - b.y}; }
+
     friend Point operator*(Point a, double k) { return {a.x * k, a.y * k}; }
+
     friend bool operator==(const Point&, const Point&) = default;
 };
 
@@ -24,11 +28,13 @@ double length(Point p);
 /// The same direction with length 1; (0, 0) stays (0, 0).
 Point unit(Point p);
 
-/// A quarter turn to the right-hand side of someone walking along `p` on a page whose y grows downward.
+/// A quarter turn to the right-hand side of someone walking along `p` on a page whose y grows
+/// downward.
 inline Point right_of(Point p) {
     return {-p.y, p.x};
 }
 
+/// Products of two displacements; `cross` is positive where `b` turns to the right of `a` on the page.
 double dot(Point a, Point b);
 double cross(Point a, Point b);
 
@@ -40,8 +46,11 @@ struct Rect {
     double bottom = -1;
 
     [[nodiscard]] bool empty() const { return right < left || bottom < top; }
+
     [[nodiscard]] double width() const { return empty() ? 0 : right - left; }
+
     [[nodiscard]] double height() const { return empty() ? 0 : bottom - top; }
+
     [[nodiscard]] Point centre() const { return {(left + right) / 2, (top + bottom) / 2}; }
 
     /// Grows the rectangle until it holds `p`.
@@ -56,17 +65,22 @@ struct Rect {
 struct Affine {
     double a = 1, b = 0, c = 0, d = 1, e = 0, f = 0;
 
-    [[nodiscard]] Point apply(Point p) const { return {a * p.x + c * p.y + e, b * p.x + d * p.y + f}; }
+    [[nodiscard]] Point apply(Point p) const {
+        return {a * p.x + c * p.y + e, b * p.x + d * p.y + f};
+    }
+
     [[nodiscard]] double determinant() const { return a * d - b * c; }
 
     static Affine translation(double x, double y) { return {1, 0, 0, 1, x, y}; }
+
     static Affine scaling(double k) { return {k, 0, 0, k, 0, 0}; }
 };
 
 /// First `inner`, then `outer`.
 Affine operator*(const Affine& outer, const Affine& inner);
 
-/// A path of moves, lines, cubic curves and closings. `points` holds 1, 1, 3 and 0 entries for each verb in turn.
+/// A path of moves, lines, cubic curves and closings. `points` holds 1, 1, 3 and 0 entries for each
+/// verb in turn.
 struct Path {
     enum class Verb : std::uint8_t { move, line, cubic, close };
 
@@ -93,6 +107,7 @@ Path polygon(const std::vector<Point>& corners);
 /// An ellipse of four cubic curves about `centre`, turned by `radians`.
 Path ellipse(Point centre, double half_width, double half_height, double radians = 0);
 
+/// A closed rectangle.
 Path rectangle(const Rect& r);
 
 }  // namespace platewright

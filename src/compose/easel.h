@@ -33,6 +33,7 @@ struct Piece {
     LineWeight line = LineWeight::medium;
 };
 
+/// Where one figure is painted: the drawing in work, the uniform, and what all painters share.
 class Easel {
   public:
     Easel(const Uniform& uniform, double scale) : uniform_(uniform), scale_(scale) {}
@@ -45,6 +46,9 @@ class Easel {
     [[nodiscard]] double weight(double at_reference) const { return at_reference * scale_ / 7.2; }
 
     [[nodiscard]] double contour_width(LineWeight line) const;
+
+    /// A tapered line whose straight pieces nobody sees at this scale; `peak` in mm on the body.
+    [[nodiscard]] Path tapered(const Curve& along, double peak) const;
 
     [[nodiscard]] bool holds(const Condition& when) const;
 
@@ -89,6 +93,7 @@ struct Trimming {
     double depth;
 };
 
+/// One kind of detail each, as templates/README.md describes it.
 void paint_line(Easel& easel, const Detail& detail, const Trimming& where);
 void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where);
 void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where);

@@ -8,6 +8,7 @@
 
 namespace platewright {
 
+/// What a part is made of, as far as light is concerned.
 enum class Surface { wool, linen, leather, felt, metal, skin, hair, braid };
 
 /// Derived so that lines take the hue of the cloth, and dark cloth shows its seams as lighter
@@ -29,6 +30,7 @@ struct Inks {
     bool dark = false;
 };
 
+/// The colours that shade and outline that cloth.
 Inks inks_for(Colour cloth, Surface surface);
 
 /// The cloth made lighter or darker by a factor on its OKLab lightness.

@@ -25,9 +25,11 @@ struct ClothSource {
     double shade = 1;
 };
 
+/// `data-side` and `data-line` of a template.
 enum class Side { left, right, both };
 enum class LineWeight { none, fine, light, medium, heavy };
 
+/// `class` of a line or trimming inside a part.
 enum class DetailKind {
     seam,
     crease,
@@ -76,6 +78,7 @@ struct Detail {
     LineWeight line = LineWeight::fine;
 };
 
+/// One piece of cloth, leather, skin or metal: a group of the layer `parts`.
 struct Part {
     std::string name;
     Condition when;
@@ -101,6 +104,7 @@ struct Zone {
     double bulge = 0;
 };
 
+/// A template as read and checked: zones, guides, anchors and parts.
 struct Template {
     std::string view;
     std::string title;
