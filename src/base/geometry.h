@@ -34,7 +34,8 @@ inline Point right_of(Point p) {
     return {-p.y, p.x};
 }
 
-/// Products of two displacements; `cross` is positive where `b` turns to the right of `a` on the page.
+/// Products of two displacements; `cross` is positive where `b` turns to the right of `a` on the
+/// page.
 double dot(Point a, Point b);
 double cross(Point a, Point b);
 
