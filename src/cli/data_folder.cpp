@@ -22,10 +22,10 @@ bool is_data_folder(const fs::path& folder) {
 
 /// build/release/src/platewright lies three folders deep in the source.
 fs::path above_program() {
-    constexpr int kFoldersUp = 5;
+    constexpr int folders_up = 5;
     std::error_code problem;
     fs::path folder = fs::read_symlink("/proc/self/exe", problem).parent_path();
-    for (int i = 0; !problem && i < kFoldersUp && !folder.empty(); ++i) {
+    for (int i = 0; !problem && i < folders_up && !folder.empty(); ++i) {
         for (const fs::path& candidate : {folder, folder / "share" / "platewright"}) {
             if (is_data_folder(candidate)) {
                 return candidate;

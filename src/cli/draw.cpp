@@ -24,8 +24,8 @@ constexpr double kMostJobs = 64;
 
 /// A number in digits, with a point at most, from `least` to `most`.
 std::optional<double> parse_number(const std::string& text, double least, double most) {
-    constexpr std::size_t kLong = 12;
-    const bool digits = !text.empty() && text.size() <= kLong && text.front() != '.' &&
+    constexpr std::size_t longest = 12;
+    const bool digits = !text.empty() && text.size() <= longest && text.front() != '.' &&
                         text.find_first_not_of("0123456789.") == std::string::npos &&
                         std::ranges::count(text, '.') <= 1;
     if (!digits) {

@@ -194,7 +194,7 @@ DrawResult draw_all(const Outputs& outputs,
 
 std::optional<std::int64_t> creation_date(Diagnostics& to) {
     // The last second of the year 9999: formats of dates have four digits.
-    constexpr std::int64_t kLast = 253402300799;
+    constexpr std::int64_t last_second = 253402300799;
     const char* written = std::getenv("SOURCE_DATE_EPOCH");
     if (written == nullptr || *written == '\0') {
         return std::nullopt;
@@ -203,7 +203,7 @@ std::optional<std::int64_t> creation_date(Diagnostics& to) {
     std::int64_t seconds = 0;
     const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), seconds);
     if (problem == std::errc() && end == text.data() + text.size() && seconds >= 0 &&
-        seconds <= kLast) {
+        seconds <= last_second) {
         return seconds;
     }
     Diagnostic warning;

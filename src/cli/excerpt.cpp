@@ -165,10 +165,10 @@ std::string visible(std::string_view text, std::size_t* columns) {
 }
 
 std::string excerpt(std::string_view line, std::size_t begin, std::size_t end, std::size_t indent) {
-    constexpr std::size_t kBytesLooked = 4 * (kColumns + kBefore);
+    constexpr std::size_t bytes_looked = 4 * (kColumns + kBefore);
     begin = std::min(begin, line.size());
-    const std::size_t from = begin > kBytesLooked ? character_begin(line, begin - kBytesLooked) : 0;
-    const std::vector<Cell> cells = cells_of(line, from, 2 * kBytesLooked);
+    const std::size_t from = begin > bytes_looked ? character_begin(line, begin - bytes_looked) : 0;
+    const std::vector<Cell> cells = cells_of(line, from, 2 * bytes_looked);
     const std::size_t first = column_of(cells, begin);
     const std::size_t last = std::max(column_of(cells, std::max(end, begin)), first + 1);
     const std::size_t all = column_of(cells, line.size());

@@ -137,8 +137,8 @@ class Explainer {
 
     /// The words in quotes that can hold them, shortened if long.
     [[nodiscard]] static std::string in_quotes(std::string_view words) {
-        constexpr std::size_t kLong = 60;
-        if (words.size() > kLong || words.find_first_of("\"\\") != std::string_view::npos) {
+        constexpr std::size_t longest = 60;
+        if (words.size() > longest || words.find_first_of("\"\\") != std::string_view::npos) {
             return "\"…\"";
         }
         std::string text = "\"";
@@ -297,19 +297,19 @@ void report_reference(std::string_view text, std::size_t at, FileId file, Diagno
 }
 
 void report_no_colon(std::string_view words, Span span, Diagnostics& to) {
-    constexpr std::size_t kLong = 40;
-    constexpr std::string_view kNoBreakSpace = "\xC2\xA0";
-    const std::string shown = words.size() > kLong ? "this line" : quoted(words);
+    constexpr std::size_t longest = 40;
+    constexpr std::string_view no_break_space = "\xC2\xA0";
+    const std::string shown = words.size() > longest ? "this line" : quoted(words);
     const std::size_t colon = words.find(':');
     const bool glued = colon != std::string_view::npos && colon > 0 && colon + 1 < words.size();
     Diagnostic& problem = to.error("read.no-colon",
                                    span,
                                    glued ? "no space stands after the colon in " + shown
                                          : shown + " has no colon and no value");
-    if (glued && words.substr(colon + 1).starts_with(kNoBreakSpace)) {
+    if (glued && words.substr(colon + 1).starts_with(no_break_space)) {
         problem.hints.emplace_back(
             "the space there is one that does not break lines; write an ordinary space");
-    } else if (glued && words.size() <= kLong) {
+    } else if (glued && words.size() <= longest) {
         problem.hints.push_back("write " + quoted(std::string(words.substr(0, colon)) + ": " +
                                                   std::string(trim(words.substr(colon + 1)))));
     } else {

@@ -25,10 +25,10 @@ std::vector<std::string> names_in(std::string_view group) {
 
 /// `{felt: …, tape: …}`, of at most three names.
 std::string example_of(std::string_view group) {
-    constexpr std::size_t kShown = 3;
+    constexpr std::size_t most = 3;
     std::string names;
     for (const std::string& name : names_in(group)) {
-        if (static_cast<std::size_t>(std::count(names.begin(), names.end(), ':')) < kShown) {
+        if (static_cast<std::size_t>(std::count(names.begin(), names.end(), ':')) < most) {
             names += (names.empty() ? "" : ", ") + name + ": …";
         }
     }

@@ -103,8 +103,8 @@ void report_unknown_key(const Entry& entry,
         problem.hints.push_back("did you mean " + quoted(*near) + "?");
         return;
     }
-    constexpr std::size_t kFew = 12;
-    problem.hints.push_back(known.size() <= kFew
+    constexpr std::size_t few = 12;
+    problem.hints.push_back(known.size() <= few
                                 ? "known keys are " + comma_list(known)
                                 : "'platewright reference' lists everything that can be written");
 }
@@ -163,11 +163,11 @@ const Entry* find_entry(const Item& group, std::string_view key) {
 }
 
 std::string shown(std::string_view words) {
-    constexpr std::size_t kLong = 60;
-    if (words.size() <= kLong) {
+    constexpr std::size_t longest = 60;
+    if (words.size() <= longest) {
         return quoted(words);
     }
-    std::size_t end = kLong;
+    std::size_t end = longest;
     while (end > 0 && (static_cast<unsigned char>(words[end]) & 0xC0U) == 0x80U) {
         --end;
     }

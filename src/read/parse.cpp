@@ -150,8 +150,8 @@ class TreeBuilder : public YAML::EventHandler {
 
     /// Whoever uses one uses many; the first few are told.
     void refuse_reference(std::size_t at) {
-        constexpr int kTold = 5;
-        if (references_++ < kTold) {
+        constexpr int told = 5;
+        if (references_++ < told) {
             report_reference(text_, at, file_, to_);
         }
     }
@@ -304,7 +304,7 @@ class TreeBuilder : public YAML::EventHandler {
 /// What each of the library's messages comes to. Messages, not types: it throws one type for all.
 Trouble trouble_of(const std::string& message) {
     namespace Msg = YAML::ErrorMsg;
-    static const std::map<std::string_view, Trouble> known = {
+    static const std::map<std::string_view, Trouble> kTroubles = {
         {Msg::MAP_VALUE, Trouble::colon},        {Msg::MAP_KEY, Trouble::colon},
         {Msg::END_OF_MAP, Trouble::stray},       {Msg::END_OF_SEQ, Trouble::stray},
         {Msg::END_OF_MAP_FLOW, Trouble::brace},  {Msg::END_OF_SEQ_FLOW, Trouble::brace},
@@ -318,7 +318,7 @@ Trouble trouble_of(const std::string& message) {
         {Msg::CHAR_IN_TAG_HANDLE, Trouble::tag}, {Msg::MULTIPLE_TAGS, Trouble::tag},
         {Msg::BAD_FILE, Trouble::too_deep},
     };
-    if (const auto found = known.find(message); found != known.end()) {
+    if (const auto found = kTroubles.find(message); found != kTroubles.end()) {
         return found->second;
     }
     const bool escape = message.starts_with(Msg::INVALID_ESCAPE) ||

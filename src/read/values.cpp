@@ -147,8 +147,8 @@ class ValueReader {
     }
 
     std::optional<Written> count() {
-        constexpr std::size_t kDigits = 6;
-        if (is_digits(words_) && words_.size() <= kDigits &&
+        constexpr std::size_t most_digits = 6;
+        if (is_digits(words_) && words_.size() <= most_digits &&
             (words_.size() == 1 || words_.front() != '0')) {
             const int number = std::stoi(std::string(words_));
             if (number >= row_.least && number <= row_.most) {
