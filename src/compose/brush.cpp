@@ -97,7 +97,7 @@ struct Ring {
 /// A wedge from the dark edge to a point, bent once in the middle if the ring bends. Straight sides
 /// are enough at this size, and a plate has some thousands of them.
 HatchStroke stroke_of(const Ring& ring, double reach, double width) {
-    constexpr double kVisibleBend = 0.4;
+    constexpr double kVisibleBend = 0.9;
     const double begin = ring.far + 1.5;
     const double end = ring.far - reach;
     const double middle = (begin + end) / 2;
@@ -120,11 +120,11 @@ HatchStroke stroke_of(const Ring& ring, double reach, double width) {
 
 }  // namespace
 
-Path tapered(const Curve& along, double peak) {
+Path tapered(const Curve& along, double peak, double unseen) {
     // Where the width changes, and where the line bends: straight pieces between are enough.
     std::vector<double> places{0, 0.12, 0.35, 0.65, 0.88, 1};
     double run = 0;
-    const std::vector<Point> bends = along.simplified(kUnseen);
+    const std::vector<Point> bends = along.simplified(unseen);
     for (std::size_t i = 1; i + 1 < bends.size(); ++i) {
         run += length(bends[i] - bends[i - 1]);
         places.push_back(run / along.length());
@@ -134,7 +134,7 @@ Path tapered(const Curve& along, double peak) {
     std::vector<Point> right;
     double last = -1;
     for (const double t : places) {
-        if (t > 1 || (t - last) * along.length() < 2) {
+        if (t > 1 || (t - last) * along.length() < 8 * unseen) {
             continue;
         }
         last = t;

@@ -14,8 +14,9 @@ namespace platewright {
 /// Towards the light, along the page: everything is lit from the upper left.
 inline constexpr Point kToLight{-1, -0.45};
 
-/// A line `peak` mm wide in the middle and fading towards both ends, as a closed shape.
-Path tapered(const Curve& along, double peak);
+/// A line `peak` mm wide in the middle and fading towards both ends, as a closed shape with
+/// straight sides; bends of less than `unseen` mm are left out.
+Path tapered(const Curve& along, double peak, double unseen);
 
 /// A band `width` mm wide along a curve, on the given side of the way it runs, as a closed shape.
 Path band(const Curve& along, double width, Side side);

@@ -101,8 +101,8 @@ class Painting {
         cover.points.insert(cover.points.end(), zone.path.points.begin(), zone.path.points.end());
         entry->second.cover = easel_.drawing().add(std::move(cover));
         entry->second.outline = easel_.drawing().add(zone.path);
-        entry->second.rings = hatch(zone, easel_.weight(4.8), easel_.weight(0.9), 0, 0.30);
-        entry->second.crossed = hatch(zone, easel_.weight(5.6), easel_.weight(0.75), -0.55, 0.13);
+        entry->second.rings = hatch(zone, easel_.weight(5.2), easel_.weight(0.95), 0, 0.30);
+        entry->second.crossed = hatch(zone, easel_.weight(6.4), easel_.weight(0.8), -0.55, 0.13);
         return entry->second;
     }
 

@@ -20,6 +20,8 @@ constexpr double kShadeAlpha = 0.034;
 constexpr double kLightAlpha = 0.032;
 /// Modelling weaker than this has no room for hatching.
 constexpr double kHatchFromDepth = 0.5;
+/// White cloth is modelled by shade alone: light on it cannot be seen.
+constexpr double kLightFromBelow = 0.88;
 /// On black cloth no hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 
@@ -52,6 +54,11 @@ double Easel::contour_width(LineWeight line) const {
             return weight(2.0);
     }
     return 0;
+}
+
+Path Easel::tapered(const Curve& along, double peak) const {
+    constexpr double kUnseen = 0.22;
+    return platewright::tapered(along, peak, weight(kUnseen));
 }
 
 bool Easel::holds(const Condition& when) const {
@@ -112,31 +119,35 @@ void Easel::model(Group& into,
 }
 
 void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, double depth) {
-    // A shallow or a small piece needs fewer steps for the same smoothness.
+    // A small form needs fewer steps for the same smoothness. All pieces on one volume have the
+    // same crescents, stronger or fainter, so that shade runs on from one to the next.
     const Rect box = drawing_.paths[volume.outline].bounds();
-    const double ease = std::min(depth, std::min(box.width(), box.height()) / kFullStepsFrom);
-    const auto steps = [ease](int least, int most) {
-        return std::clamp(static_cast<int>(std::ceil(most * ease)), least, most);
+    const double room =
+        std::min({1.0, box.width() / kFullStepsFrom, box.height() / kFullStepsFrom});
+    const auto steps = [room](int least, int most) {
+        return std::clamp(static_cast<int>(std::ceil(most * room)), least, most);
     };
     const int shade_steps = steps(3, kShadeSteps);
     const int light_steps = steps(2, kLightSteps);
-    const double shade = kShadeAlpha * piece.inks.shade_factor * kShadeSteps / shade_steps *
-                         std::min(1.0, 0.45 + depth * 0.55);
+    const double shade = kShadeAlpha * piece.inks.shade_factor * kShadeSteps / shade_steps;
     const double light = kLightAlpha * piece.inks.light_factor * kLightSteps / light_steps;
+    const double strength = std::min(1.1, 0.35 + depth * 0.65);
     crescents(into,
               volume.cover,
               shade_steps,
-              depth * kShadeReach,
+              room * kShadeReach,
               1.25,
-              {piece.inks.shade, shade, true},
+              {piece.inks.shade, shade * strength, true},
               1);
-    crescents(into,
-              volume.cover,
-              light_steps,
-              depth * kLightReach,
-              1.2,
-              {piece.inks.light, light, true},
-              -1);
+    if (piece.inks.lightness < kLightFromBelow) {
+        crescents(into,
+                  volume.cover,
+                  light_steps,
+                  room * kLightReach,
+                  1.2,
+                  {piece.inks.light, light * strength, true},
+                  -1);
+    }
     if (depth >= kHatchFromDepth && piece.inks.lightness > kHatchFromLightness) {
         hatch(into, piece, volume);
     }

@@ -6,20 +6,36 @@ namespace platewright {
 
 namespace {
 
-/// A fold is a soft hollow: a broad faint stroke, a narrow one within it, and light on the side
+/// The middle of a curve, without the ends where a fold runs out.
+Path middle_of(const Curve& curve) {
+    std::vector<Point> points;
+    for (const double share : {0.2, 0.4, 0.6, 0.8}) {
+        points.push_back(curve.at(curve.length() * share).at);
+    }
+    return smooth(points);
+}
+
+/// A fold is a soft hollow: a broad faint stroke, a narrow core within it, and light on the side
 /// towards the light, a little less than its own width away.
 void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     const Inks& inks = where.on.inks;
     const double wide = detail.width;
     const double dark = detail.strength * inks.shade_factor;
-    const PathId broad = easel.drawing().add(tapered(detail.curve, wide * 1.1));
-    easel.fill(where.clipped,
-               broad,
-               kToLight * (wide * 0.75),
-               inks.light,
-               detail.strength * 0.45 * inks.light_factor);
-    easel.fill(where.clipped, broad, {}, inks.shade, dark * 0.5);
-    easel.fill(where.clipped, tapered(detail.curve, wide * 0.5), inks.shade, dark * 0.7);
+    const PathId broad = easel.drawing().add(easel.tapered(detail.curve, wide));
+    // On white cloth light cannot be seen.
+    if (inks.lightness < 0.86) {
+        easel.fill(where.clipped,
+                   broad,
+                   kToLight * (wide * 0.75),
+                   inks.light,
+                   detail.strength * 0.45 * inks.light_factor);
+    }
+    easel.fill(where.clipped, broad, {}, inks.shade, dark * 0.6);
+    easel.stroke(where.clipped,
+                 easel.drawing().add(middle_of(detail.curve)),
+                 inks.shade,
+                 wide * 0.4,
+                 dark * 0.45);
 }
 
 /// A wash of shade or light. A soft one is four nested copies, each a quarter as strong.
@@ -60,7 +76,8 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
     switch (detail.kind) {
         case DetailKind::seam:
         case DetailKind::crease:
-            easel.fill(where.clipped, tapered(detail.curve, easel.weight(detail.width)), inks.seam);
+            easel.fill(
+                where.clipped, easel.tapered(detail.curve, easel.weight(detail.width)), inks.seam);
             break;
         case DetailKind::line:
             easel.stroke(where.clipped,

@@ -15,30 +15,48 @@ int count_of(const Easel& easel, const Detail& detail) {
     return detail.count_from ? easel.uniform().count(*detail.count_from) : detail.count;
 }
 
-/// One button, from its shadow to the light on it. Sizes in mm.
-void paint_button(
-    Easel& easel, Group& into, Point at, double radius, double squash, const Inks& metal) {
-    const double wide = radius * squash;
-    const auto disc = [&](double share) { return easel.disc(wide * share, radius * share); };
-    // Under one millimetre printed there is no room for more than a face, a rim and a dot of light.
-    const bool small = radius < easel.weight(7.2);
-    const PathId rim = disc(1);
-    easel.fill(into, rim, at + Point{radius * 0.22, radius * 0.38}, kShadow, 0.34);
-    const Colour edge = small ? metal.base : mix(metal.base, metal.shade, 0.42);
-    into.children.emplace_back(
-        Shape{rim, at, Fill{edge, 1, false}, Stroke{metal.contour, easel.weight(1.0), 1, {}}});
-    if (!small) {
-        easel.fill(into, disc(0.84), at + Point{-radius * 0.10, -radius * 0.10}, metal.base);
-        easel.fill(into,
-                   disc(0.52),
-                   at + Point{-radius * 0.18, -radius * 0.20},
-                   mix(metal.base, metal.light, 0.34));
+/// A row of like buttons, from their shadows to the light on them, painted layer by layer: buttons
+/// never overlap, and a file says the colour of a whole layer once.
+class ButtonRow {
+  public:
+    ButtonRow(Easel& easel, Group& into, double radius, double squash)
+        : easel_(easel), into_(into), radius_(radius), squash_(squash) {}
+
+    void paint(const std::vector<Curve::Station>& stations, const Inks& metal) {
+        // Under one millimetre printed there is no room for more than a face, a rim and a dot of
+        // light.
+        const bool small = radius_ < easel_.weight(7.2);
+        layer(stations, 1, {0.22, 0.38}, Fill{kShadow, 0.34, false}, std::nullopt);
+        const Colour edge = small ? metal.base : mix(metal.base, metal.shade, 0.42);
+        const Stroke rim{metal.contour, easel_.weight(1.0), 1, {}};
+        layer(stations, 1, {}, Fill{edge, 1, false}, rim);
+        if (!small) {
+            layer(stations, 0.84, {-0.10, -0.10}, Fill{metal.base, 1, false}, std::nullopt);
+            const Colour lit = mix(metal.base, metal.light, 0.34);
+            layer(stations, 0.52, {-0.18, -0.20}, Fill{lit, 1, false}, std::nullopt);
+        }
+        const Colour glint = mix(metal.base, metal.light, 0.85);
+        layer(stations, small ? 0.36 : 0.20, {-0.30, -0.34}, Fill{glint, 1, false}, std::nullopt);
     }
-    easel.fill(into,
-               disc(small ? 0.36 : 0.20),
-               at + Point{-radius * 0.30, -radius * 0.34},
-               mix(metal.base, metal.light, 0.85));
-}
+
+  private:
+    /// One disc on every button; size and place as shares of the radius.
+    void layer(const std::vector<Curve::Station>& stations,
+               double size,
+               Point place,
+               Fill fill,
+               const std::optional<Stroke>& stroke) {
+        const PathId disc = easel_.disc(radius_ * squash_ * size, radius_ * size);
+        for (const Curve::Station& station : stations) {
+            into_.children.emplace_back(Shape{disc, station.at + place * radius_, fill, stroke});
+        }
+    }
+
+    Easel& easel_;
+    Group& into_;
+    double radius_;
+    double squash_;
+};
 
 /// How far a hole may run from `from` along `way` before it comes too near the limit.
 double free_length(const Curve& limit, Point from, Point way, double wanted, double clear) {
@@ -64,11 +82,11 @@ void paint_hole(Easel& easel, Group& into, Point from, Point to, const Inks& clo
     const Point across = right_of(unit(to - from));
     // A worked hole: a cord of thread each side of the cut, and a bar at the end.
     easel.fill(into, band(line, 3.4, Side::both), mix(cloth.base, cloth.shade, 0.30));
-    easel.fill(into, tapered(line, easel.weight(1.2)), cloth.seam);
-    easel.fill(
-        into,
-        tapered(Curve(std::vector<Point>{to - across * 3, to + across * 3}), easel.weight(1.3)),
-        cloth.seam);
+    easel.fill(into, easel.tapered(line, easel.weight(1.2)), cloth.seam);
+    easel.fill(into,
+               easel.tapered(Curve(std::vector<Point>{to - across * 3, to + across * 3}),
+                             easel.weight(1.3)),
+               cloth.seam);
 }
 
 /// A lace loop with a pointed end, `wide` mm from edge to edge.
@@ -83,7 +101,8 @@ void paint_loop(Easel& easel, Group& into, Point from, Point to, Colour colour) 
     easel.fill(into, loop, {1.2, 2}, kShadow, 0.25);
     easel.fill(into, loop, {}, colour);
     easel.stroke(into, loop, inks.contour, easel.weight(0.9));
-    easel.fill(into, tapered(Curve(std::vector<Point>{from, neck}), easel.weight(0.9)), inks.seam);
+    easel.fill(
+        into, easel.tapered(Curve(std::vector<Point>{from, neck}), easel.weight(0.9)), inks.seam);
 }
 
 }  // namespace
@@ -93,11 +112,9 @@ void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
     if (metal == nullptr) {
         return;
     }
-    const Inks inks = inks_for(metal->colour, Surface::metal);
-    for (const Curve::Station& station :
-         detail.curve.stations(count_of(easel, detail), detail.start, detail.end)) {
-        paint_button(easel, where.free, station.at, detail.size / 2, detail.squash, inks);
-    }
+    ButtonRow row(easel, where.free, detail.size / 2, detail.squash);
+    row.paint(detail.curve.stations(count_of(easel, detail), detail.start, detail.end),
+              inks_for(metal->colour, Surface::metal));
 }
 
 void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where) {

@@ -72,15 +72,16 @@ std::vector<std::string> clip_data(const std::vector<PathId>& clip, const Drawn&
     return made;
 }
 
-void count_uses(const Group& group, const Drawn& drawn, Outlines& outlines) {
+void count_uses(const Group& group, const Drawn& drawn, Outlines& outlines, SvgClasses& classes) {
     for (const std::string& data : clip_data(group.clip, drawn)) {
         outlines.count(data);
     }
     for (const Node& node : group.children) {
         if (const auto* shape = std::get_if<Shape>(&node)) {
             outlines.count(drawn.data.at(shape->path));
+            classes.count(svg_style(*shape, drawn.grid));
         } else if (const auto* inner = std::get_if<Group>(&node)) {
-            count_uses(*inner, drawn, outlines);
+            count_uses(*inner, drawn, outlines, classes);
         }
     }
 }
@@ -94,7 +95,7 @@ class Writer {
         all.reserve(page.items.size());
         for (const Placed& placed : page.items) {
             all.emplace_back(placed);
-            count_uses(placed.drawing.root, all.back(), outlines_);
+            count_uses(placed.drawing.root, all.back(), outlines_, classes_);
         }
         for (const Drawn& drawn : all) {
             place(drawn);
@@ -107,7 +108,10 @@ class Writer {
         return all.empty() ? all : "<defs>\n" + all + "</defs>\n";
     }
 
-    [[nodiscard]] std::string style() const { return type_.style(); }
+    [[nodiscard]] std::string style() const {
+        const std::string& rules = classes_.rules();
+        return type_.style() + (rules.empty() ? rules : "<style>\n" + rules + "</style>\n");
+    }
 
     void operator()(const Shape& shape) { element(shape, svg_style(shape, drawn_->grid)); }
 
@@ -129,7 +133,7 @@ class Writer {
         if (!group.clip.empty()) {
             out_ += " clip-path=\"url(#" + clip(group.clip) + ")\"";
         }
-        out_ += style + ">\n";
+        out_ += classes_.attributes(style) + ">\n";
         group_body(group, style, id.empty() ? within_ : id);
         out_ += "</g>\n";
     }
@@ -196,7 +200,7 @@ class Writer {
             }
             const std::string row = out_.substr(begin);
             out_.resize(begin);
-            out_ += "<use href=\"#" + row_id(row) + '"' + style + "/>\n";
+            out_ += "<use href=\"#" + row_id(row) + '"' + classes_.attributes(style) + "/>\n";
         }
     }
 
@@ -256,7 +260,7 @@ class Writer {
             append_short(out_, shift.y, places);
             out_ += ")\"";
         }
-        out_ += style + "/>\n";
+        out_ += classes_.attributes(style) + "/>\n";
     }
 
     /// A length on the grid, unless it is 0.
@@ -289,6 +293,7 @@ class Writer {
     SvgType type_;
     SvgIds ids_;
     Outlines outlines_;
+    SvgClasses classes_;
     std::map<std::string, std::string> clip_ids_;
     std::string clips_;
     std::string rows_;

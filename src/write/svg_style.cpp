@@ -39,7 +39,38 @@ void append_stroke(std::string& to, const Stroke& stroke, const Grid& grid) {
     to += dash.empty() ? "" : "\"";
 }
 
+/// Attributes as declarations: ` fill="#fff" fill-opacity=".5"` is `fill:#fff;fill-opacity:.5`.
+std::string declarations(const std::string& attributes) {
+    std::string made;
+    bool inside = false;
+    for (const char c : attributes) {
+        if (c == '"') {
+            inside = !inside;
+        } else if (c == ' ' && !inside) {
+            made += made.empty() ? "" : ";";
+        } else {
+            made += c == '=' && !inside ? ':' : c;
+        }
+    }
+    return made;
+}
+
 }  // namespace
+
+std::string SvgClasses::attributes(const std::string& style) {
+    constexpr int kWorthwhile = 4;
+    const auto counted = uses_.find(style);
+    const bool plain = style.find("dasharray") == std::string::npos;
+    if (style.empty() || !plain || counted == uses_.end() || counted->second < kWorthwhile) {
+        return style;
+    }
+    const auto [name, is_new] = names_.try_emplace(style);
+    if (is_new) {
+        name->second = "s" + std::to_string(names_.size());
+        rules_ += "." + name->second + "{" + declarations(style) + "}\n";
+    }
+    return " class=\"" + name->second + '"';
+}
 
 bool is_painted(const Shape& shape) {
     return fills(shape) || strokes(shape);
