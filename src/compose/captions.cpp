@@ -86,10 +86,20 @@ bool shown(const Uniform& uniform, std::string_view key) {
         const std::string ornament = uniform.word(property_id("turnbacks.ornament"));
         return ornament != "none" && ornament != "button";
     }
-    if (key.starts_with("belts.") || key.starts_with("box.")) {
-        return uniform.word(property_id("belts.worn")) != "none";
+    const std::string belts = uniform.word(property_id("belts.worn"));
+    if (key == "belts.leather" || key == "box.leather") {
+        return belts != "none";
+    }
+    if (key == "belts.plate" || key == "scabbard.leather" || key == "hilt.metal") {
+        return belts == "crossed";
     }
     return true;
+}
+
+/// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
+std::string metal_name(const Material& material) {
+    const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
+    return bare ? material.name + " metal" : material.name;
 }
 
 void add_to_key(std::vector<KeyEntry>& key, const Material& material, const std::string& place) {
@@ -99,8 +109,7 @@ void add_to_key(std::vector<KeyEntry>& key, const Material& material, const std:
         entry->worn += ", " + place;
         return;
     }
-    const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
-    const std::string name = bare ? material.name + " metal" : material.name;
+    const std::string name = metal_name(material);
     key.push_back({name, material.made_of, material.colour, material.metal, place});
 }
 
@@ -140,7 +149,8 @@ void describe_marks(const Uniform& uniform, Captions& captions) {
 }
 
 void describe_buttons(const Uniform& uniform, Captions& captions) {
-    std::string words = uniform.word(property_id("buttons.metal")) + " metal";
+    const Material* metal = uniform.material(property_id("buttons.metal"));
+    std::string words = metal != nullptr ? metal_name(*metal) : "none";
     const std::string number = uniform.word(property_id("buttons.number"));
     if (!number.empty() && number != "none") {
         words += ", No. " + number;
