@@ -2,6 +2,10 @@
 // Arc lengths, stations, outlines.
 #include "compose/curve.h"
 
+#include <2geom/path.h>
+#include <2geom/pathvector.h>
+#include <2geom/sbasis-geometric.h>
+#include <2geom/svg-path-parser.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -97,6 +101,26 @@ TEST(Outline, AreaIsPositiveClockwiseOnThePage) {
 TEST(Outline, AreaOfADrawnCircle) {
     EXPECT_NEAR(
         signed_area(outlines(ellipse({5, 5}, 20, 20)).front()), 400 * std::numbers::pi, 6.3);
+}
+
+/// lib2geom integrates lengths and areas of the curves themselves; our chords must agree.
+TEST(Curve, AgreesWithTheIntegralsOfTheGeometryLibrary) {
+    for (const char* data :
+         {"M 0 0 C 40 0 60 20 60 80 C 60 120 20 150 0 160 Z",
+          "M 113 306 C 105 340 96 390 88 470 L 98 654 L 45 662 Q 10 540 0 318 Z",
+          "M -200 770 A 60 25 10 0 1 -100 760 L -104 860 A 60 22 8 0 0 -196 868 Z"}) {
+        const Geom::PathVector theirs = Geom::parse_svg_path(data);
+        const auto pieces = theirs.front().toPwSb();
+        const Curve ours(read(data));
+        EXPECT_NEAR(ours.length(), Geom::length(pieces, 0.001), ours.length() * 2e-3) << data;
+        Geom::Point centre;
+        double area = 0;
+        Geom::centroid(pieces, centre, area);
+        EXPECT_NEAR(std::abs(signed_area(outlines(read(data)).front())),
+                    std::abs(area),
+                    std::abs(area) * 5e-3)
+            << data;
+    }
 }
 
 TEST(Outline, ClockwiseTurnsOnlyWhatRunsTheOtherWay) {
