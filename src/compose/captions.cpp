@@ -117,9 +117,20 @@ std::string plural(int count, const std::string& what) {
     return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
 }
 
+/// A length as it was printed, kept on one line.
 std::string measure_words(const Uniform& uniform, std::string_view key) {
+    constexpr std::string_view kNoBreakSpace = "\u00a0";
     const auto* measure = std::get_if<Measure>(&uniform.value(property_id(key)));
-    return measure != nullptr ? measure->printed : "";
+    std::string words;
+    for (const char c :
+         measure != nullptr ? std::string_view(measure->printed) : std::string_view()) {
+        if (c == ' ') {
+            words += kNoBreakSpace;
+        } else {
+            words += c;
+        }
+    }
+    return words;
 }
 
 void describe_marks(const Uniform& uniform, Captions& captions) {
@@ -143,8 +154,8 @@ void describe_marks(const Uniform& uniform, Captions& captions) {
                             : plural(number, what.substr(0, comma)) + what.substr(comma);
     words += " of " + uniform.word(property_id("marks.cloth")) + ", " +
              (sleeves == "both" ? "both sleeves" : sleeves + " sleeve") + ", " + place + "; " +
-             measure_words(uniform, "marks.width") + " wide, " +
-             measure_words(uniform, "marks.spacing") + " apart";
+             measure_words(uniform, "marks.width") + " wide" +
+             (number > 1 ? ", " + measure_words(uniform, "marks.spacing") + " apart" : "");
     captions.particulars.emplace_back("rank marks", words);
 }
 
