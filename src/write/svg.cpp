@@ -29,7 +29,7 @@ class Outlines {
         if (uses_.at(data) < 2) {
             return {};
         }
-        const auto [at, is_new] = ids_.emplace(data, "p" + std::to_string(ids_.size()));
+        const auto [at, is_new] = ids_.emplace(data, short_id('P', ids_.size()));
         if (is_new) {
             defs_ += "<path id=\"" + at->second + "\" d=\"" + data + "\"/>\n";
         }
@@ -209,7 +209,7 @@ class Writer {
     std::string row_id(const std::string& row) {
         const auto [at, is_new] = row_ids_.try_emplace(row);
         if (is_new) {
-            at->second = "r" + std::to_string(row_ids_.size() - 1);
+            at->second = short_id('R', row_ids_.size() - 1);
             rows_ += "<g id=\"" + at->second + "\">\n" + row + "</g>\n";
         }
         return at->second;
@@ -282,8 +282,7 @@ class Writer {
             const std::string id = outlines_.shared(data);
             members += id.empty() ? "<path d=\"" + data + "\"/>" : "<use href=\"#" + id + "\"/>";
         }
-        const auto [at, is_new] =
-            clip_ids_.emplace(members, "c" + std::to_string(clip_ids_.size()));
+        const auto [at, is_new] = clip_ids_.emplace(members, short_id('C', clip_ids_.size()));
         if (is_new) {
             clips_ += "<clipPath id=\"" + at->second + "\">" + members + "</clipPath>\n";
         }

@@ -29,9 +29,7 @@ std::string slug(std::string_view name) {
         }
         made += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
     }
-    const bool numbered =
-        made.size() > 1 && made.find_first_not_of("0123456789", 1) == std::string::npos;
-    if (made.empty() || !is_letter(made[0]) || numbered) {
+    if (made.empty() || !is_letter(made[0])) {
         made.insert(0, made.empty() ? "group" : "group-");
     }
     return made;
@@ -56,6 +54,17 @@ std::string SvgIds::make(std::string_view name, std::string_view within) {
             return numbered;
         }
     }
+}
+
+std::string short_id(char kind, std::size_t index) {
+    constexpr std::string_view kDigits = "0123456789abcdefghijklmnopqrstuvwxyz";
+    std::string made;
+    do {
+        made.insert(made.begin(), kDigits[index % kDigits.size()]);
+        index /= kDigits.size();
+    } while (index > 0);
+    made.insert(made.begin(), kind);
+    return made;
 }
 
 }  // namespace platewright

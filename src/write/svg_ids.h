@@ -2,6 +2,7 @@
 // Readable ids, each used once in a document.
 #pragma once
 
+#include <cstddef>
 #include <set>
 #include <string>
 #include <string_view>
@@ -19,5 +20,9 @@ class SvgIds {
   private:
     std::set<std::string> used_;
 };
+
+/// Id number `index` of a kind of definition: `P0` to `P9`, `Pa` to `Pz`, `P10` … The capital keeps
+/// it apart from groups.
+std::string short_id(char kind, std::size_t index);
 
 }  // namespace platewright

@@ -26,12 +26,11 @@ TEST(SvgIds, AreUsedOnce) {
     EXPECT_EQ(ids.make("coat-2", ""), "coat-2-2");
 }
 
-TEST(SvgIds, LeaveLetterAndNumberToPathsAndClips) {
-    SvgIds ids;
-    EXPECT_EQ(ids.make("p1", ""), "group-p1");
-    EXPECT_EQ(ids.make("C12", ""), "group-c12");
-    EXPECT_EQ(ids.make("p1a", ""), "p1a");
-    EXPECT_EQ(ids.make("p", ""), "p");
+TEST(ShortId, CountsWithLettersToo) {
+    EXPECT_EQ(short_id('P', 0), "P0");
+    EXPECT_EQ(short_id('P', 35), "Pz");
+    EXPECT_EQ(short_id('C', 36), "C10");
+    EXPECT_EQ(short_id('C', 36 * 36), "C100");
 }
 
 }  // namespace

@@ -77,7 +77,7 @@ TEST(WriteSvg, UsesEachIdOnceAndRefersToNoOther) {
         EXPECT_TRUE(ids.insert(found.node().attribute("id").value()).second);
     }
     for (const auto& found :
-         xml.select_nodes("//@*[starts-with(., '#p') or starts-with(., 'url(#')]")) {
+         xml.select_nodes("//@*[starts-with(., '#P') or starts-with(., 'url(#')]")) {
         std::string value = found.attribute().value();
         value.erase(0, value.find('#') + 1);
         wanted.insert(value.substr(0, value.find(')')));
@@ -101,8 +101,8 @@ TEST(WriteSvg, WritesAnOutlineOnce) {
         filled(first, {255, 0, 0}), filled(equal, {0, 0, 255}, {2, 0}), filled(other, {})};
     const std::string svg = write_svg(page_of(std::move(drawing)), 0, Typesetter());
     EXPECT_EQ(count(svg, "m0 0h7v9z"), 1U);
-    EXPECT_EQ(count(svg, "<use href=\"#p0\" fill=\"#f00\"/>"), 1U);
-    EXPECT_EQ(count(svg, "<use href=\"#p0\" x=\"2\" fill=\"#00f\"/>"), 1U);
+    EXPECT_EQ(count(svg, "<use href=\"#P0\" fill=\"#f00\"/>"), 1U);
+    EXPECT_EQ(count(svg, "<use href=\"#P0\" x=\"2\" fill=\"#00f\"/>"), 1U);
     EXPECT_EQ(count(svg, "<path d=\"m1 0h6v9z\" fill=\"#000\"/>"), 1U);
 }
 
@@ -115,7 +115,7 @@ TEST(WriteSvg, SaysACommonStyleOnce) {
     }
     drawing.root.children.emplace_back(std::move(shade));
     const std::string svg = write_svg(page_of(std::move(drawing)), 0, Typesetter());
-    EXPECT_EQ(count(svg, "<g fill=\"#010203\" fill-opacity=\".03\" fill-rule=\"evenodd\">"), 1U);
+    EXPECT_EQ(count(svg, "{fill:#010203;fill-opacity:.03;fill-rule:evenodd}"), 1U);
     EXPECT_EQ(count(svg, "fill-opacity"), 1U);
     EXPECT_EQ(count(svg, "<use "), 4U);
 }
