@@ -35,13 +35,13 @@ TEST(Lab, AgreesWithTheStandardsForBothWhites) {
         const Lab wanted_d50 = lab_at(row, 7);
         // The published matrices carry four to seven digits; a hundredth of a unit is far below
         // what an eye can see.
-        constexpr double kNear = 0.01;
-        EXPECT_NEAR(d65.l, wanted_d65.l, kNear) << row[0];
-        EXPECT_NEAR(d65.a, wanted_d65.a, kNear) << row[0];
-        EXPECT_NEAR(d65.b, wanted_d65.b, kNear) << row[0];
-        EXPECT_NEAR(d50.l, wanted_d50.l, kNear) << row[0];
-        EXPECT_NEAR(d50.a, wanted_d50.a, kNear) << row[0];
-        EXPECT_NEAR(d50.b, wanted_d50.b, kNear) << row[0];
+        constexpr double near = 0.01;
+        EXPECT_NEAR(d65.l, wanted_d65.l, near) << row[0];
+        EXPECT_NEAR(d65.a, wanted_d65.a, near) << row[0];
+        EXPECT_NEAR(d65.b, wanted_d65.b, near) << row[0];
+        EXPECT_NEAR(d50.l, wanted_d50.l, near) << row[0];
+        EXPECT_NEAR(d50.a, wanted_d50.a, near) << row[0];
+        EXPECT_NEAR(d50.b, wanted_d50.b, near) << row[0];
         EXPECT_NEAR(relative_luminance(*colour), std::stod(row[10]), 0.0001) << row[0];
     }
 }
