@@ -81,23 +81,16 @@ std::string shape_line(const Drawing& drawing, const Shape& shape) {
     return line;
 }
 
-/// What a brought drawing holds; its own stage dumps it in full.
-struct Tally {
-    std::size_t groups = 0;
-    std::size_t shapes = 0;
-};
-
-void write_group(
-    std::string& out, const Drawing& drawing, const Group& group, bool shapes, Tally& tally) {
+/// Words, and the shapes too if they are this stage's own: a composed drawing is dumped by its own
+/// stage.
+void write_group(std::string& out, const Drawing& drawing, const Group& group, bool own) {
     for (const Node& node : group.children) {
         if (const auto* text = std::get_if<Text>(&node)) {
             out += "    " + text_line(*text) + "\n";
         } else if (const auto* shape = std::get_if<Shape>(&node)) {
-            ++tally.shapes;
-            out += shapes ? "    " + shape_line(drawing, *shape) + "\n" : "";
+            out += own ? "    " + shape_line(drawing, *shape) + "\n" : "";
         } else if (const auto* inner = std::get_if<Group>(&node)) {
-            ++tally.groups;
-            write_group(out, drawing, *inner, shapes, tally);
+            write_group(out, drawing, *inner, own);
         }
     }
 }
@@ -109,12 +102,7 @@ void write_layer(std::string& out, const Placed& placed) {
         out += " at " + point(placed.at) + " times " + format_number(placed.factor, 5);
     }
     out += "\n";
-    Tally tally;
-    write_group(out, placed.drawing, placed.drawing.root, own, tally);
-    if (!own) {
-        out += "    " + std::to_string(tally.groups) + " groups, " + std::to_string(tally.shapes) +
-               " shapes\n";
-    }
+    write_group(out, placed.drawing, placed.drawing.root, own);
 }
 
 }  // namespace

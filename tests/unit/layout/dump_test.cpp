@@ -7,7 +7,7 @@
 namespace platewright {
 namespace {
 
-TEST(DumpDocument, ListsOwnLayersAndCountsBroughtDrawings) {
+TEST(DumpDocument, ListsOwnLayersAndOnlyPlacesComposedDrawings) {
     Document document;
     document.title = "A";
     Page page;
@@ -40,7 +40,6 @@ page 210 x 297 mm, paper #f7f2e6
     shape [2 2 4 4.01] fill #000000 alpha 0.5 line #ff0000 0.25
     text "front" middle (5, 6) italic 3 #000000 tracking 0.2 turned 90
   layer figure-1-front at (10, 20) times 0.1
-    1 groups, 1 shapes
 )");
 }
 
