@@ -82,6 +82,9 @@ bool shown(const Uniform& uniform, std::string_view key) {
     if (key.starts_with("lapels.") && key != "lapels.cloth") {
         return uniform.material(property_id("lapels.cloth")) != nullptr;
     }
+    if (key.starts_with("collar.")) {
+        return uniform.word(property_id("collar.shape")) != "none";
+    }
     if (key == "turnbacks.ornament-cloth") {
         const std::string ornament = uniform.word(property_id("turnbacks.ornament"));
         return ornament != "none" && ornament != "button";
@@ -164,14 +167,21 @@ void describe_buttons(const Uniform& uniform, Captions& captions) {
     std::string words = metal != nullptr ? metal_name(*metal) : "none";
     const std::string number = uniform.word(property_id("buttons.number"));
     if (!number.empty() && number != "none") {
-        words += ", No. " + number;
+        const bool figures = number.find_first_not_of("0123456789") == std::string::npos;
+        words += figures ? ", No.\u00a0" + number : ", marked " + number;
     }
-    const int lapel = uniform.count(property_id("lapels.buttons"));
-    const int cuff = uniform.count(property_id("cuffs.buttons"));
-    const int pocket = uniform.count(property_id("pockets.buttons"));
     const bool lapels = uniform.material(property_id("lapels.cloth")) != nullptr;
-    words += "; " + std::to_string(lapel) + (lapels ? " to a lapel, " : " down the front, ") +
-             std::to_string(cuff) + " to a cuff, " + std::to_string(pocket) + " to a pocket";
+    const std::vector<std::pair<std::string_view, std::string_view>> places{
+        {"lapels.buttons", lapels ? " to a lapel" : " down the front"},
+        {"cuffs.buttons", " to a cuff"},
+        {"pockets.buttons", " to a pocket"}};
+    std::string_view separator = "; ";
+    for (const auto& [key, place] : places) {
+        const int count = uniform.count(property_id(key));
+        words += std::string(separator) + (count > 0 ? std::to_string(count) : "none") +
+                 std::string(place);
+        separator = ", ";
+    }
     captions.particulars.emplace_back("buttons", words);
 }
 

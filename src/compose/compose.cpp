@@ -2,6 +2,7 @@
 // Third stage: draws a uniform on a template, part by part from the bottom up.
 #include "compose/compose.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -102,8 +103,16 @@ class Painting {
         entry->second.cover = easel_.drawing().add(std::move(cover));
         entry->second.outline = easel_.drawing().add(zone.path);
         entry->second.rings = hatch(zone, easel_.weight(5.2), easel_.weight(0.95), 0, 0.30);
-        entry->second.crossed = hatch(zone, easel_.weight(6.4), easel_.weight(0.8), -0.55, 0.13);
+        entry->second.crossed = hatch(zone, easel_.weight(6.4), easel_.weight(0.7), -1.1, 0.10);
         return entry->second;
+    }
+
+    /// White on white is told apart by its shadow alone, which must then be deeper.
+    bool on_white(const Part& part) {
+        return std::ranges::any_of(worn_, [&](const Part* under) {
+            const bool beneath = std::ranges::find(part.on, under->name) != part.on.end();
+            return beneath && to_oklab(*easel_.colour_of(under->cloth)).l > 0.86;
+        });
     }
 
     void cast_shadow(Group& into, const Part& part) {
@@ -118,9 +127,10 @@ class Painting {
         // A long shadow has a core; a short one would not show it.
         const bool cored = part.shadow > 4;
         const Point far{0.55 * part.shadow, part.shadow};
-        easel_.fill(shadow, shape, far, kCastShadow, cored ? 0.22 : 0.30);
+        const double depth = on_white(part) ? 1.3 : 1;
+        easel_.fill(shadow, shape, far, kCastShadow, depth * (cored ? 0.22 : 0.30));
         if (cored) {
-            easel_.fill(shadow, shape, far * 0.5, kCastShadow, 0.18);
+            easel_.fill(shadow, shape, far * 0.5, kCastShadow, depth * 0.18);
         }
         into.children.emplace_back(std::move(shadow));
     }

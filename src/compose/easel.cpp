@@ -165,7 +165,10 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
             std::initializer_list<Point>{stroke.begin, stroke.middle, stroke.end},
             [&](Point p) { return within(p) && inside(chains, p); });
     };
-    for (const auto* strokes : {&volume.rings, &volume.crossed}) {
+    // Crossed hatching on light cloth would read as a net.
+    const bool crossed = piece.inks.lightness < 0.8;
+    const std::vector<HatchStroke> none;
+    for (const auto* strokes : {&volume.rings, crossed ? &volume.crossed : &none}) {
         Path together;
         for (const HatchStroke& stroke : *strokes) {
             if (touches(stroke)) {

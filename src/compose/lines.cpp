@@ -75,9 +75,15 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
     const Inks& inks = where.on.inks;
     switch (detail.kind) {
         case DetailKind::seam:
-        case DetailKind::crease:
             easel.fill(
                 where.clipped, easel.tapered(detail.curve, easel.weight(detail.width)), inks.seam);
+            break;
+        case DetailKind::crease:
+            // A crease is a turn of the light, not an edge: fainter than any seam.
+            easel.fill(where.clipped,
+                       easel.tapered(detail.curve, easel.weight(detail.width * 0.85)),
+                       inks.seam,
+                       0.75);
             break;
         case DetailKind::line:
             easel.stroke(where.clipped,
