@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MIT
-// Measures the scale bar of a printed page as a man with a ruler would: measure_scale.cjs WORDS.html PAGE.png DPI
-// WORDS.html is what `pdftotext -bbox` says of the PDF, PAGE.png what another program drew of it. The bar stands between the
-// words "1 : N" and "M cm" and must be M / N cm long.
+// Measures the scale bar of a printed page as a man with a ruler would: measure_scale.cjs FILE.pdf WORK-FOLDER
+// The bar stands between the words "1 : N" and "M cm" and must be M / N cm long on what poppler draws.
 'use strict';
+const {execFileSync} = require('child_process');
 const fs = require('fs');
 const {PNG} = require('pngjs');
 
-const [wordsPath, pagePath, dpiText] = process.argv.slice(2);
-const dpi = Number(dpiText);
-const words = [...fs.readFileSync(wordsPath, 'utf8').matchAll(
+const [pdf, folder] = process.argv.slice(2);
+const dpi = 254;
+const listed = execFileSync('pdftotext', ['-bbox', pdf, '-'], {encoding: 'utf8'});
+const words = [...listed.matchAll(
     /<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">([^<]*)<\/word>/g)]
     .map(([, left, top, right, bottom, text]) => ({left: +left, top: +top, right: +right, bottom: +bottom, text}));
 
@@ -34,20 +35,23 @@ const scale = Number(bar.scale.text);
 const centimetres = Number(bar.length.text);
 const expected = 10 * centimetres / scale;
 
-const page = PNG.sync.read(fs.readFileSync(pagePath));
+// Only the strip between the words is drawn.
 const pixel = points => Math.round(points * dpi / 72);
-// Longest stretch of the window's rows from the first dark pixel to the last.
+const left = pixel(bar.scale.right) + 2;
+const top = pixel(bar.scale.top);
+execFileSync('pdftoppm', ['-r', dpi, '-x', left, '-y', top, '-W', pixel(bar.length.left) - 2 - left,
+    '-H', pixel(bar.scale.bottom) - top, '-png', '-singlefile', pdf, `${folder}/strip`].map(String));
+const strip = PNG.sync.read(fs.readFileSync(`${folder}/strip.png`));
+const dark = (x, y) => {
+    const i = 4 * (y * strip.width + x);
+    return strip.data[i] + strip.data[i + 1] + strip.data[i + 2] < 300;
+};
+
+// The longest stretch of a row from its first dark pixel to its last.
 let longest = 0;
-for (let y = pixel(bar.scale.top); y <= pixel(bar.scale.bottom); ++y) {
-    let first = -1;
-    let last = -1;
-    for (let x = pixel(bar.scale.right) + 2; x < pixel(bar.length.left) - 2; ++x) {
-        const i = 4 * (y * page.width + x);
-        if (page.data[i] + page.data[i + 1] + page.data[i + 2] >= 300) continue;
-        if (first < 0) first = x;
-        last = x;
-    }
-    if (first >= 0) longest = Math.max(longest, last - first + 1);
+for (let y = 0; y < strip.height; ++y) {
+    const row = [...Array(strip.width).keys()].filter(x => dark(x, y));
+    if (row.length > 0) longest = Math.max(longest, row[row.length - 1] - row[0] + 1);
 }
 const measured = longest * 25.4 / dpi;
 console.log(`the bar of ${centimetres} cm at 1 : ${scale} measures ${measured.toFixed(2)} mm, wanted ${expected.toFixed(2)} mm`);
