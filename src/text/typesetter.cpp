@@ -58,9 +58,9 @@ std::vector<std::string> Typesetter::wrap(std::string_view words,
         pango_attr_letter_spacing_new(static_cast<int>(type.tracking / type.size * kUnitsPerEm)));
     pango_layout_set_attributes(layout, attributes);
     const double units = std::floor(width / type.size * kUnitsPerEm);
-    constexpr double kMost = std::numeric_limits<int>::max() / 2;
+    constexpr double most = std::numeric_limits<int>::max() / 2.0;
     pango_layout_set_wrap(layout, PANGO_WRAP_WORD_CHAR);
-    pango_layout_set_width(layout, static_cast<int>(std::clamp(units, 0.0, kMost)));
+    pango_layout_set_width(layout, static_cast<int>(std::clamp(units, 0.0, most)));
     for (const GSList* at = pango_layout_get_lines_readonly(layout); at != nullptr; at = at->next) {
         const auto* line = static_cast<const PangoLayoutLine*>(at->data);
         lines.emplace_back(trim(std::string_view(clean).substr(

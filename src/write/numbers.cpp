@@ -20,9 +20,9 @@ std::int64_t power(int places) {
 
 std::int64_t to_steps(double value, int places) {
     // All whole numbers up to here are exact.
-    constexpr double kMost = 9e15;
+    constexpr double most = 9e15;
     const double steps = value * static_cast<double>(power(places));
-    return std::abs(steps) < kMost ? std::llround(steps) : 0;
+    return std::abs(steps) < most ? std::llround(steps) : 0;
 }
 
 void append_steps(std::string& to, std::int64_t steps, int places) {

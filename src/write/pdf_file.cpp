@@ -30,9 +30,9 @@ std::string deflated(std::string_view data) {
 }
 
 void append_hex(std::string& to, unsigned int unit) {
-    constexpr std::string_view kDigits = "0123456789ABCDEF";
+    constexpr std::string_view digits = "0123456789ABCDEF";
     for (const unsigned int shift : {12U, 8U, 4U, 0U}) {
-        to += kDigits[unit >> shift & 15U];
+        to += digits[unit >> shift & 15U];
     }
 }
 

@@ -41,9 +41,9 @@ std::vector<Piece> pieces(const Run& run) {
 }
 
 void append_hex(std::string& to, std::uint32_t number) {
-    constexpr std::string_view kDigits = "0123456789ABCDEF";
+    constexpr std::string_view digits = "0123456789ABCDEF";
     for (const unsigned int shift : {12U, 8U, 4U, 0U}) {
-        to += kDigits[number >> shift & 15U];
+        to += digits[number >> shift & 15U];
     }
 }
 
@@ -160,17 +160,17 @@ std::string unicode_map(const EmbeddedFont& font,
         "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
         "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n"
         "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n";
-    constexpr std::size_t kBlock = 100;
+    constexpr std::size_t block = 100;
     std::size_t done = 0;
     for (const auto& [number, text] : ordered) {
-        if (done % kBlock == 0) {
-            made += std::to_string(std::min(kBlock, ordered.size() - done)) + " beginbfchar\n";
+        if (done % block == 0) {
+            made += std::to_string(std::min(block, ordered.size() - done)) + " beginbfchar\n";
         }
         made += '<';
         append_hex(made, number);
         made += "> <" + utf16_hex(text) + ">\n";
         ++done;
-        if (done % kBlock == 0 || done == ordered.size()) {
+        if (done % block == 0 || done == ordered.size()) {
             made += "endbfchar\n";
         }
     }
@@ -188,16 +188,16 @@ std::string subset_name(const EmbeddedFont& font, std::size_t index) {
 
 std::string descriptor(const EmbeddedFont& font, const std::string& name, PdfObject program) {
     const auto number = [](int value) { return std::to_string(value); };
-    constexpr int kSymbolic = 4;
-    constexpr int kItalic = 64;
+    constexpr int symbolic = 4;
+    constexpr int italic = 64;
     // No viewer needs the width of stems of an embedded font, but the entry must be there.
-    constexpr int kStem = 80;
+    constexpr int stem = 80;
     return "<< /Type /FontDescriptor /FontName /" + name + " /Flags " +
-           number(kSymbolic | (font.italic_angle != 0 ? kItalic : 0)) + " /FontBBox [" +
+           number(symbolic | (font.italic_angle != 0 ? italic : 0)) + " /FontBBox [" +
            number(font.left) + " " + number(font.bottom) + " " + number(font.right) + " " +
            number(font.top) + "] /ItalicAngle " + number(font.italic_angle) + " /Ascent " +
            number(font.ascent) + " /Descent " + number(font.descent) + " /CapHeight " +
-           number(font.cap_height) + " /StemV " + number(kStem) +
+           number(font.cap_height) + " /StemV " + number(stem) +
            (font.is_cff ? " /FontFile3 " : " /FontFile2 ") + reference(program) + " >>";
 }
 

@@ -30,8 +30,8 @@ void check_size(const Page& page, double dpi) {
     const double across = page.width / kMmPerInch * dpi;
     const double down = page.height / kMmPerInch * dpi;
     // cairo's own limit for one side.
-    constexpr double kSide = 32767;
-    const bool fits = across >= 1 && down >= 1 && across <= kSide && down <= kSide &&
+    constexpr double longest = 32767;
+    const bool fits = across >= 1 && down >= 1 && across <= longest && down <= longest &&
                       across * down <= limits::kPngPixels;
     if (!fits) {
         throw CannotWrite("a page of " + format_number(page.width, 1) + " x " +

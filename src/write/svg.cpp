@@ -187,8 +187,8 @@ class Writer {
     void children(const Group& group) {
         for (std::size_t at = 0; at < group.children.size();) {
             const std::size_t end = end_of_row(group, at);
-            constexpr std::size_t kWorthwhile = 3;
-            if (end - at < kWorthwhile) {
+            constexpr std::size_t worthwhile = 3;
+            if (end - at < worthwhile) {
                 std::visit(*this, group.children[at]);
                 ++at;
                 continue;

@@ -57,11 +57,11 @@ std::string SvgIds::make(std::string_view name, std::string_view within) {
 }
 
 std::string short_id(char kind, std::size_t index) {
-    constexpr std::string_view kDigits = "0123456789abcdefghijklmnopqrstuvwxyz";
+    constexpr std::string_view digits = "0123456789abcdefghijklmnopqrstuvwxyz";
     std::string made;
     do {
-        made.insert(made.begin(), kDigits[index % kDigits.size()]);
-        index /= kDigits.size();
+        made.insert(made.begin(), digits[index % digits.size()]);
+        index /= digits.size();
     } while (index > 0);
     made.insert(made.begin(), kind);
     return made;

@@ -58,10 +58,10 @@ std::string declarations(const std::string& attributes) {
 }  // namespace
 
 std::string SvgClasses::attributes(const std::string& style) {
-    constexpr int kWorthwhile = 4;
+    constexpr int worthwhile = 4;
     const auto counted = uses_.find(style);
     const bool plain = style.find("dasharray") == std::string::npos;
-    if (style.empty() || !plain || counted == uses_.end() || counted->second < kWorthwhile) {
+    if (style.empty() || !plain || counted == uses_.end() || counted->second < worthwhile) {
         return style;
     }
     const auto [name, is_new] = names_.try_emplace(style);

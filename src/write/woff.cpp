@@ -116,7 +116,7 @@ std::string to_woff(std::string_view opentype) {
 }
 
 std::string base64(std::string_view bytes) {
-    constexpr std::string_view kDigits =
+    constexpr std::string_view digits =
         "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
     std::string made;
     made.reserve((bytes.size() + 2) / 3 * 4);
@@ -124,7 +124,7 @@ std::string base64(std::string_view bytes) {
         const std::size_t count = std::min<std::size_t>(3, bytes.size() - at);
         std::uint32_t value = read_number(bytes, at, static_cast<int>(count)) << (8 * (3 - count));
         for (std::size_t digit = 0; digit < 4; ++digit, value <<= 6U) {
-            made += digit <= count ? kDigits[value >> 18U & 63U] : '=';
+            made += digit <= count ? digits[value >> 18U & 63U] : '=';
         }
     }
     return made;
