@@ -21,7 +21,7 @@ using sheet::Ruler;
 using sheet::Stand;
 
 /// Diameter of the roundel on A4, and how much of it the frame of the button fills.
-constexpr double kRoundel = 26.5;
+constexpr double kRoundel = 21.5;
 constexpr double kButtonFills = 0.95;
 /// The lowest part of a figure, as a share of its height, that counts as its feet.
 constexpr double kFeet = 0.04;
