@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // `platewright check`.
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,6 +13,7 @@
 #include "cli/open_file.h"
 #include "cli/print.h"
 #include "cli/workshop.h"
+#include "write/other_reader.h"
 
 namespace platewright::cli {
 namespace {
@@ -62,8 +64,7 @@ class Check {
     void check(FileId file, FileKind kind) {
         switch (kind) {
             case FileKind::drawing:
-                static_cast<void>(read_template(sources_, file, problems_));
-                return;
+                return check_drawing(file);
             case FileKind::palette:
                 static_cast<void>(read_palette(sources_, file, problems_));
                 return;
@@ -73,6 +74,34 @@ class Check {
             case FileKind::plate:
                 return check_plate(file);
         }
+    }
+
+    /// A template must also open in other people's programs: editors and browsers.
+    void check_drawing(FileId file) {
+        if (!read_template(sources_, file, problems_)) {
+            return;
+        }
+        if (const auto refusal = other_reader_refusal(sources_.text(file))) {
+            const std::size_t at = offset_of(sources_.text(file), refusal->line, refusal->column);
+            problems_
+                .error("template.other-programs",
+                       {file, at, at},
+                       "other programs cannot open this drawing: " + lower(refusal->why))
+                .hints.emplace_back("save it again from the vector editor as plain SVG");
+        }
+    }
+
+    /// The byte at a 1-based line and column; the first if there is no such place.
+    static std::size_t offset_of(const std::string& text, std::size_t line, std::size_t column) {
+        std::size_t start = 0;
+        for (std::size_t i = 1; i < line && start != std::string::npos; ++i) {
+            start = text.find('\n', start);
+            start += start == std::string::npos ? 0 : 1;
+        }
+        if (line == 0 || start == std::string::npos) {
+            return 0;
+        }
+        return std::min(start + std::max<std::size_t>(column, 1) - 1, text.size());
     }
 
     /// Colours and ranks can only be told with the palettes and customs.
