@@ -40,8 +40,8 @@ double detail_scale(const Rect& frame, const Paper& paper);
 
 /// The reference plate: figures side by side on one ground line, button enlarged, colour key,
 /// particulars, notes. Words are never left out. Where they do not fit, the plate gives up its
-/// furniture in this order: colophon, headings, wide spacing; then the type is set smaller than 7 pt
-/// and the warning layout.too-long added, which has no place in a file.
+/// furniture in this order: colophon, headings, wide spacing; then the type is set smaller than 7
+/// pt and the warning layout.too-long added, which has no place in a file.
 Document lay_out_plate(const std::vector<Figure>& figures,
                        const std::optional<Figure>& button,
                        const Captions& captions,

@@ -67,8 +67,8 @@ TEST(PlateScale, CopesWithFramesOfAnySize) {
 
 TEST(DetailScale, IsAUsualScaleThatFillsTheRoundel) {
     const Rect frame{-10, -10, 10, 10};
-    EXPECT_DOUBLE_EQ(detail_scale(frame, *parse_paper("A4")), 1 / 1.25);
-    EXPECT_DOUBLE_EQ(detail_scale(frame, *parse_paper("A3")), 1 / 1.5);
+    EXPECT_DOUBLE_EQ(detail_scale(frame, *parse_paper("A4")), 1);
+    EXPECT_DOUBLE_EQ(detail_scale(frame, *parse_paper("A3")), 1 / 1.25);
     EXPECT_DOUBLE_EQ(detail_scale(frame, *parse_paper("A6")), 2);
     EXPECT_GT(detail_scale({0, 0, 0, 0}, *parse_paper("A4")), 0);
 }
