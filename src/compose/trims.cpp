@@ -174,6 +174,28 @@ void paint_lace(Easel& easel, const Detail& detail, const Trimming& where) {
                   Surface::braid);
 }
 
+namespace {
+
+/// How far the middle of the lettering's ink stands above its baseline, in ems: old-style figures
+/// stand on it, rise above it or hang below it. The heights are those of EB Garamond.
+double ink_middle(std::string_view words) {
+    constexpr double kSmall = 0.40;
+    constexpr double kTall = 0.65;
+    constexpr double kHanging = -0.24;
+    double top = 0;
+    double foot = 0;
+    for (const char c : words) {
+        const bool figure = c >= '0' && c <= '9';
+        const bool hangs = std::string_view("34579").find(c) != std::string_view::npos;
+        const bool tall = !figure || c == '6' || c == '8';
+        top = std::max(top, tall ? kTall : kSmall);
+        foot = std::min(foot, hangs ? kHanging : 0);
+    }
+    return (top + foot) / 2;
+}
+
+}  // namespace
+
 void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
     const std::string words = easel.uniform().word(property_id("buttons.number"));
     if (words.empty() || words == "none") {
@@ -184,7 +206,9 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
     // Figures of the face are half as wide as the em; more than two must be smaller.
     const double em =
         std::min(detail.size * 1.45, room / (0.5 * static_cast<double>(words.size())));
-    const Point middle = left.at + left.along * (room / 2);
+    // The line is the baseline of capitals; other lettering is moved so that its ink is centred.
+    const double raise = (ink_middle("A") - ink_middle(words)) * em;
+    const Point middle = left.at + left.along * (room / 2) - right_of(left.along) * raise;
     const Inks& metal = where.on.inks;
     const auto engrave = [&](Point shift, Colour colour) {
         Text text;
