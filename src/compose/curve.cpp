@@ -12,6 +12,7 @@
 #include <cmath>
 
 #include "base/limits.h"
+#include "base/outline.h"
 
 namespace platewright {
 
@@ -302,35 +303,6 @@ Path outer_edge(const std::vector<std::vector<Point>>& shapes) {
     return edge;
 }
 
-double signed_area(const std::vector<Point>& outline) {
-    double twice = 0;
-    for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
-        twice += cross(outline[j], outline[i]);
-    }
-    return twice / 2;
-}
-
-namespace {
-
-/// One subpath run backwards.
-Path reversed(const Path& subpath) {
-    Path back;
-    std::size_t at = subpath.points.size() - 1;
-    back.move_to(subpath.points[at]);
-    for (auto verb = subpath.verbs.rbegin(); verb != subpath.verbs.rend(); ++verb) {
-        if (*verb == Path::Verb::line) {
-            back.line_to(subpath.points[--at]);
-        } else if (*verb == Path::Verb::cubic) {
-            back.cubic_to(subpath.points[at - 1], subpath.points[at - 2], subpath.points[at - 3]);
-            at -= 3;
-        }
-    }
-    back.close();
-    return back;
-}
-
-}  // namespace
-
 Path clockwise(const Path& path) {
     Path turned;
     Path subpath;
@@ -339,9 +311,7 @@ Path clockwise(const Path& path) {
         if (subpath.empty()) {
             return;
         }
-        const auto chains = outlines(subpath);
-        const bool turn = !chains.empty() && signed_area(chains.front()) < 0;
-        const Path add = turn ? reversed(subpath) : subpath;
+        const Path add = signed_area(subpath) < 0 ? reversed(subpath) : subpath;
         turned.verbs.insert(turned.verbs.end(), add.verbs.begin(), add.verbs.end());
         turned.points.insert(turned.points.end(), add.points.begin(), add.points.end());
         subpath = {};

@@ -71,9 +71,6 @@ bool inside(const std::vector<std::vector<Point>>& outlines, Point p);
 /// whole.
 Path outer_edge(const std::vector<std::vector<Point>>& shapes);
 
-/// Area in mm², positive when the chain runs clockwise on the page.
-double signed_area(const std::vector<Point>& outline);
-
 /// `path` with every subpath running clockwise on the page, so that several may be joined into one
 /// clip.
 Path clockwise(const Path& path);

@@ -7,9 +7,9 @@
 #include <algorithm>
 #include <numbers>
 
+#include "base/outline.h"
 #include "text/shaping.h"
 #include "write/cairo_raii.h"
-#include "write/outline.h"
 #include "write/stroke.h"
 
 namespace platewright {

@@ -9,8 +9,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "base/outline.h"
 #include "write/numbers.h"
-#include "write/outline.h"
 #include "write/pdf_path.h"
 #include "write/stroke.h"
 

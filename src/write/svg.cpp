@@ -4,9 +4,9 @@
 #include <map>
 #include <vector>
 
+#include "base/outline.h"
 #include "write/colour_name.h"
 #include "write/numbers.h"
-#include "write/outline.h"
 #include "write/svg_ids.h"
 #include "write/svg_path.h"
 #include "write/svg_style.h"

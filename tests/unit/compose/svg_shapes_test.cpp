@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "compose/curve.h"
+#include "base/outline.h"
 
 namespace platewright {
 namespace {
@@ -19,11 +19,11 @@ std::optional<Path> read(const std::string& xml) {
 TEST(Shapes, AreReadAsOutlinesOfTheSameArea) {
     const auto area = [](const std::string& xml) {
         const auto path = read(xml);
-        return path ? signed_area(outlines(*path).front()) : 0.0;
+        return path ? signed_area(*path) : 0.0;
     };
     EXPECT_DOUBLE_EQ(area("<rect x='1' y='2' width='10' height='20'/>"), 200);
-    EXPECT_NEAR(area("<circle cx='3' cy='4' r='10'/>"), 314.16, 3.2);
-    EXPECT_NEAR(area("<ellipse rx='10' ry='5'/>"), 157.08, 2.5);
+    EXPECT_NEAR(area("<circle cx='3' cy='4' r='10'/>"), 314.16, 0.2);
+    EXPECT_NEAR(area("<ellipse rx='10' ry='5'/>"), 157.08, 0.1);
     EXPECT_DOUBLE_EQ(area("<polygon points='0,0 10,0 10,10'/>"), 50);
 }
 

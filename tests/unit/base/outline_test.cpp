@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Area and direction of paths.
-#include "write/outline.h"
+#include "base/outline.h"
 
 #include <gtest/gtest.h>
 

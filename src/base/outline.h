@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Path arithmetic the writers share: which way round a path runs.
+// Path arithmetic: the area a path encloses and which way round it runs.
 #pragma once
 
 #include "base/geometry.h"
