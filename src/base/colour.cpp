@@ -43,8 +43,8 @@ Triple linear_of(Colour c) {
 }
 
 bool in_gamut(Triple linear) {
-    constexpr double kSlack = 1e-4;
-    const auto inside = [](double v) { return v >= -kSlack && v <= 1 + kSlack; };
+    constexpr double slack = 1e-4;
+    const auto inside = [](double v) { return v >= -slack && v <= 1 + slack; };
     return inside(linear.x) && inside(linear.y) && inside(linear.z);
 }
 
@@ -190,11 +190,11 @@ std::optional<Colour> parse_hex(std::string_view text) {
 }
 
 std::string to_hex(Colour colour) {
-    constexpr std::string_view kDigits = "0123456789abcdef";
+    constexpr std::string_view digits = "0123456789abcdef";
     std::string text = "#";
     for (const std::uint8_t channel : {colour.red, colour.green, colour.blue}) {
-        text += kDigits[channel / 16];
-        text += kDigits[channel % 16];
+        text += digits[channel / 16];
+        text += digits[channel % 16];
     }
     return text;
 }

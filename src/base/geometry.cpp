@@ -109,7 +109,7 @@ Path polygon(const std::vector<Point>& corners) {
 
 Path ellipse(Point centre, double half_width, double half_height, double radians) {
     // The usual four-curve circle: 0.5523 keeps the radius true to 0.03 %.
-    constexpr double kHandle = 0.5522847498;
+    constexpr double handle = 0.5522847498;
     const double cosine = std::cos(radians);
     const double sine = std::sin(radians);
     const Affine place{cosine * half_width,
@@ -120,10 +120,10 @@ Path ellipse(Point centre, double half_width, double half_height, double radians
                        centre.y};
     Path path;
     path.move_to({1, 0});
-    path.cubic_to({1, kHandle}, {kHandle, 1}, {0, 1});
-    path.cubic_to({-kHandle, 1}, {-1, kHandle}, {-1, 0});
-    path.cubic_to({-1, -kHandle}, {-kHandle, -1}, {0, -1});
-    path.cubic_to({kHandle, -1}, {1, -kHandle}, {1, 0});
+    path.cubic_to({1, handle}, {handle, 1}, {0, 1});
+    path.cubic_to({-handle, 1}, {-1, handle}, {-1, 0});
+    path.cubic_to({-1, -handle}, {-handle, -1}, {0, -1});
+    path.cubic_to({handle, -1}, {1, -handle}, {1, 0});
     path.close();
     return path.transformed(place);
 }

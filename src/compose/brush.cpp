@@ -97,7 +97,7 @@ struct Ring {
 /// A wedge from the dark edge to a point, bent once in the middle if the ring bends. Straight sides
 /// are enough at this size, and a plate has some thousands of them.
 HatchStroke stroke_of(const Ring& ring, double reach, double width) {
-    constexpr double kVisibleBend = 0.9;
+    constexpr double visible_bend = 0.9;
     const double begin = ring.far + 1.5;
     const double end = ring.far - reach;
     const double middle = (begin + end) / 2;
@@ -106,7 +106,7 @@ HatchStroke stroke_of(const Ring& ring, double reach, double width) {
     stroke.middle = ring.at(middle, 0);
     stroke.end = ring.at(end, 0);
     const double chord = (ring.height(begin) + ring.height(end)) / 2;
-    if (std::abs(ring.height(middle) - chord) < kVisibleBend) {
+    if (std::abs(ring.height(middle) - chord) < visible_bend) {
         stroke.shape = polygon({ring.at(begin, -width / 2), stroke.end, ring.at(begin, width / 2)});
         return stroke;
     }

@@ -122,13 +122,13 @@ std::string plural(int count, const std::string& what) {
 
 /// A length as it was printed, kept on one line.
 std::string measure_words(const Uniform& uniform, std::string_view key) {
-    constexpr std::string_view kNoBreakSpace = "\u00a0";
+    constexpr std::string_view no_break_space = "\u00a0";
     const auto* measure = std::get_if<Measure>(&uniform.value(property_id(key)));
     std::string words;
     for (const char c :
          measure != nullptr ? std::string_view(measure->printed) : std::string_view()) {
         if (c == ' ') {
-            words += kNoBreakSpace;
+            words += no_break_space;
         } else {
             words += c;
         }

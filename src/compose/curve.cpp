@@ -178,14 +178,15 @@ std::optional<Path> parse_path_data(const std::string& data, std::string& proble
 }
 
 Curve::Curve(const Path& path) {
-    walk(path, [this](std::vector<Point> chain, bool closed) {
+    walk(path, [this](const std::vector<Point>& chain, bool closed) {
         if (!chain_.empty()) {
             return;
         }
-        if (closed && !(chain.front() == chain.back())) {
-            chain.push_back(chain.front());
+        std::vector<Point> whole = chain;
+        if (closed && !(whole.front() == whole.back())) {
+            whole.push_back(whole.front());
         }
-        *this = Curve(std::move(chain));
+        *this = Curve(std::move(whole));
     });
 }
 
@@ -335,8 +336,8 @@ namespace {
 
 /// Whether the way turns at `b` so sharply that it is meant as a corner.
 bool corner(Point a, Point b, Point c) {
-    constexpr double kCosine40 = 0.766;
-    return dot(unit(b - a), unit(c - b)) < kCosine40;
+    constexpr double cosine_of_40 = 0.766;
+    return dot(unit(b - a), unit(c - b)) < cosine_of_40;
 }
 
 }  // namespace

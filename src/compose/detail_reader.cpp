@@ -79,6 +79,7 @@ const Curve* guide(Attributes& words,
         return &found->second;
     }
     std::vector<std::string> names;
+    names.reserve(guides.size());
     for (const auto& entry : guides) {
         names.push_back(entry.first);
     }

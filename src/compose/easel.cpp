@@ -25,11 +25,13 @@ constexpr double kLightFromBelow = 0.88;
 /// On black cloth no hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 
-void crescents(
-    Group& into, PathId cover, int steps, double reach, double power, Fill wash, double sign) {
+/// Crescents of growing width; a negative `reach` lays them on the lit side.
+void crescents(Group& into, PathId cover, int steps, double reach, Fill wash) {
+    // Closer together at the edge, where a form turns away fastest.
+    constexpr double crowding = 1.23;
     for (int i = 1; i <= steps; ++i) {
-        const double far = reach * std::pow(static_cast<double>(i) / steps, power);
-        into.children.emplace_back(Shape{cover, kToLight * (far * sign), wash, std::nullopt});
+        const double far = reach * std::pow(static_cast<double>(i) / steps, crowding);
+        into.children.emplace_back(Shape{cover, kToLight * far, wash, std::nullopt});
     }
 }
 
@@ -57,8 +59,8 @@ double Easel::contour_width(LineWeight line) const {
 }
 
 Path Easel::tapered(const Curve& along, double peak) const {
-    constexpr double kUnseen = 0.22;
-    return platewright::tapered(along, peak, weight(kUnseen));
+    constexpr double unseen = 0.22;
+    return platewright::tapered(along, peak, weight(unseen));
 }
 
 bool Easel::holds(const Condition& when) const {
@@ -136,17 +138,13 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
               volume.cover,
               shade_steps,
               room * kShadeReach,
-              1.25,
-              {piece.inks.shade, shade * strength, true},
-              1);
+              {piece.inks.shade, shade * strength, true});
     if (piece.inks.lightness < kLightFromBelow) {
         crescents(into,
                   volume.cover,
                   light_steps,
-                  room * kLightReach,
-                  1.2,
-                  {piece.inks.light, light * strength, true},
-                  -1);
+                  -room * kLightReach,
+                  {piece.inks.light, light * strength, true});
     }
     if (depth >= kHatchFromDepth && piece.inks.lightness > kHatchFromLightness) {
         hatch(into, piece, volume);

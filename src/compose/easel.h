@@ -105,7 +105,7 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where);
 
 /// A flat piece laid on a part: filled, modelled with the part's volume, outlined.
 void paint_applied(Easel& easel,
-                   Path shape,
+                   const Path& shape,
                    Colour colour,
                    const Trimming& where,
                    LineWeight line,

@@ -55,7 +55,7 @@ void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, 
 }  // namespace
 
 void paint_applied(Easel& easel,
-                   Path shape,
+                   const Path& shape,
                    Colour colour,
                    const Trimming& where,
                    LineWeight line,

@@ -40,12 +40,12 @@ double rise(const std::string& shape, double u, double wide) {
 
 /// The line `height` mm above the lower edge, bent as the marks are.
 std::vector<Point> level(const Detail& band, const Marks& marks, double height) {
-    constexpr int kSteps = 12;
+    constexpr int steps = 12;
     std::vector<Point> line;
     const double wide = band.lower.length();
-    for (int i = 0; i <= kSteps; ++i) {
+    for (int i = 0; i <= steps; ++i) {
         // A little beyond both seams, so that the sleeve's outline cuts the ends.
-        const double u = -0.03 + 1.06 * i / kSteps;
+        const double u = -0.03 + 1.06 * i / steps;
         const Point low = band.lower.at(wide * u).at;
         const Point high = band.upper.at(band.upper.length() * u).at;
         const double full = std::max(1.0, length(high - low));

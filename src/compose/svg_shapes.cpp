@@ -86,31 +86,41 @@ std::optional<Path> poly_of(const pugi::xml_node& element, bool closed) {
     return path;
 }
 
+double radians(double degrees) {
+    return degrees * std::numbers::pi / 180;
+}
+
+/// A turn by `v[0]` degrees about the origin, or about the point in `v[1]`, `v[2]`.
+Affine turn_of(const std::vector<double>& v) {
+    const double c = std::cos(radians(v[0]));
+    const double s = std::sin(radians(v[0]));
+    const Affine about{c, s, -s, c, 0, 0};
+    if (v.size() == 1) {
+        return about;
+    }
+    return Affine::translation(v[1], v[2]) * about * Affine::translation(-v[1], -v[2]);
+}
+
 std::optional<Affine> transform_step(std::string_view name, const std::vector<double>& v) {
-    const auto turn = [](double degrees) { return degrees * std::numbers::pi / 180; };
-    if (name == "matrix" && v.size() == 6) {
+    const std::size_t count = v.size();
+    const bool pair = count == 1 || count == 2;
+    if (name == "matrix" && count == 6) {
         return Affine{v[0], v[1], v[2], v[3], v[4], v[5]};
     }
-    if (name == "translate" && (v.size() == 1 || v.size() == 2)) {
-        return Affine::translation(v[0], v.size() == 2 ? v[1] : 0);
+    if (name == "translate" && pair) {
+        return Affine::translation(v[0], count == 2 ? v[1] : 0);
     }
-    if (name == "scale" && (v.size() == 1 || v.size() == 2)) {
-        return Affine{v[0], 0, 0, v.size() == 2 ? v[1] : v[0], 0, 0};
+    if (name == "scale" && pair) {
+        return Affine{v[0], 0, 0, v.back(), 0, 0};
     }
-    if (name == "rotate" && (v.size() == 1 || v.size() == 3)) {
-        const double c = std::cos(turn(v[0]));
-        const double s = std::sin(turn(v[0]));
-        const Affine about{c, s, -s, c, 0, 0};
-        if (v.size() == 1) {
-            return about;
-        }
-        return Affine::translation(v[1], v[2]) * about * Affine::translation(-v[1], -v[2]);
+    if (name == "rotate" && (count == 1 || count == 3)) {
+        return turn_of(v);
     }
-    if (name == "skewX" && v.size() == 1) {
-        return Affine{1, 0, std::tan(turn(v[0])), 1, 0, 0};
+    if (name == "skewX" && count == 1) {
+        return Affine{1, 0, std::tan(radians(v[0])), 1, 0, 0};
     }
-    if (name == "skewY" && v.size() == 1) {
-        return Affine{1, std::tan(turn(v[0])), 0, 1, 0, 0};
+    if (name == "skewY" && count == 1) {
+        return Affine{1, std::tan(radians(v[0])), 0, 1, 0, 0};
     }
     return std::nullopt;
 }

@@ -282,7 +282,7 @@ class Reader {
             }
             const Affine matrix = to_page * own_transform(child);
             const bool holds_parts =
-                name == "g" && child.attribute("data-cloth").empty() && child.child("g");
+                name == "g" && child.attribute("data-cloth").empty() && !child.child("g").empty();
             if (holds_parts && depth < kGroupDepth) {
                 read_part_group(child, matrix, depth + 1);
             } else if (name == "g") {
@@ -358,6 +358,7 @@ class Reader {
     template <typename Map>
     static std::vector<std::string> keys(const Map& map) {
         std::vector<std::string> names;
+        names.reserve(map.size());
         for (const auto& entry : map) {
             names.push_back(entry.first);
         }
@@ -378,28 +379,27 @@ class Reader {
     /// Zones and parts named by parts; possible only when all are read.
     void check_references(const pugi::xml_node& root) {
         std::vector<std::string> part_names;
+        part_names.reserve(template_.parts.size());
         for (const Part& part : template_.parts) {
             part_names.push_back(part.name);
         }
         const std::vector<std::string> zone_names = keys(template_.zones);
         for (const Part& part : template_.parts) {
-            const pugi::xml_node group = root.find_node(
-                [&](const pugi::xml_node& n) { return part.name == n.attribute("id").value(); });
-            const Attributes words = attributes(group);
-            for (const std::string& zone : part.zones) {
-                if (!template_.zones.contains(zone)) {
-                    report_missing("zone", zone, words.place("data-zone"), zone_names);
-                }
-            }
-            for (const auto* list : {&part.on, &part.clip}) {
-                for (const std::string& name : *list) {
-                    if (std::ranges::find(part_names, name) == part_names.end()) {
-                        report_missing("part",
-                                       name,
-                                       words.place(list == &part.on ? "data-on" : "data-clip"),
-                                       part_names);
-                    }
-                }
+            const Attributes words = attributes(root.find_node(
+                [&](const pugi::xml_node& n) { return part.name == n.attribute("id").value(); }));
+            check_names("zone", part.zones, words.place("data-zone"), zone_names);
+            check_names("part", part.on, words.place("data-on"), part_names);
+            check_names("part", part.clip, words.place("data-clip"), part_names);
+        }
+    }
+
+    void check_names(const char* what,
+                     const std::vector<std::string>& names,
+                     Span at,
+                     const std::vector<std::string>& known) {
+        for (const std::string& name : names) {
+            if (std::ranges::find(known, name) == known.end()) {
+                report_missing(what, name, at, known);
             }
         }
     }

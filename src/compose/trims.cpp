@@ -91,11 +91,11 @@ void paint_hole(Easel& easel, Group& into, Point from, Point to, const Inks& clo
 
 /// A lace loop with a pointed end, `wide` mm from edge to edge.
 void paint_loop(Easel& easel, Group& into, Point from, Point to, Colour colour) {
-    constexpr double kHalf = 5;
+    constexpr double half = 5;
     const Inks inks = inks_for(colour, Surface::braid);
     const Point way = unit(to - from);
-    const Point across = right_of(way) * kHalf;
-    const Point neck = to - way * (kHalf * 1.1);
+    const Point across = right_of(way) * half;
+    const Point neck = to - way * (half * 1.1);
     const PathId loop = easel.drawing().add(
         polygon({from - across, neck - across, to, neck + across, from + across}));
     easel.fill(into, loop, {1.2, 2}, kShadow, 0.25);
@@ -179,17 +179,17 @@ namespace {
 /// How far the middle of the lettering's ink stands above its baseline, in ems: old-style figures
 /// stand on it, rise above it or hang below it. The heights are those of EB Garamond.
 double ink_middle(std::string_view words) {
-    constexpr double kSmall = 0.40;
-    constexpr double kTall = 0.65;
-    constexpr double kHanging = -0.24;
+    constexpr double small_top = 0.40;
+    constexpr double tall_top = 0.65;
+    constexpr double hanging_foot = -0.24;
     double top = 0;
     double foot = 0;
     for (const char c : words) {
         const bool figure = c >= '0' && c <= '9';
         const bool hangs = std::string_view("34579").find(c) != std::string_view::npos;
         const bool tall = !figure || c == '6' || c == '8';
-        top = std::max(top, tall ? kTall : kSmall);
-        foot = std::min(foot, hangs ? kHanging : 0);
+        top = std::max(top, tall ? tall_top : small_top);
+        foot = std::min(foot, hangs ? hanging_foot : 0);
     }
     return (top + foot) / 2;
 }

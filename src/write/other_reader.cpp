@@ -46,7 +46,7 @@ Refusal refusal_of(GError* error) {
 }  // namespace
 
 std::optional<Refusal> other_reader_refusal(const std::string& svg) {
-    constexpr int kPixels = 64;
+    constexpr int pixels = 64;
     GError* error = nullptr;
     const auto* bytes = reinterpret_cast<const guint8*>(svg.data());
     const std::unique_ptr<RsvgHandle, HandleRelease> handle(
@@ -54,9 +54,9 @@ std::optional<Refusal> other_reader_refusal(const std::string& svg) {
     if (!handle) {
         return refusal_of(error);
     }
-    const CairoSurface surface(cairo_image_surface_create(CAIRO_FORMAT_A8, kPixels, kPixels));
+    const CairoSurface surface(cairo_image_surface_create(CAIRO_FORMAT_A8, pixels, pixels));
     const CairoContext context(cairo_create(surface.get()));
-    const RsvgRectangle whole{0, 0, kPixels, kPixels};
+    const RsvgRectangle whole{0, 0, pixels, pixels};
     if (rsvg_handle_render_document(handle.get(), context.get(), &whole, &error) == 0) {
         return refusal_of(error);
     }
