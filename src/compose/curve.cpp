@@ -186,11 +186,11 @@ Curve::Curve(const Path& path) {
         if (closed && !(whole.front() == whole.back())) {
             whole.push_back(whole.front());
         }
-        *this = Curve(std::move(whole));
+        *this = Curve(whole);
     });
 }
 
-Curve::Curve(std::vector<Point> chain) {
+Curve::Curve(const std::vector<Point>& chain) {
     for (const Point p : chain) {
         const double step = chain_.empty() ? 1 : platewright::length(p - chain_.back());
         if (step > 1e-9) {
@@ -239,7 +239,7 @@ Curve Curve::offset(double by) const {
         const Point after = i + 1 < chain_.size() ? unit(chain_[i + 1] - chain_[i]) : Point{};
         moved.push_back(chain_[i] + right_of(unit(before + after)) * by);
     }
-    return Curve(std::move(moved));
+    return Curve(moved);
 }
 
 std::vector<Point> Curve::simplified(double tolerance) const {

@@ -25,7 +25,7 @@ class Curve {
     explicit Curve(const Path& path);
 
     /// A chain through given points.
-    explicit Curve(std::vector<Point> chain);
+    explicit Curve(const std::vector<Point>& chain);
 
     struct Station {
         Point at;

@@ -234,7 +234,7 @@ std::string PdfOpacities::name(double alpha, bool of_lines) {
 std::string PdfOpacities::entries() const {
     std::string made;
     for (const auto& [name, entry] : states_) {
-        made += " /" + name + " << " + entry + " >>";
+        made.append(" /").append(name).append(" << ").append(entry).append(" >>");
     }
     return made;
 }
