@@ -7,37 +7,11 @@
 
 #include "base/text.h"
 #include "compose/compose.h"
+#include "vocabulary/condition.h"
 
 namespace platewright {
 
 namespace {
-
-/// What the key calls the place of a property, where it is not simply its group.
-const std::map<std::string_view, std::string_view> kPlaceNames{
-    {"coat.lining", "lining"},
-    {"lapels.piping", "lapel piping"},
-    {"lapels.lace", "buttonhole lace"},
-    {"collar.piping", "collar piping"},
-    {"cuffs.piping", "cuff piping"},
-    {"turnbacks.piping", "turnback piping"},
-    {"pockets.piping", "pocket piping"},
-    {"straps.piping", "shoulder-strap piping"},
-    {"straps.cloth", "shoulder straps"},
-    {"turnbacks.ornament-cloth", "turnback ornament"},
-    {"hat.tape", "hat tape"},
-    {"hat.cockade", "cockade"},
-    {"hat.tuft", "hat tuft"},
-    {"belts.plate", "belt plate"},
-    {"box.leather", "cartridge box"},
-    {"scabbard.leather", "scabbard"},
-    {"hilt.metal", "bayonet"},
-    {"marks.cloth", "rank marks"},
-    {"ribbon.cloth", "queue ribbon"}};
-
-std::string place_name(std::string_view key) {
-    const auto found = kPlaceNames.find(key);
-    return std::string(found != kPlaceNames.end() ? found->second : key.substr(0, key.find('.')));
-}
 
 /// The order in which a key is read: the coat and what is on it, then what is under and around it.
 constexpr std::array<std::string_view, 11> kReadingOrder{"coat",
@@ -60,43 +34,20 @@ std::size_t reading_rank(std::string_view key) {
 
 /// The body itself is not part of what a man is given to wear; the facing colour shows only where
 /// something follows it.
-bool keyed(std::string_view key) {
-    return !key.starts_with("figure.") && !key.starts_with("facings.");
+bool keyed(const Property& row) {
+    return row.work != Work::none;
 }
 
 bool same(const Material& a, const KeyEntry& b) {
     return b.name.starts_with(a.name) && a.colour == b.colour && a.metal == b.metal;
 }
 
-/// Trimmings that are not shown name no place: buttonhole lace without laced holes, marks of no
+/// Trimmings that are not there name no place: buttonhole lace without laced holes, marks of no
 /// rank.
-bool shown(const Uniform& uniform, std::string_view key) {
-    if (key == "marks.cloth") {
-        return uniform.word(property_id("marks.shape")) != "none" &&
-               uniform.count(property_id("marks.number")) > 0;
-    }
-    if (key == "lapels.lace") {
-        return uniform.word(property_id("lapels.buttonholes")) == "laced" &&
-               uniform.material(property_id("lapels.cloth")) != nullptr;
-    }
-    if (key.starts_with("lapels.") && key != "lapels.cloth") {
-        return uniform.material(property_id("lapels.cloth")) != nullptr;
-    }
-    if (key.starts_with("collar.")) {
-        return uniform.word(property_id("collar.shape")) != "none";
-    }
-    if (key == "turnbacks.ornament-cloth") {
-        const std::string ornament = uniform.word(property_id("turnbacks.ornament"));
-        return ornament != "none" && ornament != "button";
-    }
-    const std::string belts = uniform.word(property_id("belts.worn"));
-    if (key == "belts.leather" || key == "box.leather") {
-        return belts != "none";
-    }
-    if (key == "belts.plate" || key == "scabbard.leather" || key == "hilt.metal") {
-        return belts == "crossed";
-    }
-    return true;
+bool shown(const Uniform& uniform, const Property& row) {
+    std::string problem;
+    const auto condition = parse_condition(row.speaks_when, problem);
+    return !condition || holds(*condition, [&uniform](PropertyId id) { return uniform.word(id); });
 }
 
 /// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
@@ -201,10 +152,10 @@ Captions captions_of(const Uniform& uniform) {
     std::ranges::stable_sort(
         order, {}, [](PropertyId id) { return reading_rank(properties()[id].key); });
     for (const PropertyId id : order) {
-        const std::string_view key = properties()[id].key;
+        const Property& row = properties()[id];
         const Material* material = uniform.material(id);
-        if (material != nullptr && keyed(key) && shown(uniform, key)) {
-            add_to_key(captions.key, *material, place_name(key));
+        if (material != nullptr && keyed(row) && shown(uniform, row)) {
+            add_to_key(captions.key, *material, std::string(row.called()));
         }
     }
     describe_buttons(uniform, captions);

@@ -40,6 +40,64 @@ struct WrittenText {
     Span span;
 };
 
+/// How sure a statement is.
+enum class Certainty { documented, inferred, conjectural };
+
+/// A day; a month or a year alone stands for its first day.
+struct Date {
+    int year = 0;
+    int month = 1;
+    int day = 1;
+
+    friend auto operator<=>(const Date&, const Date&) = default;
+};
+
+struct WrittenDate {
+    Date date;
+    Span span;
+};
+
+/// What another source says of the same matter, where it is not followed.
+struct OtherSource {
+    WrittenText source;
+    std::optional<WrittenText> says;
+};
+
+/// On what a statement rests; what is empty is inherited from the block, then from the file.
+struct Grounds {
+    std::optional<WrittenText> source;
+    std::optional<Certainty> certainty;
+    std::optional<WrittenText> why;
+    std::vector<OtherSource> other_sources;
+};
+
+/// Groups of properties with what they rest on. A group may have grounds of its own.
+struct Block {
+    WrittenValues values;
+    Grounds grounds;
+    /// By group: `waistcoat: {cloth: buff, source: article 9}`.
+    std::map<std::string, Grounds> group_grounds;
+};
+
+/// What was worn instead of what was ordered.
+struct Departure {
+    Block wear;
+    std::optional<WrittenText> instead_of;
+    /// Only for these; empty: for all.
+    std::vector<WrittenText> companies;
+    std::vector<WrittenText> ranks;
+    std::vector<WrittenText> orders;
+    std::optional<WrittenDate> from;
+    std::optional<WrittenDate> until;
+    Span span;
+};
+
+/// Years as written; `3.0` is exactly three.
+struct WrittenYears {
+    double years = 0;
+    Span span;
+};
+
 /// One plate as described.
 struct SpecifiedPlate {
     WrittenText title;
@@ -53,7 +111,128 @@ struct SpecifiedPlate {
     /// Name of the template set; a folder of `templates/`.
     std::optional<WrittenText> figure;
     std::optional<WrittenText> rank;
+    /// The man's place in a regulation; all empty on a plate that stands alone. `regiment` is the
+    /// name of a file where it ends in `.yaml`, else a name of the series.
+    std::optional<WrittenText> regulation;
+    std::optional<WrittenText> regiment;
+    std::optional<WrittenText> corps_class;
+    std::optional<WrittenText> company;
+    std::optional<WrittenYears> years_of_service;
+    std::optional<WrittenText> order_of_dress;
+    std::optional<WrittenDate> as_of;
+    /// `worn: as ordered`: departures are left out.
+    bool as_ordered = false;
+    std::vector<Departure> departures;
     WrittenValues values;
+    /// By group, as in Block.
+    std::map<std::string, Grounds> group_grounds;
+};
+
+/// A named block of a regulation: a class of corps, a way of showing the colour, an order of dress.
+struct NamedBlock {
+    WrittenText name;
+    std::optional<WrittenText> title;
+    /// The title in the reader's language.
+    std::optional<WrittenText> means;
+    Block wear;
+};
+
+/// One regiment's place in a series.
+struct SeriesPlace {
+    int number = 0;
+    std::optional<WrittenText> name;
+    std::optional<WrittenText> shows;
+    /// Metal of its buttons.
+    std::optional<WrittenText> buttons;
+    Span span;
+};
+
+/// The regiments of one distinguishing colour.
+struct SeriesColour {
+    WrittenText colour;
+    std::optional<WrittenText> corps_class;
+    std::vector<SeriesPlace> regiments;
+    Grounds grounds;
+};
+
+/// What a rule asks of a man: a fact or a property, and the words any of which will do.
+struct Asked {
+    enum class Fact { property, corps_class, regiment, company, rank, order, years };
+
+    Fact fact = Fact::property;
+    PropertyId property = 0;
+    /// Names, numbers of regiments or values; `none` as a word.
+    std::vector<WrittenText> words;
+    /// For `years`: at least, or more than.
+    double years = 0;
+    bool more_than = false;
+    Span span;
+};
+
+/// When these hold and none of those, wear this.
+struct Rule {
+    std::optional<WrittenText> name;
+    std::vector<Asked> when;
+    std::vector<Asked> unless;
+    Block wear;
+    Span span;
+};
+
+struct Company {
+    NamedBlock block;
+    std::optional<int> men;
+};
+
+struct Battalion {
+    WrittenText name;
+    std::vector<std::pair<WrittenText, int>> companies;
+};
+
+struct Rank {
+    NamedBlock block;
+    std::optional<WrittenText> like;
+    bool officer = false;
+};
+
+/// A mark for years of service.
+struct ServiceStep {
+    double years = 0;
+    bool more_than = false;
+    Block wear;
+    Span span;
+};
+
+/// A clothing regulation, or an amendment of one.
+struct SpecifiedRegulation {
+    WrittenText title;
+    std::optional<WrittenDate> in_force_from;
+    std::optional<WrittenDate> until;
+    /// Path from this file.
+    std::optional<WrittenText> amends;
+    Grounds grounds;
+    std::vector<std::pair<PropertyId, Span>> must_decide;
+    Block everyone;
+    std::vector<NamedBlock> classes;
+    std::vector<NamedBlock> shows;
+    std::vector<SeriesColour> series;
+    std::vector<Rule> rules;
+    std::vector<Company> companies;
+    std::vector<Battalion> battalions;
+    std::optional<std::pair<int, Span>> strength;
+    std::vector<Rank> ranks;
+    std::vector<ServiceStep> service;
+    std::vector<NamedBlock> orders;
+};
+
+/// A regiment's own file.
+struct SpecifiedRegiment {
+    WrittenText name;
+    /// Paths from this file.
+    std::vector<WrittenText> regulations;
+    std::optional<std::pair<int, Span>> number;
+    std::optional<WrittenText> corps_class;
+    Block wear;
+    std::vector<Departure> departures;
 };
 
 /// What a rank wears by custom, where no regulation says.

@@ -89,6 +89,9 @@ class ValueReader {
         if (row_.kind == Kind::count) {
             return count();
         }
+        if (row_.kind == Kind::ornament) {
+            return ornament();
+        }
         return row_.kind == Kind::measure ? measure() : colour();
     }
 
@@ -114,6 +117,25 @@ class ValueReader {
         auto text =
             read_words(item_, key_, static_cast<std::size_t>(std::max(row_.most, 0)), context_);
         return text ? std::optional(written(std::move(text->text))) : std::nullopt;
+    }
+
+    /// `crossed swords` is the drawing `crossed-swords`; the name of a file stays as it is.
+    std::optional<Written> ornament() {
+        auto text = read_words(item_, key_, kLongestOrnament, context_);
+        if (!text) {
+            return std::nullopt;
+        }
+        std::string name = trimmed_name(text->text);
+        return written(std::move(name));
+    }
+
+    static std::string trimmed_name(std::string_view text) {
+        std::string name(trim(text));
+        if (lower(name).ends_with(".svg")) {
+            return name;
+        }
+        std::ranges::replace(name, ' ', '-');
+        return lower(name);
     }
 
     std::optional<Written> none() {

@@ -144,6 +144,8 @@ std::string_view kind_name(Kind kind) {
             return "a whole number";
         case Kind::measure:
             return "a length with its unit";
+        case Kind::ornament:
+            return "an ornament";
         case Kind::words:
             return "a text";
     }
@@ -168,7 +170,12 @@ std::string expectation(PropertyId id) {
         return text + " from " + range;
     }
     if (row.kind == Kind::measure) {
-        text += " from " + range + " mm, such as " + quoted(row.initial);
+        text += " from " + range + " mm, such as " +
+                quoted(row.initial == "none" ? std::string_view("20 mm") : row.initial);
+    }
+    if (row.kind == Kind::ornament) {
+        text += " of templates/ornaments, such as 'grenade', or a drawing of your own, such as "
+                "'badge.svg'";
     }
     if (row.kind == Kind::words) {
         text += " of at most " + std::to_string(row.most) + " characters";

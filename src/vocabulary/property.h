@@ -15,12 +15,21 @@ namespace platewright {
 
 /// What sort of value a property has.
 enum class Kind {
-    cloth,    // a colour of the palette, or #rrggbb
-    metal,    // a metal of the palette, or #rrggbb
-    choice,   // one of `choices`
-    count,    // a whole number, `least` to `most`
-    measure,  // a length with its unit, `least` to `most` mm
-    words     // free text, at most `most` characters
+    cloth,     // a colour of the palette, or #rrggbb
+    metal,     // a metal of the palette, or #rrggbb
+    choice,    // one of `choices`
+    count,     // a whole number, `least` to `most`
+    measure,   // a length with its unit, `least` to `most` mm
+    ornament,  // a drawing of `templates/ornaments/`, or a file of the user's own
+    words      // free text, at most `most` characters
+};
+
+/// What has to be done where a property is to have another value.
+enum class Work {
+    none,     // nothing: it is the man himself, or only a way of speaking
+    garment,  // another garment
+    sewn,     // something sewn on a garment: taken off, sewn on, or changed
+    kit       // a thing taken up or laid aside
 };
 
 /// What a palette's colour is a colour of; also the names of a palette's sections.
@@ -48,12 +57,25 @@ struct Property {
     SubstanceKind substance = SubstanceKind::cloth;
     /// One line for the reference page.
     std::string_view meaning = {};
+    /// What keys and lists call it: `lapel piping`; empty: the name of the group.
+    std::string_view place = {};
+    /// The condition under which it says anything: the lace of the loops, where there are loops.
+    std::string_view speaks_when = {};
+    /// The frame of the templates (`cuff`) that shows it best; empty: the whole figure.
+    std::string_view frame = {};
+    Work work = Work::sewn;
 
     /// `lapels` and `cloth` of `lapels.cloth`.
     [[nodiscard]] std::string_view group() const { return key.substr(0, key.find('.')); }
 
     [[nodiscard]] std::string_view name() const { return key.substr(key.find('.') + 1); }
+
+    /// `lapel piping`.
+    [[nodiscard]] std::string_view called() const { return place.empty() ? group() : place; }
 };
+
+/// Longest name of an ornament, or of the file it is drawn in, in characters.
+inline constexpr int kLongestOrnament = 200;
 
 /// Row number in the table.
 using PropertyId = std::size_t;

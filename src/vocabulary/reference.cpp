@@ -70,6 +70,7 @@ std::string allowed(PropertyId id) {
             return std::string(kind_name(row.kind)) + none;
         case Kind::count:
         case Kind::measure:
+        case Kind::ornament:
         case Kind::words:
             break;
     }

@@ -88,6 +88,8 @@ Json value_schema(PropertyId id) {
             return choice_schema(id);
         case Kind::words:
             return words_schema(row.most);
+        case Kind::ornament:
+            return words_schema(kLongestOrnament);
         case Kind::cloth:
             value = reference_to("colour");
             break;

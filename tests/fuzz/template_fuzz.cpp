@@ -32,6 +32,7 @@ Uniform any_uniform() {
                 decided.value = Measure{20, "20 mm"};
                 break;
             case Kind::choice:
+            case Kind::ornament:
             case Kind::words:
                 decided.value = std::string(property.initial);
                 break;
