@@ -235,6 +235,14 @@ struct SpecifiedRegiment {
     std::vector<Departure> departures;
 };
 
+/// What decides about a man besides his own plate; empty for a plate that stands alone.
+struct Orders {
+    /// One for each regulation that the regiment or the plate names: the base first, then what
+    /// amends it, one after the other. Whether they are in force on the day is not yet asked.
+    std::vector<std::vector<SpecifiedRegulation>> regulations;
+    std::optional<SpecifiedRegiment> regiment;
+};
+
 /// What a rank wears by custom, where no regulation says.
 struct SpecifiedCustoms {
     struct Rank {

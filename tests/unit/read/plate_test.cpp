@@ -169,6 +169,8 @@ std::string sample_of(PropertyId id) {
             return std::to_string(row.most);
         case Kind::measure:
             return std::to_string(row.most) + " mm";
+        case Kind::ornament:
+            return "star";
         case Kind::words:
             return "X";
         case Kind::cloth:

@@ -90,18 +90,18 @@ TEST(Condition, SuggestsWords) {
     EXPECT_EQ(problem_of("cuffs.shape = slashd"),
               "'cuffs.shape' is never 'slashd'; did you mean 'slashed'?");
     EXPECT_EQ(problem_of("cuffs.shape = square"),
-              "'cuffs.shape' is never 'square'; write round, slashed or pointed");
+              "'cuffs.shape' is never 'square'; write round, slashed, pointed, flap or open");
     EXPECT_EQ(problem_of("cuffs.shape = none"),
-              "'cuffs.shape' is never 'none'; write round, slashed or pointed");
+              "'cuffs.shape' is never 'none'; write round, slashed, pointed, flap or open");
     EXPECT_EQ(problem_of("cuffs.buttons = many"),
               "'cuffs.buttons' is never 'many'; write a whole number from 0 to 6");
 }
 
 TEST(Condition, SaysWhatIsMissing) {
     EXPECT_EQ(problem_of("cuffs.shape ="),
-              "a value is missing for 'cuffs.shape'; write round, slashed or pointed");
+              "a value is missing for 'cuffs.shape'; write round, slashed, pointed, flap or open");
     EXPECT_EQ(problem_of("cuffs.shape = round or"),
-              "a value is missing for 'cuffs.shape'; write round, slashed or pointed");
+              "a value is missing for 'cuffs.shape'; write round, slashed, pointed, flap or open");
     EXPECT_EQ(problem_of("lapels.cloth and"),
               "a property is missing at the end; write for instance 'lapels.cloth'");
     EXPECT_EQ(problem_of("not"),

@@ -106,7 +106,7 @@ TEST(Expectation, SaysWhatMayBeWritten) {
     EXPECT_EQ(of("coat.cloth"), "a colour by its name or as \"#rrggbb\"");
     EXPECT_EQ(of("lapels.cloth"), "a colour by its name or as \"#rrggbb\", or none");
     EXPECT_EQ(of("buttons.metal"), "a metal by its name or as \"#rrggbb\"");
-    EXPECT_EQ(of("collar.shape"), "falling, standing or none");
+    EXPECT_EQ(of("collar.shape"), "falling, standing, stand-and-fall or none");
     EXPECT_EQ(of("cuffs.buttons"), "a whole number from 0 to 6");
     EXPECT_EQ(of("marks.width"), "a length with its unit from 2 to 60 mm, such as '12 mm'");
     EXPECT_EQ(of("buttons.number"), "a text of at most 6 characters, or none");
