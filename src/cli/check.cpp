@@ -48,7 +48,7 @@ class Check {
             const bool drawing = lower(path).ends_with(".svg");
             const std::size_t limit = drawing ? limits::kTemplateBytes : limits::kYamlBytes;
             if (const auto file = open_file(files_, path, limit, sources_, problems_)) {
-                check(*file, kind_of(path, sources_.text(*file)));
+                check(*file, path, kind_of(path, sources_.text(*file)));
             } else {
                 exit_ = worse(exit_, ExitCode::cannot_read_or_write);
             }
@@ -61,10 +61,10 @@ class Check {
     }
 
   private:
-    void check(FileId file, FileKind kind) {
+    void check(FileId file, const std::string& path, FileKind kind) {
         switch (kind) {
             case FileKind::drawing:
-                return check_drawing(file);
+                return check_drawing(file, path);
             case FileKind::palette:
                 static_cast<void>(read_palette(sources_, file, problems_));
                 return;
@@ -77,8 +77,8 @@ class Check {
     }
 
     /// A template must also open in other people's programs: editors and browsers.
-    void check_drawing(FileId file) {
-        if (!read_template(sources_, file, problems_)) {
+    void check_drawing(FileId file, const std::string& path) {
+        if (!read_template(sources_, whole_view(file, path), problems_)) {
             return;
         }
         if (const auto refusal = other_reader_refusal(sources_.text(file))) {
@@ -89,6 +89,22 @@ class Check {
                        "other programs cannot open this drawing: " + lower(refusal->why))
                 .hints.emplace_back("save it again from the vector editor as plain SVG");
         }
+    }
+
+    /// A file that is drawn onto another is read with all files of its view.
+    std::vector<FileId> whole_view(FileId file, const std::string& path) {
+        const std::size_t slash = path.rfind('/');
+        const std::string folder = slash == std::string::npos ? "." : path.substr(0, slash);
+        const std::string name = slash == std::string::npos ? path : path.substr(slash + 1);
+        std::vector<FileId> all;
+        for (const std::string& each : files_of_view(files_, folder, view_of_file(name))) {
+            if (each == folder + "/" + name) {
+                all.push_back(file);
+            } else if (FileResult read = files_.read(each, limits::kTemplateBytes); read.ok()) {
+                all.push_back(sources_.add(each, std::move(read.text)));
+            }
+        }
+        return all.empty() ? std::vector<FileId>{file} : all;
     }
 
     /// The byte at a 1-based line and column; the first if there is no such place.

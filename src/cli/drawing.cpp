@@ -88,8 +88,8 @@ class Drawing {
         }
         const auto type =
             task.timings.measure("fonts", [] { return std::make_unique<Typesetter>(); });
-        const Document document = plate_of(
-            *uniform, *task.job->views, settings_.paper, *type, task.problems, task.timings);
+        const Document document =
+            plate_of(*uniform, *task.job, settings_.paper, *type, task.problems, task.timings);
         const std::string bytes = task.timings.measure(
             "write", [&] { return bytes_of(document, format_, *type, settings_.dpi, created_); });
         const std::string problem =

@@ -59,20 +59,20 @@ class Dump {
         if (!uniform) {
             return workshop.missed_a_file() ? ExitCode::cannot_read_or_write : ExitCode::bad_data;
         }
-        return answer(drawn ? drawn_stage(*uniform, *job->views) : dump(*uniform, sources_));
+        return answer(drawn ? drawn_stage(*uniform, *job) : dump(*uniform, sources_));
     }
 
-    std::string drawn_stage(const Uniform& uniform, const Views& views) {
+    std::string drawn_stage(const Uniform& uniform, const Job& job) {
         if (options_.stage == kStages[3]) {
             const Typesetter type;
-            return dump(plate_of(uniform, views, paper_, type, problems_, timings_));
+            return dump(plate_of(uniform, job, paper_, type, problems_, timings_));
         }
         std::string text;
-        for (const Figure& figure : figures_of(uniform, views, kScale)) {
+        for (const Figure& figure : figures_of(uniform, job, kScale)) {
             text += dump(figure);
         }
-        if (views.button) {
-            text += dump(compose(uniform, *views.button, kScale));
+        if (const auto button = job.views.find("button"); button != job.views.end()) {
+            text += dump(compose(uniform, *button->second, job.ornaments, kScale));
         }
         return text;
     }

@@ -23,6 +23,39 @@ std::string set_folder(const std::string& set) {
     return "templates/" + set + "/";
 }
 
+const std::string kButton = "button";
+
+/// Words that are drawn without a template of their own.
+bool is_own_word(const std::string& name) {
+    return name == "button" || name == "number";
+}
+
+/// With its slash; empty for a file beside the caller.
+std::string parent_folder(const std::string& path) {
+    const std::size_t slash = path.rfind('/');
+    return slash == std::string::npos ? std::string() : path.substr(0, slash + 1);
+}
+
+/// Front and back, where the plate does not say.
+std::vector<WrittenText> views_asked(const SpecifiedPlate& plate) {
+    if (!plate.views.empty()) {
+        return plate.views;
+    }
+    return {{"front", {}}, {"back", {}}};
+}
+
+void report_unknown_view(const WrittenText& asked,
+                         const std::vector<std::string>& known,
+                         Diagnostics& to) {
+    Diagnostic& problem = to.error("cli.unknown-view",
+                                   asked.span,
+                                   "this figure has no view " + platewright::quoted(asked.text));
+    if (const auto near = nearest_word(asked.text, known)) {
+        problem.hints.push_back("did you mean " + platewright::quoted(*near) + "?");
+    }
+    problem.hints.push_back("its views are " + or_list(known));
+}
+
 }  // namespace
 
 std::optional<FileId> Workshop::open(const std::string& name, std::size_t limit, Diagnostics& to) {
@@ -70,32 +103,73 @@ const Workshop::Loaded<SpecifiedCustoms>& Workshop::customs(const std::string& s
     return loaded;
 }
 
-std::shared_ptr<const Template> Workshop::view(const std::string& name, Diagnostics& to) {
-    const auto file = open(name, limits::kTemplateBytes, to);
-    return file ? read_template(sources_, *file, to) : nullptr;
+bool Workshop::add_views(Job& job, const std::string& set, Diagnostics& to) {
+    const std::vector<std::string> known = drawings_.names(set);
+    bool complete = true;
+    for (const WrittenText& asked : views_asked(job.plate)) {
+        if (!drawings_.has_only() && std::ranges::find(known, asked.text) == known.end()) {
+            report_unknown_view(asked, known, to);
+            complete = false;
+            continue;
+        }
+        const auto view = drawings_.view(set, asked.text, to);
+        complete = complete && view != nullptr;
+        job.views[asked.text] = view;
+        if (drawings_.has_only()) {
+            return complete;
+        }
+    }
+    if (std::ranges::find(known, kButton) != known.end()) {
+        job.views[kButton] = drawings_.view(set, kButton, to);
+        complete = complete && job.views[kButton] != nullptr;
+    }
+    return complete;
 }
 
-const Workshop::Loaded<Views>& Workshop::views(const std::string& set) {
-    const auto [place, is_new] = views_.try_emplace(only_template_.empty() ? set : std::string());
-    Loaded<Views>& loaded = place->second;
-    if (!is_new) {
-        return loaded;
+bool Workshop::add_ornaments(Job& job, Diagnostics& to) {
+    const Ornaments* all = drawings_.ornaments(to);
+    if (all == nullptr) {
+        return false;
     }
-    Views views;
-    if (only_template_.empty()) {
-        views.front = view(set_folder(set) + "front.svg", loaded.problems);
-        views.back = view(set_folder(set) + "back.svg", loaded.problems);
-        views.button = view(set_folder(set) + "button.svg", loaded.problems);
-    } else if (const auto file = open_file(
-                   files_, only_template_, limits::kTemplateBytes, sources_, loaded.problems)) {
-        views.front = read_template(sources_, *file, loaded.problems);
-    } else {
-        missed_a_file_ = true;
+    job.ornaments = *all;
+    Diagnostics unheard;
+    const auto uniform = uniform_of(job, unheard);
+    bool complete = true;
+    for (PropertyId id = 0; uniform && id < properties().size(); ++id) {
+        if (properties()[id].kind == Kind::ornament) {
+            complete = add_ornament(job, uniform->decided[id], to) && complete;
+        }
     }
-    if (loaded.problems.error_count() == 0) {
-        loaded.value = std::move(views);
+    return complete;
+}
+
+bool Workshop::add_ornament(Job& job, const Decided& worn, Diagnostics& to) {
+    const auto* name = std::get_if<std::string>(&worn.value);
+    const std::optional<Span>& written = worn.chain.back().span;
+    if (name == nullptr || job.ornaments.contains(*name) || is_own_word(*name)) {
+        return true;
     }
-    return loaded;
+    if (written && lower(*name).ends_with(".svg")) {
+        const std::string folder = parent_folder(sources_.name(written->file));
+        const auto drawing = drawings_.own(folder + *name, to);
+        job.ornaments[*name] = drawing;
+        return drawing != nullptr;
+    }
+    std::vector<std::string> known;
+    for (const auto& each : job.ornaments) {
+        known.push_back(each.first);
+    }
+    Diagnostic problem;
+    problem.code = "cli.unknown-ornament";
+    problem.message = "there is no ornament " + platewright::quoted(*name);
+    problem.span = written;
+    const auto near = nearest_word(*name, known);
+    problem.hints.push_back(near ? "did you mean " + platewright::quoted(*near) + "?"
+                                 : "the ornaments are " + or_list(known));
+    problem.hints.emplace_back(
+        "or name a drawing of your own that lies beside this file: 'badge.svg'");
+    to.add(std::move(problem));
+    return false;
 }
 
 bool Workshop::check_figure(const SpecifiedPlate& plate,
@@ -142,42 +216,41 @@ std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagno
     add_all(palettes().problems, to);
     const auto& ranks = customs(set);
     add_all(ranks.problems, to);
-    const Views* on = nullptr;
-    if (with_views) {
-        const auto& loaded = views(set);
-        add_all(loaded.problems, to);
-        on = loaded.value ? &*loaded.value : nullptr;
-    }
-    if (!palettes_->value || !ranks.value || (with_views && on == nullptr)) {
+    if (!palettes_->value || !ranks.value) {
         return std::nullopt;
     }
-    return Job{std::move(plate), &*ranks.value, on};
+    Job job{std::move(plate), &*ranks.value, {}, {}};
+    const bool drawable = !with_views || add_views(job, set, to);
+    if (!add_ornaments(job, to) || !drawable) {
+        return std::nullopt;
+    }
+    return job;
 }
 
 std::optional<Uniform> Workshop::uniform_of(const Job& job, Diagnostics& to) const {
     return resolve(job.plate, *job.customs, *palettes_->value, to);
 }
 
-std::vector<Figure> figures_of(const Uniform& uniform, const Views& views, double scale) {
+std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale) {
     std::vector<Figure> figures;
-    for (const auto& view : {views.front, views.back}) {
-        if (view) {
-            figures.push_back(compose(uniform, *view, scale));
+    for (const WrittenText& asked : views_asked(job.plate)) {
+        if (const auto view = job.views.find(asked.text); view != job.views.end()) {
+            figures.push_back(compose(uniform, *view->second, job.ornaments, scale));
         }
     }
     return figures;
 }
 
 Document plate_of(const Uniform& uniform,
-                  const Views& views,
+                  const Job& job,
                   const Paper& paper,
                   const Typesetter& type,
                   Diagnostics& to,
                   Timings& timings) {
     std::vector<Rect> frames;
-    for (const auto& view : {views.front, views.back}) {
-        if (view) {
-            frames.push_back(frame_of(*view));
+    for (const WrittenText& asked : views_asked(job.plate)) {
+        if (const auto view = job.views.find(asked.text); view != job.views.end()) {
+            frames.push_back(frame_of(*view->second));
         }
     }
     const Captions captions = captions_of(uniform);
@@ -185,10 +258,13 @@ Document plate_of(const Uniform& uniform,
         timings.measure("layout", [&] { return plate_scale(frames, captions, paper, type); });
     std::optional<Figure> button;
     const std::vector<Figure> figures = timings.measure("compose", [&] {
-        if (views.button) {
-            button = compose(uniform, *views.button, detail_scale(frame_of(*views.button), paper));
+        if (const auto view = job.views.find(kButton); view != job.views.end()) {
+            button = compose(uniform,
+                             *view->second,
+                             job.ornaments,
+                             detail_scale(frame_of(*view->second), paper));
         }
-        return figures_of(uniform, views, scale);
+        return figures_of(uniform, job, scale);
     });
     return timings.measure(
         "layout", [&] { return lay_out_plate(figures, button, captions, paper, type, to); });

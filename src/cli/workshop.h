@@ -10,6 +10,7 @@
 
 #include "base/diagnostic.h"
 #include "base/files.h"
+#include "cli/drawings.h"
 #include "cli/timings.h"
 #include "compose/compose.h"
 #include "layout/layout.h"
@@ -18,19 +19,14 @@
 
 namespace platewright::cli {
 
-/// The templates of one figure. With a single template given by the user only the front is there.
-struct Views {
-    std::shared_ptr<const Template> front;
-    std::shared_ptr<const Template> back;
-    std::shared_ptr<const Template> button;
-};
-
 /// A plate that is read, with what it is to be drawn with.
 struct Job {
     SpecifiedPlate plate;
     const SpecifiedCustoms* customs = nullptr;
-    /// Null if only `uniform_of` is wanted.
-    const Views* views = nullptr;
+    /// Empty if only `uniform_of` is wanted.
+    Views views;
+    /// Those of the data folder, and the plate's own.
+    Ornaments ornaments;
 };
 
 /// Palettes, customs and templates are loaded when first needed, so that a command pays for what it
@@ -39,21 +35,24 @@ struct Job {
 class Workshop {
   public:
     Workshop(const FileReader& files, std::string data_folder, SourceMap& sources)
-        : files_(files), data_folder_(std::move(data_folder)), sources_(sources) {}
+        : files_(files),
+          data_folder_(std::move(data_folder)),
+          sources_(sources),
+          drawings_(files, data_folder_, sources) {}
 
     /// Draw every plate on this one template instead of its figure's.
-    void use_template(std::string path) { only_template_ = std::move(path); }
+    void use_template(std::string path) { drawings_.use_only(std::move(path)); }
 
     /// Reads a plate and loads what it needs; `with_views`: the templates too.
-    /// Adds cli.unknown-figure, and what the stages add. Problems of the data are added at every
-    /// plate that needs it.
+    /// Adds cli.unknown-figure, cli.unknown-view, cli.unknown-ornament, and what the stages add.
+    /// Problems of the data are added at every plate that needs it.
     std::optional<Job> prepare(FileId plate, bool with_views, Diagnostics& to, Timings& timings);
 
     /// After `prepare`, from any thread.
     [[nodiscard]] std::optional<Uniform> uniform_of(const Job& job, Diagnostics& to) const;
 
     /// A file that cannot be read was reported: not the fault of what is written in it.
-    [[nodiscard]] bool missed_a_file() const { return missed_a_file_; }
+    [[nodiscard]] bool missed_a_file() const { return missed_a_file_ || drawings_.missed_a_file(); }
 
   private:
     /// What was loaded, with the problems of loading it.
@@ -67,27 +66,27 @@ class Workshop {
     std::optional<Job> equip(SpecifiedPlate plate, bool with_views, Diagnostics& to);
     const Loaded<std::vector<SpecifiedPalette>>& palettes();
     const Loaded<SpecifiedCustoms>& customs(const std::string& set);
-    const Loaded<Views>& views(const std::string& set);
+    bool add_views(Job& job, const std::string& set, Diagnostics& to);
+    bool add_ornaments(Job& job, Diagnostics& to);
+    bool add_ornament(Job& job, const Decided& worn, Diagnostics& to);
     bool check_figure(const SpecifiedPlate& plate, const std::string& set, Diagnostics& to) const;
     std::optional<FileId> open(const std::string& name, std::size_t limit, Diagnostics& to);
-    std::shared_ptr<const Template> view(const std::string& name, Diagnostics& to);
 
     const FileReader& files_;
     std::string data_folder_;
     SourceMap& sources_;
-    std::string only_template_;
+    Drawings drawings_;
     std::optional<Loaded<std::vector<SpecifiedPalette>>> palettes_;
     std::map<std::string, Loaded<SpecifiedCustoms>> customs_;
-    std::map<std::string, Loaded<Views>> views_;
     bool missed_a_file_ = false;
 };
 
-/// The man on every view of his figure, for print at 1 : `scale`; the button not among them.
-std::vector<Figure> figures_of(const Uniform& uniform, const Views& views, double scale);
+/// The man on every view his plate asks for, for print at 1 : `scale`.
+std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale);
 
 /// The plate of a uniform. For any thread with a typesetter of its own.
 Document plate_of(const Uniform& uniform,
-                  const Views& views,
+                  const Job& job,
                   const Paper& paper,
                   const Typesetter& type,
                   Diagnostics& to,

@@ -110,6 +110,10 @@ bool Attributes::cloth(ClothSource& into) {
     if (!text) {
         return false;
     }
+    if (*text == "ornament") {
+        into.given = true;
+        return true;
+    }
     if (const auto colour = parse_hex(*text)) {
         into.fixed = *colour;
         into.property.reset();
@@ -125,6 +129,21 @@ bool Attributes::cloth(ClothSource& into) {
         }
     }
     return true;
+}
+
+void Attributes::device(std::optional<PropertyId>& into) {
+    property("of", into);
+    if (!into) {
+        if (!words("of")) {
+            to_.error("template.missing",
+                      here(),
+                      "an ornament needs data-of: the property that says which it is");
+        }
+    } else if (properties()[*into].kind != Kind::ornament) {
+        to_.error("template.not-an-ornament",
+                  place("data-of"),
+                  quoted(properties()[*into].key) + " does not speak of ornaments");
+    }
 }
 
 void Attributes::count(Detail& into) {

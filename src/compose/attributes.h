@@ -30,6 +30,9 @@ class Attributes {
     /// A property or `#rrggbb`, with `data-shade`.
     bool cloth(ClothSource& into);
 
+    /// `data-of`: the property that says which ornament.
+    void device(std::optional<PropertyId>& into);
+
     /// A whole number, or the property that says how many.
     void count(Detail& into);
 

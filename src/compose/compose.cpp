@@ -7,6 +7,7 @@
 #include <set>
 
 #include "compose/easel.h"
+#include "compose/ornament.h"
 #include "compose/template.h"
 
 namespace platewright {
@@ -19,12 +20,22 @@ constexpr Colour kCastShadow{0x15, 0x10, 0x1a};
 /// One figure under the brush.
 class Painting {
   public:
-    Painting(const Uniform& uniform, const Template& on, double scale)
-        : template_(on), easel_(uniform, scale) {}
+    Painting(const Uniform& uniform,
+             const Template& on,
+             const Ornaments& ornaments,
+             double scale,
+             const std::optional<Rect>& window)
+        : template_(on),
+          ornaments_(ornaments),
+          window_(window),
+          easel_(uniform, scale, on.view == "flat") {}
 
     Drawing paint() {
         Group figure;
         figure.name = template_.view;
+        if (window_) {
+            figure.clip.push_back(easel_.drawing().add(rectangle(*window_)));
+        }
         prepare();
         figure.children.emplace_back(outline());
         for (const Part* part : worn_) {
@@ -36,19 +47,32 @@ class Painting {
 
   private:
     const Template& template_;
+    const Ornaments& ornaments_;
+    const std::optional<Rect>& window_;
     Easel easel_;
     std::vector<const Part*> worn_;
     std::map<std::string, PathId> shapes_;
     std::map<std::string, Volume> volumes_;
+    int ornaments_worn_ = 0;
 
     /// Which parts are worn, and their outlines, which shadows and clips need beforehand.
     void prepare() {
         for (const Part& part : template_.parts) {
-            if (easel_.holds(part.when) && easel_.colour_of(part.cloth)) {
+            if (in_window(part) && easel_.holds(part.when) && easel_.colour_of(part.cloth)) {
                 worn_.push_back(&part);
                 shapes_[part.name] = easel_.drawing().add(part.shape);
             }
         }
+    }
+
+    /// Whether the part, with its shadow and its outline, can be seen at all.
+    [[nodiscard]] bool in_window(const Part& part) const {
+        if (!window_) {
+            return true;
+        }
+        const Rect room = part.shape.bounds().grown(part.shadow + 6);
+        return room.right > window_->left && room.left < window_->right &&
+               room.bottom > window_->top && room.top < window_->bottom;
     }
 
     /// The heavy line round the whole figure: every part stroked underneath everything.
@@ -120,7 +144,7 @@ class Painting {
         shadow.name = "shadow";
         shadow.step = true;
         shadow.clip = shapes_of(part.on);
-        if (part.shadow <= 0 || shadow.clip.empty()) {
+        if (part.shadow <= 0 || shadow.clip.empty() || easel_.line_drawing()) {
             return;
         }
         const PathId shape = shapes_[part.name];
@@ -227,20 +251,68 @@ class Painting {
             case DetailKind::number:
                 paint_number(easel_, detail, where);
                 break;
+            case DetailKind::fringe:
+                paint_fringe(easel_, detail, where);
+                break;
+            case DetailKind::ornament:
+                paint_ornament(detail, where);
+                break;
         }
+    }
+
+    void paint_ornament(const Detail& detail, const Trimming& where) {
+        const auto ornament = ornaments_.find(easel_.uniform().word(*detail.device));
+        const auto colour = easel_.colour_of(detail.cloth);
+        if (ornament == ornaments_.end() || !colour || ornament->second->view != "ornament") {
+            return;
+        }
+        const int number =
+            detail.count_from ? easel_.uniform().count(*detail.count_from) : detail.count;
+        const bool metal = is_metal(detail.cloth);
+        for (const OrnamentPlace& place :
+             number > 0 ? ornament_places(detail, number) : std::vector<OrnamentPlace>()) {
+            std::vector<Part> parts =
+                ornament_at(*ornament->second, place, "@" + std::to_string(++ornaments_worn_));
+            easel_.give(colour);
+            for (Part& part : parts) {
+                part.surface = part.cloth.given && metal ? Surface::metal : part.surface;
+                shapes_[part.name] = easel_.drawing().add(part.shape);
+            }
+            for (const Part& part : parts) {
+                if (easel_.holds(part.when) && easel_.colour_of(part.cloth)) {
+                    where.free.children.emplace_back(paint_part(part));
+                }
+            }
+            easel_.give(std::nullopt);
+        }
+    }
+
+    bool is_metal(const ClothSource& cloth) {
+        const Material* material =
+            cloth.property ? easel_.uniform().material(*cloth.property) : nullptr;
+        return material != nullptr && material->metal;
     }
 };
 
 }  // namespace
 
-Figure compose(const Uniform& uniform, const Template& on, double scale) {
+std::optional<Rect> frame_of(const Template& from, std::string_view name) {
+    const auto found = from.frames.find(std::string(name));
+    return found != from.frames.end() ? std::optional(found->second) : std::nullopt;
+}
+
+Figure compose(const Uniform& uniform,
+               const Template& on,
+               const Ornaments& ornaments,
+               double scale,
+               const std::optional<Rect>& window) {
     Figure figure;
     figure.view = on.view;
     figure.title = on.title;
-    figure.frame = on.frame;
+    figure.frame = window.value_or(on.frame);
     figure.scale = scale;
     figure.anchors = on.anchors;
-    figure.drawing = Painting(uniform, on, scale).paint();
+    figure.drawing = Painting(uniform, on, ornaments, scale, window).paint();
     return figure;
 }
 

@@ -2,8 +2,10 @@
 // Third stage: a uniform and a layered template to a figure.
 #pragma once
 
+#include <map>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 
 #include "base/diagnostic.h"
@@ -14,18 +16,29 @@ namespace platewright {
 
 struct Template;
 
-/// Reads and checks a template; on errors (template.*) returns null. Shared and never changed
-/// afterwards.
+/// Reads and checks one view, which may be drawn in several files; the first gives title and frame.
+/// On errors (template.*) returns null. Shared and never changed afterwards.
 std::shared_ptr<const Template> read_template(const SourceMap& sources,
-                                              FileId file,
+                                              std::span<const FileId> files,
                                               Diagnostics& to);
 
 /// The size of the template's frame, for choosing a scale before composing.
 Rect frame_of(const Template& from);
 
-/// Draws the uniform on the template for print at 1 : `scale`. Never fails: a read template can
-/// always be drawn.
-Figure compose(const Uniform& uniform, const Template& on, double scale);
+/// The part of a template that shows a matter best: `cuff`, `hat`; nothing if it has no such frame.
+std::optional<Rect> frame_of(const Template& from, std::string_view name);
+
+/// Ornaments by name: grenades, stars, a user's own badge; templates of the view `ornament`.
+using Ornaments = std::map<std::string, std::shared_ptr<const Template>>;
+
+/// Draws the uniform on the template for print at 1 : `scale`; with a `window`, only what lies in
+/// it. Never fails: a read template can always be drawn. An ornament that is not among `ornaments`
+/// is left off.
+Figure compose(const Uniform& uniform,
+               const Template& on,
+               const Ornaments& ornaments,
+               double scale,
+               const std::optional<Rect>& window = {});
 
 /// What the sheets must say of this man.
 Captions captions_of(const Uniform& uniform);

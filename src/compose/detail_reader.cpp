@@ -25,7 +25,10 @@ const std::vector<std::string> kKinds{"seam",
                                       "piping",
                                       "lace",
                                       "marks",
-                                      "number"};
+                                      "number",
+                                      "fringe",
+                                      "ornament"};
+const std::vector<std::string> kMarkGroups{"marks", "service", "rings"};
 const std::vector<std::string> kLineWeights{"none", "fine", "light", "medium", "heavy"};
 const std::vector<std::string> kSides{"left", "right", "both"};
 
@@ -59,6 +62,11 @@ Detail initial(DetailKind kind) {
         case DetailKind::number:
             detail.size = 8;
             break;
+        case DetailKind::ornament:
+            detail.size = 34;
+            detail.count = 1;
+            break;
+        case DetailKind::fringe:
         case DetailKind::crease:
         case DetailKind::tone:
         case DetailKind::patch:
@@ -131,20 +139,12 @@ void read_side(Attributes& words, Detail& detail) {
     }
 }
 
+/// The two edges `data-between` names.
 bool read_band(Attributes& words, const std::map<std::string, Curve>& guides, Detail& detail) {
     const std::vector<std::string> edges = words.names("between");
-    const auto sleeve = words.choice("sleeve", {"left", "right"});
-    if (!sleeve) {
-        words.to().error("template.missing",
-                         words.here(),
-                         "rank marks need data-sleeve: left or right, the wearer's");
-    }
-    detail.side = sleeve.value_or(0) == 0 ? Side::left : Side::right;
     if (edges.size() != 2) {
         words.to().error(
-            "template.missing",
-            words.here(),
-            "rank marks need data-between: the lower and the upper edge of their band");
+            "template.missing", words.here(), "this needs data-between: the two edges of its band");
         return false;
     }
     const Curve* lower = guide(words, "between", edges[0], guides);
@@ -154,7 +154,40 @@ bool read_band(Attributes& words, const std::map<std::string, Curve>& guides, De
     }
     detail.lower = *lower;
     detail.upper = *upper;
-    return sleeve.has_value();
+    return true;
+}
+
+void read_marks(Attributes& words, Detail& detail) {
+    const auto sleeve = words.choice("sleeve", {"left", "right"});
+    if (!sleeve) {
+        words.to().error("template.missing",
+                         words.here(),
+                         "rank marks need data-sleeve: left or right, the wearer's");
+    }
+    detail.side = sleeve.value_or(0) == 0 ? Side::left : Side::right;
+    if (const auto group = words.choice("of", kMarkGroups)) {
+        detail.group = kMarkGroups[*group];
+    }
+}
+
+void read_fringe(Attributes& words, Detail& detail) {
+    if (!words.cloth(detail.cloth)) {
+        words.to().error(
+            "template.missing", words.here(), "this trimming needs data-cloth: what it is made of");
+    }
+    words.property("kind", detail.style);
+}
+
+void read_ornament(Attributes& words, Detail& detail) {
+    words.device(detail.device);
+    if (!words.cloth(detail.cloth)) {
+        words.to().error(
+            "template.missing", words.here(), "an ornament needs data-cloth: what it is made of");
+    }
+    words.number("size", detail.size, 2, 400);
+    if (!words.element().attribute("data-number").empty()) {
+        read_stations(words, detail);
+    }
 }
 
 void read_buttonholes(Attributes& words,
@@ -222,9 +255,16 @@ void read_words(Attributes& words, const std::map<std::string, Curve>& guides, D
             read_side(words, detail);
             break;
         case DetailKind::marks:
+            read_marks(words, detail);
             break;
         case DetailKind::number:
             words.number("size", detail.size, 1, 100);
+            break;
+        case DetailKind::fringe:
+            read_fringe(words, detail);
+            break;
+        case DetailKind::ornament:
+            read_ornament(words, detail);
             break;
     }
 }
@@ -257,7 +297,7 @@ std::optional<Detail> read_detail(Attributes& words,
     const std::size_t before = words.to().error_count();
     Detail detail = initial(static_cast<DetailKind>(found - kKinds.begin()));
     words.condition(detail.when);
-    const bool placed = detail.kind == DetailKind::marks
+    const bool placed = detail.kind == DetailKind::marks || detail.kind == DetailKind::fringe
                             ? read_band(words, guides, detail)
                             : read_line(words, to_page, guides, detail);
     read_words(words, guides, detail);

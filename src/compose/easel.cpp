@@ -69,14 +69,22 @@ bool Easel::holds(const Condition& when) const {
 }
 
 std::optional<Colour> Easel::colour_of(const ClothSource& cloth) const {
+    if (cloth.given) {
+        return given_ ? std::optional(shaded(*given_, cloth.shade)) : std::nullopt;
+    }
     if (!cloth.property) {
-        return shaded(cloth.fixed, cloth.shade);
+        return painted(shaded(cloth.fixed, cloth.shade));
     }
     const Material* material = uniform_.material(*cloth.property);
     if (material == nullptr) {
         return std::nullopt;
     }
-    return shaded(material->colour, cloth.shade);
+    return painted(shaded(material->colour, cloth.shade));
+}
+
+Colour Easel::painted(Colour colour) const {
+    constexpr Colour paper{0xfb, 0xf8, 0xf0};
+    return line_drawing_ ? mix(paper, colour, 0.22) : colour;
 }
 
 PathId Easel::disc(double half_width, double half_height) {
@@ -103,6 +111,9 @@ void Easel::model(Group& into,
                   const Piece& piece,
                   const std::vector<const Volume*>& volumes,
                   double depth) {
+    if (line_drawing_) {
+        return;
+    }
     if (depth <= 0) {
         return;
     }

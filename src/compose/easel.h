@@ -36,7 +36,17 @@ struct Piece {
 /// Where one figure is painted: the drawing in work, the uniform, and what all painters share.
 class Easel {
   public:
-    Easel(const Uniform& uniform, double scale) : uniform_(uniform), scale_(scale) {}
+    Easel(const Uniform& uniform, double scale, bool line_drawing)
+        : uniform_(uniform), scale_(scale), line_drawing_(line_drawing) {}
+
+    /// A tailor's drawing: outlines on paper with a tint of the cloth, no light and shade.
+    [[nodiscard]] bool line_drawing() const { return line_drawing_; }
+
+    /// What pieces given to an ornament are made of while it is painted; nothing again afterwards.
+    void give(std::optional<Colour> colour) { given_ = colour; }
+
+    /// The colour as it is painted: in a line drawing only a tint of it.
+    [[nodiscard]] Colour painted(Colour colour) const;
 
     [[nodiscard]] const Uniform& uniform() const { return uniform_; }
 
@@ -80,6 +90,8 @@ class Easel {
 
     const Uniform& uniform_;
     double scale_;
+    bool line_drawing_;
+    std::optional<Colour> given_;
     Drawing drawing_;
     std::map<std::pair<double, double>, PathId> discs_;
 };
@@ -102,6 +114,7 @@ void paint_lace(Easel& easel, const Detail& detail, const Trimming& where);
 void paint_patch(Easel& easel, const Detail& detail, const Trimming& where);
 void paint_marks(Easel& easel, const Detail& detail, const Trimming& where);
 void paint_number(Easel& easel, const Detail& detail, const Trimming& where);
+void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where);
 
 /// A flat piece laid on a part: filled, modelled with the part's volume, outlined.
 void paint_applied(Easel& easel,

@@ -77,6 +77,7 @@ Inks inks_for(Colour cloth, Surface surface) {
             inks.contour = from_oklab({0.20 + 0.18 * c.l, c.a * 1.1 + 0.02, c.b * 0.8 + 0.02});
             break;
         case Surface::hair:
+        case Surface::fur:
             inks.hatch_alpha = 0.35;
             break;
         case Surface::wool:

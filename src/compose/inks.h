@@ -9,7 +9,7 @@
 namespace platewright {
 
 /// What a part is made of, as far as light is concerned.
-enum class Surface { wool, linen, leather, felt, metal, skin, hair, braid };
+enum class Surface { wool, linen, leather, felt, metal, skin, hair, braid, fur };
 
 /// Derived so that lines take the hue of the cloth, and dark cloth shows its seams as lighter
 /// lines.

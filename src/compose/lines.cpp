@@ -72,6 +72,11 @@ void paint_applied(Easel& easel,
 }
 
 void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
+    const bool wash = detail.kind == DetailKind::fold || detail.kind == DetailKind::tone ||
+                      detail.kind == DetailKind::light;
+    if (wash && easel.line_drawing()) {
+        return;
+    }
     const Inks& inks = where.on.inks;
     switch (detail.kind) {
         case DetailKind::seam:
@@ -118,6 +123,8 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
         case DetailKind::lace:
         case DetailKind::marks:
         case DetailKind::number:
+        case DetailKind::fringe:
+        case DetailKind::ornament:
             break;
     }
 }

@@ -16,11 +16,31 @@ struct Marks {
     int number = 0;
     double width = 12;
     double spacing = 10;
+    /// Cloth left free below the lowest.
+    double height = 10;
 };
 
-double millimetres(const Uniform& uniform, std::string_view key) {
-    const auto* measure = std::get_if<Measure>(&uniform.value(property_id(key)));
-    return measure != nullptr ? measure->mm : 0;
+/// What a group of properties says of one matter; nothing where the table has no such row.
+const Value* said(const Uniform& uniform, const std::string& group, const char* name) {
+    const auto id = find_property(group + "." + name);
+    return id ? &uniform.value(*id) : nullptr;
+}
+
+std::string word(const Uniform& uniform,
+                 const std::string& group,
+                 const char* name,
+                 const char* otherwise) {
+    const auto id = find_property(group + "." + name);
+    return id ? uniform.word(*id) : otherwise;
+}
+
+double millimetres(const Uniform& uniform,
+                   const std::string& group,
+                   const char* name,
+                   double otherwise) {
+    const Value* value = said(uniform, group, name);
+    const auto* measure = value == nullptr ? nullptr : std::get_if<Measure>(value);
+    return measure != nullptr ? measure->mm : otherwise;
 }
 
 /// How much higher the mark stands at `u` (0 inner end, 1 outer end) of a band `wide` mm across.
@@ -66,33 +86,34 @@ Path between_levels(const Detail& band, const Marks& marks, double from, double 
 void paint_marks(Easel& easel, const Detail& detail, const Trimming& where) {
     const Uniform& uniform = easel.uniform();
     Marks marks;
-    marks.shape = uniform.word(property_id("marks.shape"));
-    marks.number = uniform.count(property_id("marks.number"));
-    marks.width = millimetres(uniform, "marks.width");
-    marks.spacing = millimetres(uniform, "marks.spacing");
-    const std::string sleeves = uniform.word(property_id("marks.sleeves"));
+    marks.shape = word(uniform, detail.group, "shape", "bars");
+    marks.number = uniform.count(property_id(detail.group + ".number"));
+    marks.width = millimetres(uniform, detail.group, "width", 12);
+    marks.spacing = millimetres(uniform, detail.group, "spacing", marks.width * 0.8);
+    marks.height = millimetres(uniform, detail.group, "height", marks.spacing);
+    const std::string sleeves = word(uniform, detail.group, "sleeves", "both");
     const bool this_sleeve =
         sleeves == "both" || sleeves == (detail.side == Side::left ? "left" : "right");
-    const Material* cloth = uniform.material(property_id("marks.cloth"));
+    const Material* cloth = uniform.material(property_id(detail.group + ".cloth"));
     if (marks.shape == "none" || !this_sleeve || cloth == nullptr) {
         return;
     }
     // A slanted mark falls below its middle; it starts so much higher.
-    const double start = marks.spacing - std::min({0.0,
-                                                   rise(marks.shape, 0, detail.lower.length()),
-                                                   rise(marks.shape, 1, detail.lower.length())});
+    const double start = marks.height - std::min({0.0,
+                                                  rise(marks.shape, 0, detail.lower.length()),
+                                                  rise(marks.shape, 1, detail.lower.length())});
     const Surface surface = cloth->metal ? Surface::metal : Surface::braid;
     for (int i = 0; i < marks.number; ++i) {
         const double from = start + i * (marks.width + marks.spacing);
         paint_applied(easel,
                       between_levels(detail, marks, from, from + marks.width),
-                      cloth->colour,
+                      easel.painted(cloth->colour),
                       where,
                       LineWeight::fine,
                       surface);
         if (marks.width >= 6) {
             const std::vector<Point> middle = level(detail, marks, from + marks.width / 2);
-            const Inks inks = inks_for(cloth->colour, surface);
+            const Inks inks = inks_for(easel.painted(cloth->colour), surface);
             Shape weave{
                 easel.drawing().add(smooth(middle)),
                 {},

@@ -22,6 +22,8 @@ namespace platewright {
 struct ClothSource {
     std::optional<PropertyId> property;
     Colour fixed;
+    /// In an ornament: whatever it is made of where it is worn.
+    bool given = false;
     double shade = 1;
 };
 
@@ -44,7 +46,9 @@ enum class DetailKind {
     piping,
     lace,
     marks,
-    number
+    number,
+    fringe,
+    ornament
 };
 
 /// A line, tone or trimming inside a part. Lengths in mm on the body; widths are for print at 1
@@ -72,9 +76,13 @@ struct Detail {
     double clear = 14;
     Side side = Side::right;
     std::optional<Curve> limit;
-    /// For `marks`: the lower and the upper edge of the band.
+    /// For `marks` and `fringe`: the lower and the upper edge of the band.
     Curve lower;
     Curve upper;
+    /// For `marks`: the group of properties that says what they are.
+    std::string group = "marks";
+    /// For `ornament`: which.
+    std::optional<PropertyId> device;
     LineWeight line = LineWeight::fine;
 };
 
@@ -112,6 +120,8 @@ struct Template {
     std::map<std::string, Zone> zones;
     std::map<std::string, Curve> guides;
     std::map<std::string, Anchor> anchors;
+    /// What to show enlarged: `cuff`, `hat`.
+    std::map<std::string, Rect> frames;
     std::vector<Part> parts;
 };
 

@@ -114,7 +114,7 @@ void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
     }
     ButtonRow row(easel, where.free, detail.size / 2, detail.squash);
     row.paint(detail.curve.stations(count_of(easel, detail), detail.start, detail.end),
-              inks_for(metal->colour, Surface::metal));
+              inks_for(easel.painted(metal->colour), Surface::metal));
 }
 
 void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where) {

@@ -58,6 +58,10 @@ class PlateReader {
             plate_.notes = read_texts(entry, limits::kNoteCharacters, context_);
             return true;
         }
+        if (entry.key == "views") {
+            plate_.views = read_texts(entry, limits::kLineCharacters, context_);
+            return true;
+        }
         if (entry.key == "plate") {
             if (auto title = read_text(entry, limits::kLineCharacters, context_)) {
                 plate_.title = std::move(*title);

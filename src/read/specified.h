@@ -111,6 +111,8 @@ struct SpecifiedPlate {
     /// Name of the template set; a folder of `templates/`.
     std::optional<WrittenText> figure;
     std::optional<WrittenText> rank;
+    /// Views to draw, in this order; empty: front and back.
+    std::vector<WrittenText> views;
     /// The man's place in a regulation; all empty on a plate that stands alone. `regiment` is the
     /// name of a file where it ends in `.yaml`, else a name of the series.
     std::optional<WrittenText> regulation;

@@ -36,7 +36,11 @@ Json text_schema(std::size_t most) {
 
 /// Text of few characters; as a number it has no more digits than that.
 Json words_schema(int most) {
+    constexpr int most_digits = 17;  // of a whole number that JSON readers keep exact
     Json schema = text_schema(static_cast<std::size_t>(most));
+    if (most > most_digits) {
+        return schema;
+    }
     schema["maximum"] = std::stoll("1" + std::string(static_cast<std::size_t>(most), '0')) - 1;
     return schema;
 }

@@ -44,6 +44,10 @@ constexpr std::array kPlateKeys = std::to_array<PlateKey>({
      false,
      false,
      "the figure it is drawn on: a folder of `templates/`; `line-infantry` if not written"},
+    {"views",
+     true,
+     false,
+     "the views to draw, in this order: `front`, `back`, `side`; front and back if not written"},
     {"rank", false, false, "the man's rank; by custom it decides the marks on his sleeves"},
 });
 

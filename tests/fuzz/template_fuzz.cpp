@@ -48,11 +48,11 @@ void draw_on(const std::string& text) {
     SourceMap sources;
     const FileId file = sources.add("fuzz.svg", text);
     Diagnostics problems;
-    const auto read = read_template(sources, file, problems);
+    const auto read = read_template(sources, std::span(&file, 1), problems);
     require((read != nullptr) == (problems.error_count() == 0));
     if (read) {
         static const Uniform kUniform = any_uniform();
-        require(!dump(compose(kUniform, *read, 8)).empty());
+        require(!dump(compose(kUniform, *read, {{"grenade", read}}, 8)).empty());
     }
 }
 

@@ -47,7 +47,7 @@ Figure draw(const Uniform& uniform, const std::string& parts) {
     EXPECT_TRUE(reading->made) << (reading->problems.all().empty()
                                        ? ""
                                        : reading->problems.all().front().message);
-    return compose(uniform, *reading->made, 7.2);
+    return compose(uniform, *reading->made, {}, 7.2);
 }
 
 std::string part(const std::string& attributes, const std::string& details) {
@@ -187,7 +187,7 @@ TEST(Painting, PrintedLineWeightIsTheSameAtEveryScale) {
     const Uniform uniform = trial_uniform();
     const auto reading = read_text(template_with(part("data-cloth=\"coat.cloth\"", "")));
     const auto contour = [&](double scale) {
-        const Figure figure = compose(uniform, *reading->made, scale);
+        const Figure figure = compose(uniform, *reading->made, {}, scale);
         const Group* group = find_group(figure.drawing.root, "contour");
         return std::get<Shape>(group->children.front()).stroke->width / scale;
     };

@@ -30,7 +30,7 @@ struct Reading {
 inline std::unique_ptr<Reading> read_text(const std::string& text) {
     auto reading = std::make_unique<Reading>();
     const FileId file = reading->sources.add("trial.svg", text);
-    reading->made = read_template(reading->sources, file, reading->problems);
+    reading->made = read_template(reading->sources, std::span(&file, 1), reading->problems);
     return reading;
 }
 
@@ -56,6 +56,7 @@ inline Uniform trial_uniform() {
             case Kind::measure:
                 decided.value = Measure{12, "12 mm"};
                 break;
+            case Kind::ornament:
             case Kind::words:
                 decided.value = std::string("4");
                 break;

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// Fringe: threads or twisted bullion hanging from one edge to another.
+#include <algorithm>
+#include <cmath>
+
+#include "compose/easel.h"
+
+namespace platewright {
+
+namespace {
+
+constexpr Colour kShadow{0x15, 0x10, 0x1a};
+constexpr double kThreadPitch = 3.4;
+constexpr double kBullionPitch = 8.5;
+
+/// One thread: a strip that hangs with a little swing, rounded at the foot.
+Path thread_between(Point top, Point foot, double wide) {
+    const Point along = unit(foot - top);
+    const Point half = right_of(along) * (wide / 2);
+    const Point knee = foot - along * (wide * 0.5);
+    Path strip;
+    strip.move_to(top - half);
+    strip.line_to(knee - half);
+    strip.cubic_to(foot - half, foot - half, foot);
+    strip.cubic_to(foot + half, foot + half, knee + half);
+    strip.line_to(top + half);
+    strip.close();
+    return strip;
+}
+
+/// Slanting turns of the cord along one bullion.
+void paint_twist(Easel& easel, Group& into, Point top, Point foot, double wide, Colour ink) {
+    const double long_is = length(foot - top);
+    const Point along = unit(foot - top);
+    const Point half = right_of(along) * (wide * 0.42);
+    Path turns;
+    for (double at = wide * 0.6; at < long_is - wide * 0.3; at += wide * 0.62) {
+        turns.move_to(top + along * (at + wide * 0.22) - half);
+        turns.line_to(top + along * (at - wide * 0.22) + half);
+    }
+    if (!turns.empty()) {
+        easel.stroke(into, easel.drawing().add(std::move(turns)), ink, easel.weight(0.7), 0.7);
+    }
+}
+
+}  // namespace
+
+void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
+    const auto colour = easel.colour_of(detail.cloth);
+    if (!colour) {
+        return;
+    }
+    const bool bullion = detail.style && easel.uniform().word(*detail.style) == "bullion";
+    const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, easel.weight(2.1));
+    const int threads = std::max(2, static_cast<int>(std::lround(detail.lower.length() / pitch)));
+    const Inks inks = inks_for(*colour, Surface::braid);
+    const double wide = detail.lower.length() / threads * 1.16;
+    // Painted away from the light, so that each thread's shadow falls on what comes after it.
+    for (int i = 0; i < threads; ++i) {
+        const double share = (i + 0.5) / threads;
+        const Point top = detail.lower.at(detail.lower.length() * share).at;
+        const Point foot = detail.upper.at(detail.upper.length() * share).at;
+        const PathId strip = easel.drawing().add(thread_between(top, foot, wide));
+        // Every third thread hangs a little deeper in shade: a fringe is never even.
+        const Colour own = mix(*colour, inks.shade, i % 3 == 1 ? 0.14 : i % 3 == 2 ? 0.05 : 0.0);
+        easel.fill(where.free, strip, {0.8, 1.6}, kShadow, 0.16);
+        easel.fill(where.free, strip, {}, own);
+        easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.45), 0.85);
+        if (bullion) {
+            paint_twist(easel, where.free, top, foot, wide, inks.seam);
+        }
+    }
+}
+
+}  // namespace platewright
