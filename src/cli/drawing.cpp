@@ -18,6 +18,7 @@
 #include "base/text.h"
 #include "cli/open_file.h"
 #include "cli/print.h"
+#include "cli/wardrobe.h"
 #include "write/write.h"
 
 namespace platewright::cli {
@@ -30,18 +31,32 @@ struct Task {
     Diagnostics problems;
     Timings timings;
     ExitCode exit = ExitCode::done;
+    std::vector<std::string> written;
 };
 
+/// `plate.png`, `plate-2.png`, `plate-3.png` …
+std::string path_of_page(const std::string& path, std::size_t page) {
+    if (page == 0) {
+        return path;
+    }
+    const std::size_t slash = path.rfind('/');
+    const std::size_t dot = path.rfind('.');
+    const bool has_ending = dot != std::string::npos && (slash == std::string::npos || dot > slash);
+    const std::size_t stem = has_ending ? dot : path.size();
+    return path.substr(0, stem) + "-" + std::to_string(page + 1) + path.substr(stem);
+}
+
 std::string bytes_of(const Document& document,
+                     std::size_t page,
                      Format format,
                      const Typesetter& type,
                      double dpi,
                      std::optional<std::int64_t> created) {
     switch (format) {
         case Format::svg:
-            return write_svg(document, 0, type);
+            return write_svg(document, page, type);
         case Format::png:
-            return write_png(document, 0, type, dpi);
+            return write_png(document, page, type, dpi);
         case Format::pdf:
             break;
     }
@@ -88,17 +103,43 @@ class Drawing {
         }
         const auto type =
             task.timings.measure("fonts", [] { return std::make_unique<Typesetter>(); });
-        const Document document =
-            plate_of(*uniform, *task.job, settings_.paper, *type, task.problems, task.timings);
-        const std::string bytes = task.timings.measure(
-            "write", [&] { return bytes_of(document, format_, *type, settings_.dpi, created_); });
-        const std::string problem =
-            task.timings.measure("save", [&] { return save(task.output->path, bytes); });
-        if (!problem.empty()) {
-            task.problems.file_error(
-                "cli.cannot-write", task.output->path, "cannot be written: " + problem);
-            task.exit = worse(task.exit, ExitCode::cannot_read_or_write);
+        const Document document = sheet_of(*uniform, task, *type);
+        // A PDF holds all pages; of the others each page is a file.
+        const std::size_t files = format_ == Format::pdf ? 1 : document.pages.size();
+        if (files > 1 && task.output->path == kDash) {
+            task.problems.file_error("cli.cannot-write",
+                                     task.output->input,
+                                     "several pages cannot go to standard output in this format");
+            task.exit = worse(task.exit, ExitCode::bad_usage);
+            return;
         }
+        for (std::size_t page = 0; page < files; ++page) {
+            write(document, page, *type, task);
+        }
+    }
+
+    Document sheet_of(const Uniform& uniform, Task& task, const Typesetter& type) const {
+        const Job& job = *task.job;
+        return job.plate.wardrobe
+                   ? wardrobe_of(workshop_, job, settings_.paper, type, task.problems, task.timings)
+                   : plate_of(uniform, job, settings_.paper, type, task.problems, task.timings);
+    }
+
+    void write(const Document& document,
+               std::size_t page,
+               const Typesetter& type,
+               Task& task) const {
+        const std::string path = path_of_page(task.output->path, page);
+        const std::string bytes = task.timings.measure("write", [&] {
+            return bytes_of(document, page, format_, type, settings_.dpi, created_);
+        });
+        const std::string problem = task.timings.measure("save", [&] { return save(path, bytes); });
+        if (problem.empty()) {
+            task.written.push_back(path);
+            return;
+        }
+        task.problems.file_error("cli.cannot-write", path, "cannot be written: " + problem);
+        task.exit = worse(task.exit, ExitCode::cannot_read_or_write);
     }
 
     /// Returns the problem, or nothing.
@@ -186,7 +227,7 @@ DrawResult draw_all(const Outputs& outputs,
         result.timings.add(task.timings);
         result.exit = worse(result.exit, task.exit);
         if (task.exit == ExitCode::done && task.output->path != kDash) {
-            result.written.push_back(task.output->path);
+            result.written.insert(result.written.end(), task.written.begin(), task.written.end());
         }
     }
     return result;

@@ -38,6 +38,9 @@ std::string parent_folder(const std::string& path) {
 
 /// Front and back, where the plate does not say.
 std::vector<WrittenText> views_asked(const SpecifiedPlate& plate) {
+    if (plate.wardrobe) {
+        return {{"front", {}}, {"back", {}}, {"side", {}}};
+    }
     if (!plate.views.empty()) {
         return plate.views;
     }
@@ -108,8 +111,11 @@ bool Workshop::add_views(Job& job, const std::string& set, Diagnostics& to) {
     bool complete = true;
     for (const WrittenText& asked : views_asked(job.plate)) {
         if (!drawings_.has_only() && std::ranges::find(known, asked.text) == known.end()) {
-            report_unknown_view(asked, known, to);
-            complete = false;
+            // An index shows what views there are.
+            if (!job.plate.wardrobe) {
+                report_unknown_view(asked, known, to);
+                complete = false;
+            }
             continue;
         }
         const auto view = drawings_.view(set, asked.text, to);

@@ -49,6 +49,31 @@ Document lay_out_plate(const std::vector<Figure>& figures,
                        const Typesetter& type,
                        Diagnostics& to);
 
+/// One option with what to write for it.
+struct WardrobeSample {
+    std::string words;
+    Figure picture;
+};
+
+/// Options that are looked for together.
+struct WardrobeSection {
+    std::string title;
+    std::vector<WardrobeSample> samples;
+};
+
+/// Everything a man could wear.
+struct WardrobeIndex {
+    std::string title;
+    std::string subtitle;
+    std::vector<WardrobeSection> sections;
+};
+
+/// The denominator at which a picture of that frame fills its square on the index.
+double sample_scale(const Rect& frame, const Paper& paper);
+
+/// The index: as many pages as are needed.
+Document lay_out_wardrobe(const WardrobeIndex& index, const Paper& paper, const Typesetter& type);
+
 /// Text dump of the stage: sheet, layers in painting order, and of each its shapes with rounded
 /// boxes and its words.
 std::string dump(const Document& document);

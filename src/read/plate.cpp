@@ -62,7 +62,8 @@ class PlateReader {
             plate_.views = read_texts(entry, limits::kLineCharacters, context_);
             return true;
         }
-        if (entry.key == "plate") {
+        if (entry.key == "plate" || entry.key == "wardrobe") {
+            plate_.wardrobe = entry.key == "wardrobe";
             if (auto title = read_text(entry, limits::kLineCharacters, context_)) {
                 plate_.title = std::move(*title);
             }
@@ -132,7 +133,8 @@ std::optional<SpecifiedPlate> read_plate(const SourceMap& sources,
     if (root) {
         reader.read(*root);
     }
-    if (root && complete && find_entry(*root, "plate") == nullptr) {
+    if (root && complete && find_entry(*root, "plate") == nullptr &&
+        find_entry(*root, "wardrobe") == nullptr) {
         to.error("read.missing-key", {file, 0, 0}, "the plate has no title")
             .hints.emplace_back("begin with a line such as 'plate: Private, Tannbruck Regiment'");
     }

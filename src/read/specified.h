@@ -101,6 +101,8 @@ struct WrittenYears {
 /// One plate as described.
 struct SpecifiedPlate {
     WrittenText title;
+    /// The sheet is an index of the wardrobe, worn by this man.
+    bool wardrobe = false;
     /// Second line of the caption, the year, who drew it, where the facts are from, remarks; empty
     /// if not written.
     std::optional<WrittenText> subtitle;

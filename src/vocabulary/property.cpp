@@ -174,8 +174,9 @@ std::string expectation(PropertyId id) {
                 quoted(row.initial == "none" ? std::string_view("20 mm") : row.initial);
     }
     if (row.kind == Kind::ornament) {
-        text += " of templates/ornaments, such as 'grenade', or a drawing of your own, such as "
-                "'badge.svg'";
+        text +=
+            " of templates/ornaments, such as 'grenade', or a drawing of your own, such as "
+            "'badge.svg'";
     }
     if (row.kind == Kind::words) {
         text += " of at most " + std::to_string(row.most) + " characters";

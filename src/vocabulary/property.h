@@ -64,6 +64,8 @@ struct Property {
     /// The frame of the templates (`cuff`) that shows it best; empty: the whole figure.
     std::string_view frame = {};
     Work work = Work::sewn;
+    /// What the index of the wardrobe shows where the default is `none`; empty: white.
+    std::string_view example = {};
 
     /// `lapels` and `cloth` of `lapels.cloth`.
     [[nodiscard]] std::string_view group() const { return key.substr(0, key.find('.')); }
@@ -82,6 +84,15 @@ using PropertyId = std::size_t;
 
 /// All rows, in the order of dressing; groups stand together.
 std::span<const Property> properties();
+
+/// Rows that a reader looks for together, under one heading of the index.
+struct Chapter {
+    std::string_view title;
+    std::span<const Property> rows;
+};
+
+/// "Under the coat", "The coat" … in the order of the table; together all of its rows.
+std::span<const Chapter> chapters();
 
 /// The row with that key, or nothing.
 std::optional<PropertyId> find_property(std::string_view key);

@@ -52,6 +52,13 @@ struct Row : Property {
         return row;
     }
 
+    /// What the index of the wardrobe shows.
+    [[nodiscard]] constexpr Row shown_as(std::string_view value) const {
+        Row row = *this;
+        row.example = value;
+        return row;
+    }
+
     /// Another value means another garment.
     [[nodiscard]] constexpr Row makes_garment() const { return doing(Work::garment); }
 

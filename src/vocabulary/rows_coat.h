@@ -173,7 +173,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
     cloth("wings.cloth", "none", "the wings or rolls at the tops of the sleeves")
         .or_none()
         .by_one_word()
-        .when("coat.cut"),
+        .when("coat.cut")
+        .shown_as("red"),
     choice("wings.shape",
            "wing",
            "wing|roll",
@@ -181,7 +182,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         .when("coat.cut and wings.cloth")
         .seen_in("shoulder"),
     lace("wings.lace", "wing lace", "lace along the edge of the wings")
-        .when("coat.cut and wings.cloth"),
+        .when("coat.cut and wings.cloth")
+        .shown_as("white"),
     choice("epaulettes.worn",
            "none",
            "both=two|right|left",
@@ -242,13 +244,14 @@ inline constexpr std::array kCoat = std::to_array<Property>({
     words("buttons.number",
           "none",
           6,
-          "what is stamped on the buttons: the regiment's number or letters"),
+          "what is stamped on the buttons: the regiment's number or letters")
+        .shown_as("4"),
     choice("buttons.rim",
            "roped",
            "roped|plain|beaded",
            "the rim of the buttons: like a rope, plain, or a row of beads")
         .seen_in("button"),
-    ornament("buttons.device", "none", "a device stamped on the buttons"),
+    ornament("buttons.device", "none", "a device stamped on the buttons").shown_as("crown"),
 });
 
 }  // namespace platewright::rows

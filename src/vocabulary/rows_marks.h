@@ -66,7 +66,8 @@ inline constexpr std::array kMarks = std::to_array<Property>({
     ornament("badge.device", "none", "the badge for long service, worn on the left breast")
         .by_one_word()
         .when("coat.cut")
-        .seen_in("breast"),
+        .seen_in("breast")
+        .shown_as("star"),
     count("badge.number", "1", 4, "how many badges").when("coat.cut and badge.device"),
     cloth("badge.cloth", "as buttons.metal", "the badges for long service")
         .called("service badges")
@@ -74,7 +75,8 @@ inline constexpr std::array kMarks = std::to_array<Property>({
     ornament("medal.device", "none", "a medal on the breast, hung from a ribbon")
         .by_one_word()
         .is_kit()
-        .seen_in("breast"),
+        .seen_in("breast")
+        .shown_as("crown"),
     metal("medal.metal", "silver", "the medal").when("medal.device").is_kit(),
     cloth("medal.ribbon", "red", "the ribbon of the medal")
         .called("medal ribbon")
@@ -84,7 +86,8 @@ inline constexpr std::array kMarks = std::to_array<Property>({
         .or_none()
         .by_one_word()
         .is_kit()
-        .seen_in("collar"),
+        .seen_in("collar")
+        .shown_as("silver"),
     choice("gorget.hung",
            "buttons",
            "buttons|ribbon",
@@ -130,7 +133,8 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .is_kit(),
     ornament("box.device", "none", "a badge on the flap of the cartridge box")
         .when("belts.worn and box.leather")
-        .is_kit(),
+        .is_kit()
+        .shown_as("crown"),
     leather("scabbard.leather", "black", "the scabbards of bayonet and sword, and their frog")
         .by_one_word()
         .when("belts.worn = crossed or waist")
@@ -156,24 +160,32 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .or_none()
         .called("sword knot")
         .when("sword.worn")
-        .is_kit(),
+        .is_kit()
+        .shown_as("crimson"),
     cloth("haversack.cloth", "none", "the haversack, on the left side")
         .or_none()
         .by_one_word()
         .is_kit(),
-    cloth("canteen.cloth", "none", "the canteen, on its cord").or_none().by_one_word().is_kit(),
+    cloth("canteen.cloth", "none", "the canteen, on its cord")
+        .or_none()
+        .by_one_word()
+        .is_kit()
+        .shown_as("steel"),
     leather("knapsack.leather", "none", "the knapsack, seen from behind")
         .or_none()
         .by_one_word()
-        .is_kit(),
+        .is_kit()
+        .shown_as("brown"),
     cloth("blanket.cloth", "none", "cloak or blanket, rolled on the knapsack or across the back")
         .or_none()
         .by_one_word()
-        .is_kit(),
+        .is_kit()
+        .shown_as("iron grey"),
     cloth("drum.shell", "none", "the shell of the drum; `none` for a man without a drum")
         .or_none()
         .by_one_word()
-        .is_kit(),
+        .is_kit()
+        .shown_as("red"),
     cloth("drum.hoops", "as facings.cloth", "the hoops of the drum")
         .called("drum hoops")
         .when("drum.shell")
@@ -182,7 +194,8 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .or_none()
         .by_one_word()
         .called("fife case")
-        .is_kit(),
+        .is_kit()
+        .shown_as("yellow"),
     choice("musket.carried",
            "none",
            "beside=ordered",
@@ -221,7 +234,8 @@ inline constexpr std::array kHat = std::to_array<Property>({
         .called("cap plate")
         .when("hat.shape = fur-cap or light-cap or shako"),
     ornament("hat.device", "none", "the badge on the front of a cap or shako")
-        .when("hat.shape = fur-cap or mitre or light-cap or shako or forage-cap"),
+        .when("hat.shape = fur-cap or mitre or light-cap or shako or forage-cap")
+        .shown_as("grenade"),
     cloth("hat.device-cloth", "as buttons.metal", "the metal or cloth of that badge")
         .called("cap badge")
         .when("hat.device and hat.shape = fur-cap or mitre or light-cap or shako or forage-cap"),
@@ -236,11 +250,13 @@ inline constexpr std::array kHat = std::to_array<Property>({
     cloth("hat.cockade-middle", "none", "the second ring of the cockade")
         .or_none()
         .called("middle of the cockade")
-        .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre"),
+        .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre")
+        .shown_as("white"),
     cloth("hat.cockade-centre", "none", "the innermost ring of the cockade")
         .or_none()
         .called("centre of the cockade")
-        .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre"),
+        .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre")
+        .shown_as("red"),
     cloth("hat.loop", "white", "the loop that holds the cockade; a metal gives metal lace")
         .or_none()
         .called("cockade loop")
@@ -249,7 +265,8 @@ inline constexpr std::array kHat = std::to_array<Property>({
         .or_none()
         .called("hat tuft")
         .when("hat.shape and hat.shape != forage-cap")
-        .seen_in("hat"),
+        .seen_in("hat")
+        .shown_as("red"),
     cloth("hat.plume", "none", "the tall plume above the cockade")
         .or_none()
         .called("plume")
@@ -258,7 +275,8 @@ inline constexpr std::array kHat = std::to_array<Property>({
     cloth("hat.plume-tip", "as hat.plume", "the upper part of the plume")
         .or_none()
         .called("tip of the plume")
-        .when("hat.plume and hat.shape and hat.shape != forage-cap"),
+        .when("hat.plume and hat.shape and hat.shape != forage-cap")
+        .shown_as("red"),
     cloth("hat.feather", "none", "the ostrich feather laid round the edge of a hat, or over a cap")
         .or_none()
         .called("feather")
@@ -274,7 +292,8 @@ inline constexpr std::array kHat = std::to_array<Property>({
         .called("hat cover")
         .when("hat.shape = three-cornered or two-cornered or round or shako")
         .is_kit()
-        .seen_in("hat"),
+        .seen_in("hat")
+        .shown_as("black"),
 });
 
 }  // namespace platewright::rows

@@ -33,8 +33,30 @@ constexpr auto all_rows() {
 
 constexpr std::array kTable = all_rows();
 
+/// The `count` rows from `first` on.
+constexpr std::span<const Property> stretch(std::size_t first, std::size_t count) {
+    return std::span(kTable).subspan(first, count);
+}
+
+constexpr std::size_t kCoatAt = rows::kMan.size();
+constexpr std::size_t kMarksAt = kCoatAt + rows::kCoat.size();
+constexpr std::size_t kKitAt = kMarksAt + rows::kMarks.size();
+constexpr std::size_t kHatAt = kKitAt + rows::kKit.size();
+
+constexpr std::array kChapters = std::to_array<Chapter>({
+    {"The man, and what is under the coat", stretch(0, rows::kMan.size())},
+    {"The coat", stretch(kCoatAt, rows::kCoat.size())},
+    {"Marks of rank and service", stretch(kMarksAt, rows::kMarks.size())},
+    {"Belts and equipment", stretch(kKitAt, rows::kKit.size())},
+    {"Hats and caps", stretch(kHatAt, rows::kHat.size())},
+});
+
 constexpr std::array kPlateKeys = std::to_array<PlateKey>({
     {"plate", false, true, "title of the plate, its caption's first line"},
+    {"wardrobe",
+     false,
+     false,
+     "instead of `plate`: title of an index that shows this man in everything he could wear"},
     {"subtitle", false, false, "second line of the caption"},
     {"year", false, false, "the year shown"},
     {"drawn by", false, false, "who described or drew the plate"},
@@ -55,6 +77,10 @@ constexpr std::array kPlateKeys = std::to_array<PlateKey>({
 
 std::span<const Property> properties() {
     return kTable;
+}
+
+std::span<const Chapter> chapters() {
+    return kChapters;
 }
 
 std::span<const PlateKey> plate_keys() {

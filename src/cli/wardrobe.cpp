@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+// The index of the wardrobe: one picture of everything the table of properties knows.
+#include "cli/wardrobe.h"
+
+#include <array>
+#include <charconv>
+#include <utility>
+
+#include "vocabulary/examples.h"
+
+namespace platewright::cli {
+namespace {
+
+/// Where a difference is looked for, first in the first.
+constexpr std::array<const char*, 4> kViews = {"front", "back", "side", "button"};
+
+WrittenValue value_of(PropertyId id, const std::string& written) {
+    if (written == "none") {
+        return None{};
+    }
+    int number = 0;
+    if (properties()[id].kind == Kind::count &&
+        std::from_chars(written.data(), written.data() + written.size(), number).ec ==
+            std::errc()) {
+        return number;
+    }
+    return written;
+}
+
+/// Goes through the table once.
+class Indexer {
+  public:
+    Indexer(const Workshop& workshop, const Job& job, const Paper& paper, Diagnostics& to)
+        : workshop_(workshop), job_(job), paper_(paper), to_(to) {}
+
+    WardrobeIndex index() {
+        WardrobeIndex made;
+        made.title = job_.plate.title.text;
+        made.subtitle = job_.plate.subtitle ? job_.plate.subtitle->text : std::string();
+        for (const Chapter& chapter : chapters()) {
+            WardrobeSection section{std::string(chapter.title), {}};
+            for (const Property& row : chapter.rows) {
+                add(property_id(row.key), section);
+            }
+            made.sections.push_back(std::move(section));
+        }
+        return made;
+    }
+
+  private:
+    /// What may be looked at: a view and the part of it.
+    struct Window {
+        const Template* view = nullptr;
+        Rect frame;
+    };
+
+    const Workshop& workshop_;
+    const Job& job_;
+    const Paper& paper_;
+    Diagnostics& to_;
+
+    std::optional<Uniform> wearing(const std::vector<Setting>& settings) {
+        Job variant = job_;
+        for (const Setting& setting : settings) {
+            variant.plate.values[setting.property] = {value_of(setting.property, setting.value),
+                                                      job_.plate.title.span};
+        }
+        return workshop_.uniform_of(variant, to_);
+    }
+
+    std::vector<Example> options_of(PropertyId id) const {
+        std::vector<Example> options = examples_of(id);
+        if (properties()[id].kind == Kind::ornament && !options.empty()) {
+            const Example first = options.front();
+            options.clear();
+            for (const auto& ornament : job_.ornaments) {
+                options.push_back(first);
+                options.back().settings.back().value = ornament.first;
+                options.back().written.replace(
+                    first.written.rfind(first.value), first.value.size(), ornament.first);
+            }
+        }
+        return options;
+    }
+
+    void add(PropertyId id, WardrobeSection& section) {
+        const std::vector<Example> options = options_of(id);
+        if (options.empty()) {
+            return;
+        }
+        const Window window = window_for(id, options.front());
+        for (const Example& option : options) {
+            if (const auto uniform = wearing(option.settings)) {
+                section.samples.push_back({option.written, picture(*uniform, window)});
+            }
+        }
+    }
+
+    Figure picture(const Uniform& uniform, const Window& window) const {
+        return compose(uniform,
+                       *window.view,
+                       job_.ornaments,
+                       sample_scale(window.frame, paper_),
+                       window.frame);
+    }
+
+    /// The first view in whose frame the option looks different from its opposite.
+    Window window_for(PropertyId id, const Example& option) {
+        std::vector<Setting> without = option.settings;
+        without.back().value = opposite(id, option.value);
+        const auto with = wearing(option.settings);
+        const auto plain = wearing(without);
+        const std::vector<Window> windows = windows_of(id);
+        for (const Window& window : windows) {
+            if (with && plain && dump(picture(*with, window)) != dump(picture(*plain, window))) {
+                return window;
+            }
+        }
+        return windows.front();
+    }
+
+    static std::string opposite(PropertyId id, const std::string& value) {
+        const Property& row = properties()[id];
+        if (row.kind == Kind::choice) {
+            for (const Choice& choice : choices_of(id)) {
+                if (choice.word != value) {
+                    return std::string(choice.word);
+                }
+            }
+        }
+        return value == "none" ? std::string(row.initial) : "none";
+    }
+
+    /// The property's own frame in every view that has it, then the whole figures.
+    std::vector<Window> windows_of(PropertyId id) const {
+        std::vector<Window> windows;
+        for (const bool framed : {true, false}) {
+            for (const char* name : kViews) {
+                const auto view = job_.views.find(name);
+                if (view == job_.views.end()) {
+                    continue;
+                }
+                const auto frame = framed ? frame_of(*view->second, frame_name(id))
+                                          : std::optional(frame_of(*view->second));
+                if (frame) {
+                    windows.push_back({view->second.get(), *frame});
+                }
+            }
+        }
+        return windows;
+    }
+
+    /// Its own, or that of its group.
+    static std::string_view frame_name(PropertyId id) {
+        const Property& row = properties()[id];
+        if (!row.frame.empty()) {
+            return row.frame;
+        }
+        for (const Property& other : properties()) {
+            if (other.group() == row.group() && !other.frame.empty()) {
+                return other.frame;
+            }
+        }
+        return {};
+    }
+};
+
+}  // namespace
+
+WardrobeIndex wardrobe_index(const Workshop& workshop,
+                             const Job& job,
+                             const Paper& paper,
+                             Diagnostics& to) {
+    return Indexer(workshop, job, paper, to).index();
+}
+
+Document wardrobe_of(const Workshop& workshop,
+                     const Job& job,
+                     const Paper& paper,
+                     const Typesetter& type,
+                     Diagnostics& to,
+                     Timings& timings) {
+    const WardrobeIndex index =
+        timings.measure("compose", [&] { return wardrobe_index(workshop, job, paper, to); });
+    return timings.measure("layout", [&] { return lay_out_wardrobe(index, paper, type); });
+}
+
+}  // namespace platewright::cli
