@@ -25,9 +25,10 @@ std::string set_folder(const std::string& set) {
 
 const std::string kButton = "button";
 
-/// Words that are drawn without a template of their own.
-bool is_own_word(const std::string& name) {
-    return name == "button" || name == "number";
+/// Whether an ornament is worn that is a drawing: a button or a number is none.
+bool needs_drawing(const Decided& ornament) {
+    const auto* name = std::get_if<std::string>(&ornament.value);
+    return name != nullptr && *name != kButton && *name != "number";
 }
 
 /// With its slash; empty for a file beside the caller.
@@ -133,18 +134,25 @@ bool Workshop::add_views(Job& job, const std::string& set, Diagnostics& to) {
 }
 
 bool Workshop::add_ornaments(Job& job, Diagnostics& to) {
+    Diagnostics unheard;
+    const auto uniform = uniform_of(job, unheard);
+    std::vector<const Decided*> worn;
+    for (PropertyId id = 0; uniform && id < properties().size(); ++id) {
+        if (properties()[id].kind == Kind::ornament && needs_drawing(uniform->decided[id])) {
+            worn.push_back(&uniform->decided[id]);
+        }
+    }
+    if (worn.empty() && !job.plate.wardrobe) {
+        return true;
+    }
     const Ornaments* all = drawings_.ornaments(to);
     if (all == nullptr) {
         return false;
     }
     job.ornaments = *all;
-    Diagnostics unheard;
-    const auto uniform = uniform_of(job, unheard);
     bool complete = true;
-    for (PropertyId id = 0; uniform && id < properties().size(); ++id) {
-        if (properties()[id].kind == Kind::ornament) {
-            complete = add_ornament(job, uniform->decided[id], to) && complete;
-        }
+    for (const Decided* each : worn) {
+        complete = add_ornament(job, *each, to) && complete;
     }
     return complete;
 }
@@ -152,7 +160,7 @@ bool Workshop::add_ornaments(Job& job, Diagnostics& to) {
 bool Workshop::add_ornament(Job& job, const Decided& worn, Diagnostics& to) {
     const auto* name = std::get_if<std::string>(&worn.value);
     const std::optional<Span>& written = worn.chain.back().span;
-    if (name == nullptr || job.ornaments.contains(*name) || is_own_word(*name)) {
+    if (job.ornaments.contains(*name)) {
         return true;
     }
     if (written && lower(*name).ends_with(".svg")) {

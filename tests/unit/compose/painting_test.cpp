@@ -129,6 +129,7 @@ TEST(Painting, RankBarsStandAboveTheLowerEdge) {
     set(uniform, "marks.cloth", Material{"white", tape, false, ""});
     set(uniform, "marks.width", Measure{12, "12 mm"});
     set(uniform, "marks.spacing", Measure{8, "8 mm"});
+    set(uniform, "marks.height", Absent{});
     set(uniform, "marks.sleeves", std::string("left"));
     const auto bars = [&](const std::string& sleeve) {
         const Figure figure =
@@ -145,6 +146,8 @@ TEST(Painting, RankBarsStandAboveTheLowerEdge) {
     EXPECT_NEAR(left[1].bottom, 272, 1e-6);
     EXPECT_NEAR(left[1].top, 260, 1e-6);
     EXPECT_TRUE(bars("right").empty());
+    set(uniform, "marks.height", Measure{20, "20 mm"});
+    EXPECT_NEAR(bars("left")[0].bottom, 280, 1e-6);
 }
 
 TEST(Painting, ChevronsPointTheWayTheyAreNamed) {

@@ -69,7 +69,8 @@ TEST(TemplateReader, WantsAnSvgWithAFrameAViewAndParts) {
         "1:2: a template is an SVG file: its first element should be 'svg' [template.not-svg]\n");
     EXPECT_EQ(
         problems_of("<svg/>"),
-        "1:2: the svg element needs data-view: front, back, side or detail [template.missing]\n"
+        "1:2: the svg element needs data-view: front, back, side, detail, flat or ornament "
+        "[template.missing]\n"
         "1:2: the svg element needs a viewBox of four numbers: left, top, width, height in mm "
         "[template.frame]\n"
         "1:2: there is no layer 'parts', so there is nothing to draw [template.missing]\n");
@@ -108,8 +109,7 @@ TEST(TemplateReader, EveryFaultOfADetailIsNamed) {
     EXPECT_EQ(in_part("<path class=\"seam\" d=\"M 0 0 L 9 9\" data-width=\"wide\"/>"),
               "8:36: data-width should be a number from 0.1 to 50, not 'wide' [template.number]\n");
     EXPECT_EQ(in_part("<path class=\"marks\" data-between=\"low\" data-sleeve=\"left\"/>"),
-              "8:2: rank marks need data-between: the lower and the upper edge of their band "
-              "[template.missing]\n");
+              "8:2: this needs data-between: the two edges of its band [template.missing]\n");
     EXPECT_EQ(in_part("<text class=\"seam\">x</text>"),
               "8:2: 'text' cannot be used in a template [template.undrawable]; draw it as a path; "
               "clones are unlinked and text is turned "

@@ -100,7 +100,7 @@ TEST(ReadCustoms, RefusesWhatIsWrong) {
               (Lines{"read.missing-key 1:1", "read.unknown-key 1:1"}));
     EXPECT_EQ(problems_of_customs("ranks: [a]\n"), Lines{"read.wrong-kind 1:8"});
     EXPECT_EQ(problems_of_customs("ranks:\n  a:\n"), Lines{"read.missing-value 2:3"});
-    EXPECT_EQ(problems_of_customs("ranks:\n  a: {sash: red}\n"), Lines{"read.unknown-key 2:7"});
+    EXPECT_EQ(problems_of_customs("ranks:\n  a: {sosh: red}\n"), Lines{"read.unknown-key 2:7"});
     EXPECT_EQ(problems_of_customs("ranks:\n  a: {}\n  A: {}\n"), Lines{"read.duplicate-name 3:3"});
     EXPECT_EQ(problems_of_customs("ranks:\n  none: {}\n"), Lines{"read.bad-name 2:3"});
 }

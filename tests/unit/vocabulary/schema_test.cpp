@@ -61,7 +61,13 @@ TEST(JsonSchema, GivesWordsRangesAndNone) {
     const Json schema = Json::parse(json_schema());
     const Json collar = full_form(schema, "collar").at("properties").at("shape");
     EXPECT_EQ(collar.at("enum"),
-              Json::array({"falling", "standing", "turned-down", "upright", "none"}));
+              Json::array({"falling",
+                           "standing",
+                           "stand-and-fall",
+                           "turned-down",
+                           "upright",
+                           "high-turned-down",
+                           "none"}));
     const Json buttons = full_form(schema, "cuffs").at("properties").at("buttons");
     EXPECT_EQ(buttons.at("default"), 3);
     EXPECT_EQ(buttons.at("anyOf").at(0),
@@ -113,8 +119,9 @@ TEST(ReferencePage, ShowsHowAGroupIsWrittenShort) {
             "## collar\n\nShort form: `collar: red` for `cloth`, `collar: falling` for `shape`.\n"),
         std::string::npos);
     EXPECT_NE(
-        page.find("| `shape` | `falling` (or `turned-down`), `standing` (or `upright`), `none` | "
-                  "`falling` | "),
+        page.find(
+            "| `shape` | `falling` (or `turned-down`), `standing` (or `upright`), `stand-and-fall` "
+            "(or `high-turned-down`), `none` | `falling` | "),
         std::string::npos);
     EXPECT_NE(page.find("## hat\n\n| key |"), std::string::npos);
 }
