@@ -69,8 +69,8 @@ class SheetReader {
 /// Element names of SVG that have an outline.
 bool has_outline(std::string_view name);
 
-template <typename Map>
-std::vector<std::string> names_in(const Map& map) {
+/// The names in a map of named things, for suggestions.
+std::vector<std::string> names_in(const auto& map) {
     std::vector<std::string> names;
     names.reserve(map.size());
     for (const auto& entry : map) {
@@ -79,6 +79,7 @@ std::vector<std::string> names_in(const Map& map) {
     return names;
 }
 
+// Defined here because every caller takes something else.
 template <typename Take>
 void SheetReader::each_shape(const pugi::xml_node& group,
                              const Affine& to_page,

@@ -76,6 +76,7 @@ struct Row : Property {
     }
 };
 
+/// The beginning of every row.
 constexpr Row row(std::string_view key,
                   Kind kind,
                   std::string_view initial,
@@ -88,18 +89,22 @@ constexpr Row row(std::string_view key,
     return made;
 }
 
+/// A colour of the palettes.
 constexpr Row cloth(std::string_view key, std::string_view initial, std::string_view meaning) {
     return row(key, Kind::cloth, initial, meaning);
 }
 
+/// A thing of leather.
 constexpr Row leather(std::string_view key, std::string_view initial, std::string_view meaning) {
     return cloth(key, initial, meaning).of(SubstanceKind::leather);
 }
 
+/// A thing of metal.
 constexpr Row metal(std::string_view key, std::string_view initial, std::string_view meaning) {
     return row(key, Kind::metal, initial, meaning).of(SubstanceKind::metal);
 }
 
+/// An ornament; it may be left off.
 constexpr Row ornament(std::string_view key, std::string_view initial, std::string_view meaning) {
     return row(key, Kind::ornament, initial, meaning).or_none();
 }

@@ -11,6 +11,7 @@ namespace platewright::rows {
 /// Facings follow the lapels, and where a coat has none, the facing colour.
 inline constexpr std::string_view kAsLapels = "as lapels.cloth or facings.cloth";
 
+/// The coat and everything sewn on it.
 inline constexpr std::array kCoat = std::to_array<Property>({
     choice("coat.cut",
            "long",

@@ -8,6 +8,7 @@
 
 namespace platewright::rows {
 
+/// The man and what is under and below his coat.
 inline constexpr std::array kMan = std::to_array<Property>({
     cloth("figure.skin", "fair", "the man's skin")
         .of(SubstanceKind::skin)

@@ -8,11 +8,15 @@
 
 namespace platewright::rows {
 
+/// Sleeves that may carry marks.
 inline constexpr std::string_view kSleeves = "both|left|right";
+/// Shapes of sleeve marks.
 inline constexpr std::string_view kShapes =
     "bars=straight|slanted=slanting|chevrons-up|chevrons-down";
+/// Places on a sleeve.
 inline constexpr std::string_view kPlaces = "above-cuff=forearm|upper-arm";
 
+/// Marks of rank and service.
 inline constexpr std::array kMarks = std::to_array<Property>({
     choice("marks.shape",
            "none",
@@ -109,6 +113,7 @@ inline constexpr std::array kMarks = std::to_array<Property>({
     cloth("sash.cloth", "crimson", "the sash").by_one_word().when("sash.worn").is_kit(),
 });
 
+/// Belts and equipment.
 inline constexpr std::array kKit = std::to_array<Property>({
     leather("belts.leather", "white", "the belts").by_one_word().when("belts.worn").is_kit(),
     choice("belts.worn",
@@ -209,6 +214,7 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .is_kit(),
 });
 
+/// Hats and caps.
 inline constexpr std::array kHat = std::to_array<Property>({
     choice(
         "hat.shape",
