@@ -18,27 +18,6 @@
 namespace platewright::cli {
 namespace {
 
-enum class FileKind { plate, palette, customs, drawing };
-
-/// By the ending and the first outermost key that tells; a file that has none is taken for a plate.
-FileKind kind_of(const std::string& path, const std::string& text) {
-    if (lower(path).ends_with(".svg")) {
-        return FileKind::drawing;
-    }
-    for (const std::string_view line : split(text, '\n')) {
-        if (line.starts_with("plate:")) {
-            return FileKind::plate;
-        }
-        if (line.starts_with("palette:")) {
-            return FileKind::palette;
-        }
-        if (line.starts_with("ranks:")) {
-            return FileKind::customs;
-        }
-    }
-    return FileKind::plate;
-}
-
 class Check {
   public:
     explicit Check(const CheckOptions& options) : options_(options) {}
@@ -48,7 +27,7 @@ class Check {
             const bool drawing = lower(path).ends_with(".svg");
             const std::size_t limit = drawing ? limits::kTemplateBytes : limits::kYamlBytes;
             if (const auto file = open_file(files_, path, limit, sources_, problems_)) {
-                check(*file, path, kind_of(path, sources_.text(*file)));
+                drawing ? check_drawing(*file, path) : check(*file);
             } else {
                 exit_ = worse(exit_, ExitCode::cannot_read_or_write);
             }
@@ -61,10 +40,14 @@ class Check {
     }
 
   private:
-    void check(FileId file, const std::string& path, FileKind kind) {
-        switch (kind) {
-            case FileKind::drawing:
-                return check_drawing(file, path);
+    void check(FileId file) {
+        switch (kind_of_file(sources_.text(file))) {
+            case FileKind::regulation:
+                static_cast<void>(read_regulation(sources_, file, problems_));
+                return;
+            case FileKind::regiment:
+                static_cast<void>(read_regiment(sources_, file, problems_));
+                return;
             case FileKind::palette:
                 static_cast<void>(read_palette(sources_, file, problems_));
                 return;

@@ -30,9 +30,8 @@ class Dump {
         if (!file) {
             exit = ExitCode::cannot_read_or_write;
         } else if (options_.stage == kStages[0]) {
-            if (const auto plate = read_plate(sources_, *file, problems_)) {
-                exit = answer(dump(*plate, sources_));
-            }
+            const std::string text = read_stage(*file);
+            exit = text.empty() ? exit : answer(text);
         } else {
             exit = later_stage(*file);
         }
@@ -42,6 +41,24 @@ class Dump {
     }
 
   private:
+    /// What was read of a plate, a regulation or a regiment; empty after an error.
+    std::string read_stage(FileId file) {
+        const auto shown = [this](const auto& written) {
+            return written ? dump(*written, sources_) : std::string();
+        };
+        switch (kind_of_file(sources_.text(file))) {
+            case FileKind::regulation:
+                return shown(read_regulation(sources_, file, problems_));
+            case FileKind::regiment:
+                return shown(read_regiment(sources_, file, problems_));
+            case FileKind::plate:
+            case FileKind::palette:
+            case FileKind::customs:
+                break;
+        }
+        return shown(read_plate(sources_, file, problems_));
+    }
+
     ExitCode later_stage(FileId file) {
         std::string missing;
         const std::string data = find_data_folder(missing);

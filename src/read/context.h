@@ -11,6 +11,8 @@ struct ReadContext {
     const SourceMap& sources;
     FileId file = 0;
     Diagnostics& to;
+    /// False after a fault of the notation: what is missing may stand in what could not be read.
+    bool complete = true;
 };
 
 }  // namespace platewright

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The stage as text, for people and golden tests.
+#include <array>
+#include <cstdio>
 #include <string>
 #include <variant>
 
@@ -21,14 +23,68 @@ struct Show {
     }
 };
 
+std::string show(const Date& date) {
+    std::array<char, 40> text{};
+    const int length =
+        std::snprintf(text.data(), text.size(), "%04d-%02d-%02d", date.year, date.month, date.day);
+    return {text.data(), static_cast<std::size_t>(length)};
+}
+
+std::string show_years(double years, bool more_than) {
+    constexpr int decimals = 2;
+    return (more_than ? "more than " : "at least ") + format_number(years, decimals);
+}
+
+std::string_view fact_word(const Asked& asked) {
+    switch (asked.fact) {
+        case Asked::Fact::property:
+            return properties()[asked.property].key;
+        case Asked::Fact::corps_class:
+            return "class";
+        case Asked::Fact::regiment:
+            return "regiment";
+        case Asked::Fact::company:
+            return "company";
+        case Asked::Fact::rank:
+            return "rank";
+        case Asked::Fact::order:
+            return "order of dress";
+        case Asked::Fact::years:
+            return "years of service";
+    }
+    return {};
+}
+
+/// Lines, each under the heading of the record it stands in.
 class Dump {
   public:
     explicit Dump(const SourceMap& sources) : sources_(sources) {}
 
-    void line(std::string_view key, std::string_view value, const Span& span) {
-        const SourceMap::Place place = sources_.place(span.file, span.begin);
-        text_ += std::string(key) + " = " + std::string(value) + "   @" +
-                 std::to_string(place.line) + ":" + std::to_string(place.column) + "\n";
+    /// Under this heading from here to the end of the returned value's life.
+    class Heading {
+      public:
+        Heading(Dump& dump, std::string_view name) : dump_(dump), before_(dump.heading_) {
+            dump.heading_ += std::string(name) + " / ";
+        }
+
+        Heading(const Heading&) = delete;
+        Heading& operator=(const Heading&) = delete;
+
+        ~Heading() { dump_.heading_ = std::move(before_); }
+
+      private:
+        Dump& dump_;
+        std::string before_;
+    };
+
+    void line(std::string_view key, std::string_view value, const std::optional<Span>& span) {
+        text_ += heading_ + std::string(key) + " = " + std::string(value);
+        text_ += (span ? place_of(*span) : "") + "\n";
+    }
+
+    /// A name is told even where nothing is said of it.
+    void name(const WrittenText& name) {
+        text_ += heading_ + name.text + place_of(name.span) + "\n";
     }
 
     void line(std::string_view key, const std::optional<WrittenText>& text) {
@@ -37,12 +93,186 @@ class Dump {
         }
     }
 
+    void line(std::string_view key, const std::optional<WrittenDate>& date) {
+        if (date) {
+            line(key, show(date->date), date->span);
+        }
+    }
+
+    void line(std::string_view key, const std::optional<std::pair<int, Span>>& number) {
+        if (number) {
+            line(key, std::to_string(number->first), number->second);
+        }
+    }
+
+    void lines(std::string_view key, const std::vector<WrittenText>& texts) {
+        for (const WrittenText& text : texts) {
+            line(key, text);
+        }
+    }
+
+    void values(const WrittenValues& values) {
+        for (const auto& [id, written] : values) {
+            line(properties()[id].key, std::visit(Show{}, written.value), written.span);
+        }
+    }
+
+    void grounds(const Grounds& grounds) {
+        line("source", grounds.source);
+        if (grounds.certainty) {
+            line("certainty", certainty_word(*grounds.certainty), std::nullopt);
+        }
+        line("why", grounds.why);
+        for (const OtherSource& other : grounds.other_sources) {
+            const Heading under(*this, "other source");
+            line("source", other.source);
+            line("says", other.says);
+        }
+    }
+
+    void group_grounds(const std::map<std::string, Grounds>& by_group) {
+        for (const auto& [group, its] : by_group) {
+            const Heading under(*this, group);
+            grounds(its);
+        }
+    }
+
+    void block(const Block& block) {
+        values(block.values);
+        group_grounds(block.group_grounds);
+        grounds(block.grounds);
+    }
+
+    void named(const NamedBlock& named) {
+        line("title", named.title);
+        line("means", named.means);
+        block(named.wear);
+    }
+
+    void named(std::string_view key, const std::vector<NamedBlock>& blocks) {
+        const Heading under(*this, key);
+        for (const NamedBlock& each : blocks) {
+            name(each.name);
+            const Heading of(*this, each.name.text);
+            named(each);
+        }
+    }
+
+    void departures(const std::vector<Departure>& departures) {
+        std::size_t number = 0;
+        for (const Departure& departure : departures) {
+            const Heading under(*this, "departure " + std::to_string(++number));
+            line("instead of", departure.instead_of);
+            lines("company", departure.companies);
+            lines("rank", departure.ranks);
+            lines("order of dress", departure.orders);
+            line("from", departure.from);
+            line("until", departure.until);
+            block(departure.wear);
+        }
+    }
+
     std::string take() { return std::move(text_); }
 
   private:
+    [[nodiscard]] std::string place_of(const Span& span) const {
+        const SourceMap::Place place = sources_.place(span.file, span.begin);
+        return "   @" + std::to_string(place.line) + ":" + std::to_string(place.column);
+    }
+
     const SourceMap& sources_;
+    std::string heading_;
     std::string text_;
 };
+
+void dump_series(const std::vector<SeriesColour>& series, Dump& to) {
+    for (const SeriesColour& colour : series) {
+        const Dump::Heading under(to, "series / " + colour.colour.text);
+        to.line("class", colour.corps_class);
+        to.grounds(colour.grounds);
+        for (const SeriesPlace& place : colour.regiments) {
+            to.line("number", std::to_string(place.number), place.span);
+            const Dump::Heading of(to, std::to_string(place.number));
+            to.line("name", place.name);
+            to.line("shows", place.shows);
+            to.line("buttons", place.buttons);
+        }
+    }
+}
+
+void dump_questions(std::string_view key, const std::vector<Asked>& questions, Dump& to) {
+    const Dump::Heading under(to, key);
+    for (const Asked& asked : questions) {
+        if (asked.fact == Asked::Fact::years) {
+            to.line(fact_word(asked), show_years(asked.years, asked.more_than), asked.span);
+        }
+        to.lines(fact_word(asked), asked.words);
+    }
+}
+
+void dump_rules(const std::vector<Rule>& rules, Dump& to) {
+    std::size_t number = 0;
+    for (const Rule& rule : rules) {
+        const Dump::Heading under(to, "rule " + std::to_string(++number));
+        to.line("name", rule.name);
+        dump_questions("when", rule.when, to);
+        dump_questions("unless", rule.unless, to);
+        to.block(rule.wear);
+    }
+}
+
+void dump_companies(const SpecifiedRegulation& regulation, Dump& to) {
+    for (const Company& company : regulation.companies) {
+        const Dump::Heading under(to, "companies");
+        to.name(company.block.name);
+        const Dump::Heading of(to, company.block.name.text);
+        if (company.men) {
+            to.line("men", std::to_string(*company.men), std::nullopt);
+        }
+        to.named(company.block);
+    }
+    for (const Battalion& battalion : regulation.battalions) {
+        const Dump::Heading under(to, "battalions / " + battalion.name.text);
+        for (const auto& [name, number] : battalion.companies) {
+            to.line(name.text, std::to_string(number), name.span);
+        }
+    }
+    to.line("strength", regulation.strength);
+}
+
+void dump_ranks(const SpecifiedRegulation& regulation, Dump& to) {
+    for (const Rank& rank : regulation.ranks) {
+        const Dump::Heading under(to, "ranks");
+        to.name(rank.block.name);
+        const Dump::Heading of(to, rank.block.name.text);
+        to.line("like", rank.like);
+        if (rank.officer) {
+            to.line("officer", "yes", std::nullopt);
+        }
+        to.named(rank.block);
+    }
+    for (const ServiceStep& step : regulation.service) {
+        const Dump::Heading under(to, "service / " + show_years(step.years, step.more_than));
+        to.block(step.wear);
+    }
+}
+
+void dump_place_of_man(const SpecifiedPlate& plate, Dump& to) {
+    constexpr int decimals = 2;
+    to.line("regiment", plate.regiment);
+    to.line("regulation", plate.regulation);
+    to.line("class", plate.corps_class);
+    to.line("company", plate.company);
+    to.line("rank", plate.rank);
+    if (const auto& service = plate.years_of_service) {
+        to.line("years of service", format_number(service->years, decimals), service->span);
+    }
+    to.line("order of dress", plate.order_of_dress);
+    to.line("as of", plate.as_of);
+    if (plate.as_ordered) {
+        to.line("worn", "as ordered", std::nullopt);
+    }
+}
 
 }  // namespace
 
@@ -53,14 +283,48 @@ std::string dump(const SpecifiedPlate& plate, const SourceMap& sources) {
     to.line("year", plate.year);
     to.line("drawn by", plate.drawn_by);
     to.line("source", plate.source);
-    for (const WrittenText& note : plate.notes) {
-        to.line("notes", note);
-    }
+    to.lines("notes", plate.notes);
     to.line("figure", plate.figure);
-    to.line("rank", plate.rank);
-    for (const auto& [id, written] : plate.values) {
-        to.line(properties()[id].key, std::visit(Show{}, written.value), written.span);
+    to.lines("views", plate.views);
+    dump_place_of_man(plate, to);
+    to.values(plate.values);
+    to.group_grounds(plate.group_grounds);
+    to.departures(plate.departures);
+    return to.take();
+}
+
+std::string dump(const SpecifiedRegulation& regulation, const SourceMap& sources) {
+    Dump to(sources);
+    to.line("regulation", regulation.title);
+    to.line("in force from", regulation.in_force_from);
+    to.line("until", regulation.until);
+    to.line("amends", regulation.amends);
+    to.grounds(regulation.grounds);
+    for (const auto& [id, span] : regulation.must_decide) {
+        to.line("must decide", properties()[id].key, span);
     }
+    {
+        const Dump::Heading under(to, "everyone");
+        to.block(regulation.everyone);
+    }
+    to.named("classes", regulation.classes);
+    to.named("shows", regulation.shows);
+    dump_series(regulation.series, to);
+    dump_rules(regulation.rules, to);
+    dump_companies(regulation, to);
+    dump_ranks(regulation, to);
+    to.named("orders of dress", regulation.orders);
+    return to.take();
+}
+
+std::string dump(const SpecifiedRegiment& regiment, const SourceMap& sources) {
+    Dump to(sources);
+    to.line("regiment", regiment.name);
+    to.lines("regulation", regiment.regulations);
+    to.line("number", regiment.number);
+    to.line("class", regiment.corps_class);
+    to.block(regiment.wear);
+    to.departures(regiment.departures);
     return to.take();
 }
 

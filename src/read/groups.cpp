@@ -9,6 +9,7 @@
 #include "base/text.h"
 #include "read/keys.h"
 #include "read/parse.h"
+#include "read/record.h"
 
 namespace platewright {
 namespace {
@@ -63,7 +64,7 @@ void read_one_word(const Entry& entry, WrittenValues& into, const ReadContext& c
     }
 }
 
-void read_full(const Entry& entry, WrittenValues& into, const ReadContext& context) {
+void read_parts(const Entry& entry, WrittenValues& into, const ReadContext& context) {
     if (entry.value.entries.empty()) {
         context.to
             .error("read.missing-value",
@@ -89,12 +90,28 @@ bool is_group(std::string_view key) {
     return std::find(names.begin(), names.end(), key) != names.end();
 }
 
+void read_group(const Entry& entry, Block& into, const ReadContext& context) {
+    const auto is_ground = [](const Entry& part) {
+        return find_key(Record::grounds, part.key) != nullptr;
+    };
+    if (std::ranges::none_of(entry.value.entries, is_ground)) {
+        return read_group(entry, into.values, context);
+    }
+    Grounds& grounds = into.group_grounds[entry.key];
+    for (const Entry& part : entry.value.entries) {
+        static_cast<void>(read_ground(part, grounds, context));
+    }
+    Entry parts = entry;
+    std::erase_if(parts.value.entries, is_ground);
+    read_group(parts, into.values, context);
+}
+
 void read_group(const Entry& entry, WrittenValues& into, const ReadContext& context) {
     switch (entry.value.form) {
         case Item::Form::text:
             return read_one_word(entry, into, context);
         case Item::Form::group:
-            return read_full(entry, into, context);
+            return read_parts(entry, into, context);
         case Item::Form::nothing:
             return report_no_value(
                 entry,

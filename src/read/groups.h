@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Groups of properties, the same wherever they are written: on a plate, in the customs of a rank,
-// later in regulations.
+// in regulations.
 #pragma once
 
 #include <string_view>
@@ -18,6 +18,9 @@ bool is_group(std::string_view key);
 /// wrong is left out. Errors: read.unknown-key, read.missing-value, read.wrong-kind,
 /// read.unknown-choice, read.out-of-range, read.no-colon.
 void read_group(const Entry& entry, WrittenValues& into, const ReadContext& context);
+
+/// The same with what it rests on: `waistcoat: {cloth: buff, source: article 9}`.
+void read_group(const Entry& entry, Block& into, const ReadContext& context);
 
 /// One value of a property, checked for kind.
 std::optional<Written> read_value(PropertyId id, const Entry& entry, const ReadContext& context);

@@ -8,6 +8,7 @@
 #include "base/text.h"
 #include "read/extent.h"
 #include "vocabulary/property.h"
+#include "vocabulary/records.h"
 
 namespace platewright {
 namespace {
@@ -24,10 +25,8 @@ std::vector<std::string> groups_with(std::string_view name) {
 }
 
 bool is_outermost(std::string_view key) {
-    const auto rows = plate_keys();
     const auto names = groups();
-    return std::any_of(
-               rows.begin(), rows.end(), [key](const PlateKey& row) { return row.key == key; }) ||
+    return find_key(Record::plate, key) != nullptr ||
            std::find(names.begin(), names.end(), key) != names.end();
 }
 

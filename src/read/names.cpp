@@ -21,11 +21,13 @@ bool check_set_name(const WrittenText& name, Diagnostics& to) {
 
 bool check_name(const WrittenText& name, Diagnostics& to) {
     const std::string word = lower(name.text);
-    if (word != "none" && !word.starts_with("as ") && !word.starts_with('#')) {
+    if (word != "none" && !word.starts_with("as ") && !word.starts_with("the ") &&
+        !word.starts_with('#')) {
         return true;
     }
     to.error("read.bad-name", name.span, shown(name.text) + " cannot be a name")
-        .hints.emplace_back("'none', and words that begin with '#' or 'as', mean something else");
+        .hints.emplace_back(
+            "'none', and words that begin with '#', 'as' or 'the', mean something else");
     return false;
 }
 

@@ -11,8 +11,8 @@ namespace platewright {
 /// folder can be reached. Adds read.bad-name if it is not.
 bool check_set_name(const WrittenText& name, Diagnostics& to);
 
-/// The name of a colour or a rank can be told from `none`, `as …` and `#rrggbb`. Adds read.bad-name
-/// if it cannot.
+/// The name of a colour or a rank can be told from `none`, `as …`, `the …` and `#rrggbb`. Adds
+/// read.bad-name if it cannot.
 bool check_name(const WrittenText& name, Diagnostics& to);
 
 /// Two that differ by capitals only are the same. Adds read.duplicate-name at the second.

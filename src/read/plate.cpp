@@ -2,14 +2,13 @@
 // A plate description.
 #include <string>
 #include <utility>
-#include <vector>
 
 #include "base/limits.h"
-#include "base/text.h"
 #include "read/groups.h"
 #include "read/keys.h"
 #include "read/names.h"
 #include "read/read.h"
+#include "read/record.h"
 #include "read/texts.h"
 #include "read/tree.h"
 
@@ -19,70 +18,57 @@ namespace {
 constexpr std::string_view kFigure = "figure";
 constexpr std::string_view kTemplate = "template";
 
-/// Every key that may stand outermost.
-std::vector<std::string> outermost_keys() {
-    std::vector<std::string> keys;
-    for (const PlateKey& row : plate_keys()) {
-        keys.emplace_back(row.key);
-    }
-    for (const std::string_view group : groups()) {
-        if (group != kFigure) {
-            keys.emplace_back(group);
-        }
-    }
-    return keys;
-}
-
 class PlateReader {
   public:
     explicit PlateReader(const ReadContext& context) : context_(context) {}
 
     void read(const Item& root) {
-        for (const Entry& entry : root.entries) {
-            if (entry.key == kFigure) {
-                read_figure(entry);
-            } else if (is_group(entry.key)) {
-                read_group(entry, plate_.values, context_);
-            } else if (!read_own(entry)) {
-                report_unknown_key(entry, "a plate", "", outermost_keys(), context_);
-            }
-        }
+        const auto figure = [this](const Entry& entry) { read_figure(entry); };
+        const auto wardrobe = [this](const Entry& entry) { read_wardrobe(entry); };
+        const auto worn = [this](const Entry& entry) { read_worn(entry); };
+        const auto departures = [this](const Entry& entry) {
+            plate_.departures = read_departures(entry, context_);
+        };
+        read_outermost(root,
+                       Record::plate,
+                       {{"plate", &plate_.title},
+                        {"wardrobe", wardrobe},
+                        {"subtitle", &plate_.subtitle},
+                        {"year", &plate_.year},
+                        {"drawn by", &plate_.drawn_by},
+                        {"source", &plate_.source},
+                        {"notes", &plate_.notes},
+                        {kFigure, figure},
+                        {"views", &plate_.views},
+                        {"regiment", &plate_.regiment},
+                        {"regulation", &plate_.regulation},
+                        {"class", &plate_.corps_class},
+                        {"company", &plate_.company},
+                        {"rank", &plate_.rank},
+                        {"years of service", &plate_.years_of_service},
+                        {"order of dress", &plate_.order_of_dress},
+                        {"as of", &plate_.as_of},
+                        {"worn", worn},
+                        {"departures", departures}},
+                       {&block_, nullptr},
+                       context_);
+        plate_.values = std::move(block_.values);
+        plate_.group_grounds = std::move(block_.group_grounds);
     }
 
     SpecifiedPlate take() { return std::move(plate_); }
 
   private:
-    /// False if it is no key of a plate's own.
-    bool read_own(const Entry& entry) {
-        if (entry.key == "notes") {
-            plate_.notes = read_texts(entry, limits::kNoteCharacters, context_);
-            return true;
+    void read_wardrobe(const Entry& entry) {
+        plate_.wardrobe = true;
+        if (auto title = read_text(entry, limits::kLineCharacters, context_)) {
+            plate_.title = std::move(*title);
         }
-        if (entry.key == "views") {
-            plate_.views = read_texts(entry, limits::kLineCharacters, context_);
-            return true;
-        }
-        if (entry.key == "plate" || entry.key == "wardrobe") {
-            plate_.wardrobe = entry.key == "wardrobe";
-            if (auto title = read_text(entry, limits::kLineCharacters, context_)) {
-                plate_.title = std::move(*title);
-            }
-            return true;
-        }
-        const std::pair<std::string_view, std::optional<WrittenText>*> texts[] = {
-            {"subtitle", &plate_.subtitle},
-            {"year", &plate_.year},
-            {"drawn by", &plate_.drawn_by},
-            {"source", &plate_.source},
-            {"rank", &plate_.rank},
-        };
-        for (const auto& [key, to] : texts) {
-            if (entry.key == key) {
-                *to = read_text(entry, limits::kLineCharacters, context_);
-                return true;
-            }
-        }
-        return false;
+    }
+
+    void read_worn(const Entry& entry) {
+        const Key* key = find_key(Record::plate, entry.key);
+        plate_.as_ordered = read_choice(entry, *key, context_).value_or(0) == 1;
     }
 
     /// One word is the template set; a group may also say how the man looks.
@@ -99,7 +85,7 @@ class PlateReader {
                 return;
             }
         }
-        read_group(looks, plate_.values, context_);
+        read_group(looks, block_, context_);
     }
 
     void read_template(const Entry& entry) {
@@ -111,6 +97,7 @@ class PlateReader {
 
     const ReadContext& context_;
     SpecifiedPlate plate_;
+    Block block_;
 };
 
 }  // namespace
@@ -126,17 +113,10 @@ std::optional<SpecifiedPlate> read_plate(const SourceMap& sources,
                                          SpecifiedPlate& rest) {
     const std::size_t errors = to.error_count();
     const auto root = read_tree(sources, file, to);
-    const ReadContext context{sources, file, to};
-    // After a fault the key may stand in what could not be read.
-    const bool complete = to.error_count() == errors;
+    const ReadContext context{sources, file, to, to.error_count() == errors};
     PlateReader reader(context);
     if (root) {
         reader.read(*root);
-    }
-    if (root && complete && find_entry(*root, "plate") == nullptr &&
-        find_entry(*root, "wardrobe") == nullptr) {
-        to.error("read.missing-key", {file, 0, 0}, "the plate has no title")
-            .hints.emplace_back("begin with a line such as 'plate: Private, Tannbruck Regiment'");
     }
     rest = reader.take();
     return to.error_count() == errors ? std::optional(rest) : std::nullopt;

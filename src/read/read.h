@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "base/diagnostic.h"
 #include "read/specified.h"
@@ -24,6 +25,24 @@ std::optional<SpecifiedPlate> read_plate(const SourceMap& sources,
                                          Diagnostics& to,
                                          SpecifiedPlate& rest);
 
+/// A clothing regulation or an amendment. Empty exactly when this call added an error.
+/// Errors as for a plate, and read.duplicate-name, read.bad-date, read.unknown-property.
+std::optional<SpecifiedRegulation> read_regulation(const SourceMap& sources,
+                                                   FileId file,
+                                                   Diagnostics& to);
+
+/// A regiment's own file. Errors as for a regulation.
+std::optional<SpecifiedRegiment> read_regiment(const SourceMap& sources,
+                                               FileId file,
+                                               Diagnostics& to);
+
+/// What a YAML file is for.
+enum class FileKind { plate, regulation, regiment, palette, customs };
+
+/// Told by the outermost keys: `plate` or `wardrobe`, `regiment`, `regulation`, `palette`, `ranks`,
+/// whichever of them comes first here; a file that has none is taken for a plate.
+FileKind kind_of_file(std::string_view text);
+
 /// Ranks and what they wear by custom (`templates/NAME/customs.yaml`). Errors as for a plate, and
 /// read.duplicate-name.
 std::optional<SpecifiedCustoms> read_customs(const SourceMap& sources,
@@ -39,5 +58,10 @@ std::optional<SpecifiedPalette> read_palette(const SourceMap& sources,
 /// Text dump of the stage, the golden form: one line a value, `key = value   @line:column`, in
 /// table order.
 std::string dump(const SpecifiedPlate& plate, const SourceMap& sources);
+
+/// The same of a regulation and a regiment, in the order of the file's keys in the reference;
+/// `ranks / corporal / marks.number = 2   @12:30`.
+std::string dump(const SpecifiedRegulation& regulation, const SourceMap& sources);
+std::string dump(const SpecifiedRegiment& regiment, const SourceMap& sources);
 
 }  // namespace platewright

@@ -6,6 +6,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -22,7 +23,8 @@ struct None {
 };
 
 /// A value of a property, checked for kind; colour and metal names, choices and free text are
-/// strings.
+/// strings. A phrase such as `the facing colour` is kept as what it stands for: `as facings.cloth`,
+/// and `the regiment's facing colour` as `as the regiment's facings.cloth` (vocabulary/phrases.h).
 using WrittenValue = std::variant<None, std::string, int, Measure>;
 
 /// A value with its place.
@@ -43,7 +45,13 @@ struct WrittenText {
 /// How sure a statement is.
 enum class Certainty { documented, inferred, conjectural };
 
-/// A day; a month or a year alone stands for its first day.
+/// As it is written.
+constexpr std::string_view certainty_word(Certainty certainty) {
+    constexpr std::string_view words[] = {"documented", "inferred", "conjectural"};
+    return words[static_cast<int>(certainty)];
+}
+
+/// A day. A month or a year alone stands for its first day, after `until` for its last.
 struct Date {
     int year = 0;
     int month = 1;

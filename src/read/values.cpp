@@ -2,7 +2,6 @@
 // One value of a property, by its kind. The notation's own ideas of numbers and truth are never
 // asked.
 #include <algorithm>
-#include <array>
 #include <string>
 #include <vector>
 
@@ -10,18 +9,15 @@
 #include "base/text.h"
 #include "read/groups.h"
 #include "read/keys.h"
+#include "read/numbers.h"
 #include "read/texts.h"
+#include "vocabulary/phrases.h"
 
 namespace platewright {
 namespace {
 
 /// Longest name of a colour or metal, in characters.
 constexpr std::size_t kNameLength = 100;
-
-bool is_digits(std::string_view text) {
-    return !text.empty() &&
-           std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
-}
 
 /// A number in any of the notations people try: 12, 1.5, -3, 1e3, .nan, 0x1F.
 bool looks_like_number(std::string_view text) {
@@ -32,34 +28,6 @@ bool looks_like_number(std::string_view text) {
     const bool plain = digit_first && text.find_first_not_of("0123456789.,eExXabcdefABCDEF_+-") ==
                                           std::string_view::npos;
     return plain || lower(text) == ".nan" || lower(text) == ".inf";
-}
-
-bool is_yes_or_no(std::string_view text, bool& negative) {
-    const std::string word = lower(text);
-    constexpr std::array<std::string_view, 3> no = {"no", "off", "false"};
-    constexpr std::array<std::string_view, 3> yes = {"yes", "on", "true"};
-    negative = std::find(no.begin(), no.end(), word) != no.end();
-    return negative || std::find(yes.begin(), yes.end(), word) != yes.end();
-}
-
-/// 3 for "three", up to twelve.
-std::optional<int> number_word(std::string_view text) {
-    constexpr std::array<std::string_view, 13> words = {"zero",
-                                                        "one",
-                                                        "two",
-                                                        "three",
-                                                        "four",
-                                                        "five",
-                                                        "six",
-                                                        "seven",
-                                                        "eight",
-                                                        "nine",
-                                                        "ten",
-                                                        "eleven",
-                                                        "twelve"};
-    const auto found = std::find(words.begin(), words.end(), lower(text));
-    return found == words.end() ? std::nullopt
-                                : std::optional(static_cast<int>(found - words.begin()));
 }
 
 /// Reads one value; the members say what about it is known.
@@ -157,10 +125,9 @@ class ValueReader {
                 known.emplace_back(each.other_name);
             }
         }
-        bool negative = false;
         std::string hint;
-        if (is_yes_or_no(words_, negative)) {
-            hint = negative && row_.may_be_none ? "write none where it is not worn" : "";
+        if (const auto answer = yes_or_no(words_)) {
+            hint = !*answer && row_.may_be_none ? "write none where it is not worn" : "";
         } else if (const auto near = nearest_word(words_, known)) {
             hint = "did you mean " + quoted(*near) + "?";
         }
@@ -213,7 +180,6 @@ class ValueReader {
 
     std::optional<Written> colour() {
         const std::string kind(kind_name(row_.kind));
-        bool negative = false;
         if (words_.starts_with('#') && !parse_hex(words_)) {
             return refuse("read.wrong-kind",
                           shown(words_) + " is not a colour",
@@ -223,10 +189,20 @@ class ValueReader {
         if (looks_like_number(words_)) {
             return refuse("read.wrong-kind", shown(words_) + " is a number, not " + kind);
         }
-        if (is_yes_or_no(words_, negative)) {
+        if (const auto answer = yes_or_no(words_)) {
             return refuse("read.wrong-kind",
                           shown(words_) + " is not " + kind,
-                          negative && row_.may_be_none ? "write none where it is not worn" : "");
+                          !*answer && row_.may_be_none ? "write none where it is not worn" : "");
+        }
+        if (auto reference = reference_of_phrase(words_)) {
+            return written(std::move(*reference));
+        }
+        if (is_like_a_phrase(words_)) {
+            const auto near = nearest_phrase(words_);
+            return refuse("read.unknown-phrase",
+                          shown(words_) + " stands for nothing",
+                          near ? "did you mean " + quoted(*near) + "?"
+                               : "'the facing colour' and others are in 'platewright reference'");
         }
         auto name = read_words(item_, key_, kNameLength, context_);
         return name ? std::optional(written(std::move(name->text))) : std::nullopt;

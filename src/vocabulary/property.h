@@ -145,17 +145,4 @@ std::vector<std::string_view> followed(std::string_view written);
 /// The template set of a plate that names none.
 inline constexpr std::string_view kDefaultFigure = "line-infantry";
 
-/// A key of a plate that is not a group of properties.
-struct PlateKey {
-    std::string_view key;
-    /// A list of texts may stand instead of one.
-    bool may_be_list = false;
-    bool required = false;
-    /// One line for the reference page.
-    std::string_view meaning;
-};
-
-/// `plate`, `subtitle` … `rank`, in the order they are best written.
-std::span<const PlateKey> plate_keys();
-
 }  // namespace platewright

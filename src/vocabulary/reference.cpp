@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 // The reference page, made from the table.
+#include <cctype>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "base/text.h"
 #include "vocabulary/measure.h"
+#include "vocabulary/phrases.h"
 #include "vocabulary/property.h"
+#include "vocabulary/records.h"
 #include "vocabulary/schema.h"
 
 namespace platewright {
@@ -24,6 +27,14 @@ This page is made by the program from its own table of properties; `platewright 
 - **A length** is a number and its unit: `12 mm`, `3 1/2 in`, `2 Zoll rhineland`, `24 line`. All units stand at the end.
 - `none` means not worn, or left off; for a number it is 0.
 - A group that has a short form may be written with one word: `pockets: vertical` is `pockets: {direction: vertical}`.
+
+)";
+
+constexpr std::string_view kRegulations = R"(## Regulations and regiments
+
+A file that begins with `regulation:` is a clothing regulation, one that begins with `regiment:` a regiment's own file. A
+plate that names its regiment takes everything from them, and needs only the man: company, rank, years of service, order of
+dress.
 
 )";
 
@@ -77,14 +88,78 @@ std::string allowed(PropertyId id) {
     return expectation(id);
 }
 
-void add_plate_keys(std::string& page) {
-    page += "## The plate\n\n| key | what may be written | meaning |\n| --- | --- | --- |\n";
-    for (const PlateKey& key : plate_keys()) {
-        std::string form = key.may_be_list ? "a text, or a list of texts" : "a text";
+/// "`as worn`, `as ordered`".
+std::string word_list(const std::vector<std::string_view>& words) {
+    std::string list;
+    for (const std::string_view word : words) {
+        list += (list.empty() ? "" : ", ") + code(word);
+    }
+    return list;
+}
+
+/// What may be written after a key.
+std::string form_of(const Key& key) {
+    const std::string_view of = record_row(key.of).called;
+    switch (key.holds) {
+        case Holds::line:
+        case Holds::note:
+            return "a text";
+        case Holds::lines:
+        case Holds::notes:
+            return "a text, or a list of texts";
+        case Holds::first_day:
+        case Holds::last_day:
+            return "a day, a month or a year";
+        case Holds::years:
+            return "a number of years";
+        case Holds::years_asked:
+            return "`at least` or `more than`, and a number of years";
+        case Holds::number:
+            return "a whole number from 1 to " + std::to_string(key.most);
+        case Holds::yes_or_no:
+            return "`yes` or `no`";
+        case Holds::choice:
+            return word_list(words_of(key));
+        case Holds::properties:
+            return "a list of properties, each with its group";
+        case Holds::record:
+            return std::string(of);
+        case Holds::records:
+            return "a list, each item " + std::string(of);
+        case Holds::named:
+            return "names of your own, each with " + std::string(of);
+        case Holds::numbers:
+            return "names, each with a whole number";
+    }
+    return {};
+}
+
+/// What else may stand in a record.
+std::string also_in(const RecordRow& row) {
+    std::string also;
+    if (row.groups) {
+        also += "Groups of properties (below) may stand here too. ";
+    }
+    if (row.grounds) {
+        also += "So may what it rests on: `source`, `certainty`, `why`, `other sources`. ";
+    }
+    return also.empty() ? also : also.substr(0, also.size() - 1) + "\n\n";
+}
+
+void add_record(std::string& page, const RecordRow& row, std::string_view heading) {
+    std::string title(row.called);
+    title.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(title.front())));
+    page += std::string(heading) + " " + title + "\n\n" + also_in(row);
+    if (!row.keys.empty()) {
+        page += "| key | what may be written | meaning |\n| --- | --- | --- |\n";
+    }
+    for (const Key& key : row.keys) {
+        std::string form = form_of(key);
+        form += key.example.empty() ? "" : ": " + code(key.example);
         form += key.required ? "; must be written" : "";
         add_row(page, {code(key.key), form, std::string(key.meaning)});
     }
-    page += '\n';
+    page += row.keys.empty() ? "" : "\n";
 }
 
 /// "Short form: `collar: falling` (shape)."
@@ -116,6 +191,21 @@ void add_group(std::string& page, std::string_view group) {
     page += '\n';
 }
 
+void add_phrases(std::string& page) {
+    page += "## Phrases for colours\n\n";
+    page +=
+        "`the` speaks of the man's own dress, `the regiment's` of what his regiment wears before "
+        "company, rank, service and order of dress are looked at: a drummer in reversed colours "
+        "has `coat: the regiment's facing colour`.\n\n";
+    page += "| phrase | stands for |\n| --- | --- |\n";
+    for (const Phrase& phrase : phrases()) {
+        add_row(
+            page,
+            {code("the " + std::string(phrase.words)), code("as " + std::string(phrase.property))});
+    }
+    page += '\n';
+}
+
 void add_units(std::string& page) {
     constexpr int decimals = 6;
     page += "## Units of length\n\nCapitals and the order of the words do not matter.\n\n";
@@ -130,10 +220,17 @@ void add_units(std::string& page) {
 
 std::string reference_page() {
     std::string page(kIntroduction);
-    add_plate_keys(page);
+    add_record(page, record_row(Record::plate), "##");
     for (const std::string_view group : groups()) {
         add_group(page, group);
     }
+    page += kRegulations;
+    for (const RecordRow& row : record_rows()) {
+        if (row.record != Record::plate) {
+            add_record(page, row, "###");
+        }
+    }
+    add_phrases(page);
     add_units(page);
     return page;
 }

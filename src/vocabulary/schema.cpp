@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The JSON Schema of a plate file, made from the table.
+// The JSON Schema of plates, regulations and regiments, made from the tables.
 #include "vocabulary/schema.h"
 
+#include <algorithm>
 #include <charconv>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -11,6 +12,7 @@
 #include "base/limits.h"
 #include "base/text.h"
 #include "vocabulary/property.h"
+#include "vocabulary/records.h"
 
 namespace platewright {
 
@@ -25,8 +27,26 @@ constexpr const char* kNonePattern = "^[Nn][Oo][Nn][Ee]$";
 /// A number, perhaps with a fraction, and the beginning of a unit.
 constexpr const char* kLengthPattern = "^[0-9½¼¾⅛⅜⅝⅞][0-9½¼¾⅛⅜⅝⅞ .,/-]*[^0-9½¼¾⅛⅜⅝⅞ .,/-]";
 
-Json reference_to(const char* name) {
-    return {{"$ref", std::string("#/$defs/") + name}};
+/// A year, a month or a day, and a number of years with what may stand around it.
+constexpr const char* kDatePattern = "^[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?$";
+constexpr const char* kYearsPattern = "^[0-9]+([.,][0-9]{1,2})?( years?)?$";
+constexpr const char* kYearsAskedPattern =
+    "^(at least|more than) [0-9]+([.,][0-9]{1,2})?( years?)?$";
+constexpr const char* kMenPattern = "^[0-9]+ men$";
+
+Json reference_to(const std::string& name) {
+    return {{"$ref", "#/$defs/" + name}};
+}
+
+/// A name of `$defs`, without spaces: `group-coat`, `service-step`.
+std::string definition_of(std::string_view group) {
+    return "group-" + std::string(group);
+}
+
+std::string definition_of(Record record) {
+    std::string name(record_row(record).called);
+    std::ranges::replace(name, ' ', '-');
+    return name;
 }
 
 /// Text of one line; a number counts as its digits.
@@ -52,7 +72,7 @@ Json colour_schema(const char* description) {
             {"description", description}};
 }
 
-Json definitions() {
+Json value_definitions() {
     return {
         {"colour",
          colour_schema("a colour by its name in the palettes, as \"#rrggbb\", or as another "
@@ -127,6 +147,89 @@ Json property_schema(PropertyId id) {
     return schema;
 }
 
+/// One text, or a list of them.
+Json one_or_list(Json one) {
+    return {{"anyOf", {one, {{"type", "array"}, {"items", one}}}}};
+}
+
+Json words_of_choice(const Key& key) {
+    Json words = Json::array();
+    for (const std::string_view word : words_of(key)) {
+        words.push_back(word);
+    }
+    return {{"enum", std::move(words)}};
+}
+
+Json property_names() {
+    Json names = Json::array();
+    for (const Property& row : properties()) {
+        names.push_back(row.key);
+    }
+    return {{"enum", std::move(names)}};
+}
+
+Json number_schema(int most) {
+    return {{"anyOf",
+             {{{"type", "integer"}, {"minimum", 1}, {"maximum", most}},
+              {{"type", "string"}, {"pattern", kMenPattern}}}}};
+}
+
+/// What may be written after a key, without its description.
+Json held_schema(const Key& key) {
+    switch (key.holds) {
+        case Holds::line:
+            return text_schema(limits::kLineCharacters);
+        case Holds::lines:
+            return one_or_list(text_schema(limits::kLineCharacters));
+        case Holds::note:
+            return text_schema(limits::kNoteCharacters);
+        case Holds::notes:
+            return one_or_list(text_schema(limits::kNoteCharacters));
+        case Holds::first_day:
+        case Holds::last_day:
+            return {{"type", {"string", "integer"}}, {"pattern", kDatePattern}};
+        case Holds::years:
+            return {{"type", {"number", "string"}},
+                    {"pattern", kYearsPattern},
+                    {"minimum", 0},
+                    {"maximum", kMostYears}};
+        case Holds::years_asked:
+            return {{"type", "string"}, {"pattern", kYearsAskedPattern}};
+        case Holds::number:
+            return number_schema(key.most);
+        case Holds::yes_or_no:
+            return {{"enum", {"yes", "no", true, false}}};
+        case Holds::choice:
+            return words_of_choice(key);
+        case Holds::properties:
+            return one_or_list(property_names());
+        case Holds::record:
+            return reference_to(definition_of(key.of));
+        case Holds::records:
+            return one_or_list(reference_to(definition_of(key.of)));
+        case Holds::named:
+            return {{"type", "object"},
+                    {"additionalProperties", reference_to(definition_of(key.of))}};
+        case Holds::numbers:
+            return {{"type", "object"}, {"additionalProperties", number_schema(key.most)}};
+    }
+    return Json::object();
+}
+
+/// Adds the keys of a record to the schema of a group.
+void add_keys(Record record, Json& schema) {
+    for (const Key* key : keys_of(record)) {
+        Json value = {{"description", key->meaning}};
+        value.update(held_schema(*key));
+        schema["properties"][std::string(key->key)] = std::move(value);
+        if (key->required && key->or_key.empty()) {
+            schema["required"].push_back(key->key);
+        } else if (key->required) {
+            schema["anyOf"] = {{{"required", {key->key}}}, {{"required", {key->or_key}}}};
+        }
+    }
+}
+
 /// The full form of a group, and its one-word forms beside it.
 Json group_schema(std::string_view group) {
     Json parts = Json::object();
@@ -145,6 +248,7 @@ Json group_schema(std::string_view group) {
                  {"properties", std::move(parts)},
                  {"additionalProperties", false},
                  {"minProperties", 1}};
+    add_keys(Record::grounds, full);
     if (forms.empty()) {
         return full;
     }
@@ -152,49 +256,65 @@ Json group_schema(std::string_view group) {
     return {{"anyOf", std::move(forms)}};
 }
 
-Json plate_key_schema(const PlateKey& key) {
-    const Json line =
-        text_schema(key.may_be_list ? limits::kNoteCharacters : limits::kLineCharacters);
-    Json schema = {{"description", key.meaning}};
-    if (key.may_be_list) {
-        schema["anyOf"] = {line, {{"type", "array"}, {"items", line}}};
-    } else {
-        schema.update(line);
+/// `figure` is the template set as one word; as a group it holds the set and how the man looks.
+Json figure_schema(Json set) {
+    Json looks = group_schema("figure");
+    Json& full = looks.contains("anyOf") ? looks.at("anyOf").back() : looks;
+    Json parts = {{"template", set}};
+    parts.update(full.at("properties"));
+    full["properties"] = std::move(parts);
+    return {{"anyOf", {std::move(set), std::move(looks)}}};
+}
+
+Json record_schema(Record record) {
+    const RecordRow& row = record_row(record);
+    Json schema = {{"type", "object"}, {"properties", Json::object()}};
+    add_keys(record, schema);
+    Json& keys = schema["properties"];
+    if (row.groups) {
+        for (const std::string_view group : groups()) {
+            Json& place = keys[std::string(group)];
+            place = place.is_null() ? reference_to(definition_of(group)) : figure_schema(place);
+        }
     }
+    // A rule may ask of any property.
+    schema["additionalProperties"] = record == Record::question;
     return schema;
 }
 
-/// `figure` is the template set as one word; as a group it holds the set and how the man looks.
-Json figure_schema(Json set, Json looks) {
-    Json parts = {{"template", set}};
-    parts.update(looks.at("properties"));
-    looks["properties"] = std::move(parts);
-    return {{"anyOf", {std::move(set), std::move(looks)}}};
+Json definitions() {
+    Json all = value_definitions();
+    for (const std::string_view group : groups()) {
+        all[definition_of(group)] = group_schema(group);
+    }
+    for (const RecordRow& row : record_rows()) {
+        all[definition_of(row.record)] = record_schema(row.record);
+    }
+    return all;
+}
+
+/// What holds for a file that has the first key of `record`, and for all others.
+Json file_with_key(Record record, Json others) {
+    return {{"if", {{"required", {record_row(record).keys.front().key}}}},
+            {"then", reference_to(definition_of(record))},
+            {"else", std::move(others)}};
 }
 
 }  // namespace
 
 std::string json_schema() {
-    Json keys = Json::object();
-    Json required = Json::array();
-    for (const PlateKey& key : plate_keys()) {
-        keys[std::string(key.key)] = plate_key_schema(key);
-        if (key.required) {
-            required.push_back(key.key);
-        }
-    }
-    for (const std::string_view group : groups()) {
-        Json& place = keys[std::string(group)];
-        place = place.is_null() ? group_schema(group) : figure_schema(place, group_schema(group));
-    }
-    const Json schema = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
-                         {"title", "Platewright plate"},
-                         {"description", "One man's uniform, described for a plate."},
-                         {"type", "object"},
-                         {"required", std::move(required)},
-                         {"additionalProperties", false},
-                         {"properties", std::move(keys)},
-                         {"$defs", definitions()}};
+    Json schema = {
+        {"$schema", "https://json-schema.org/draft/2020-12/schema"},
+        {"title", "Platewright files"},
+        {"description", "One man's uniform for a plate, a clothing regulation, or a regiment."},
+        {"type", "object"}};
+    // In the order in which `kind_of_file` tells them apart.
+    schema.update(file_with_key(
+        Record::plate,
+        file_with_key(
+            Record::regiment,
+            file_with_key(Record::regulation, reference_to(definition_of(Record::plate))))));
+    schema["$defs"] = definitions();
     return schema.dump(2) + "\n";
 }
 

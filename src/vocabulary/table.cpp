@@ -51,28 +51,6 @@ constexpr std::array kChapters = std::to_array<Chapter>({
     {"Hats and caps", stretch(kHatAt, rows::kHat.size())},
 });
 
-constexpr std::array kPlateKeys = std::to_array<PlateKey>({
-    {"plate", false, true, "title of the plate, its caption's first line"},
-    {"wardrobe",
-     false,
-     false,
-     "instead of `plate`: title of an index that shows this man in everything he could wear"},
-    {"subtitle", false, false, "second line of the caption"},
-    {"year", false, false, "the year shown"},
-    {"drawn by", false, false, "who described or drew the plate"},
-    {"source", false, false, "where the facts are from"},
-    {"notes", true, false, "remarks printed below the caption: one text, or a list of them"},
-    {"figure",
-     false,
-     false,
-     "the figure it is drawn on: a folder of `templates/`; `line-infantry` if not written"},
-    {"views",
-     true,
-     false,
-     "the views to draw, in this order: `front`, `back`, `side`; front and back if not written"},
-    {"rank", false, false, "the man's rank; by custom it decides the marks on his sleeves"},
-});
-
 }  // namespace
 
 std::span<const Property> properties() {
@@ -81,10 +59,6 @@ std::span<const Property> properties() {
 
 std::span<const Chapter> chapters() {
     return kChapters;
-}
-
-std::span<const PlateKey> plate_keys() {
-    return kPlateKeys;
 }
 
 }  // namespace platewright

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Any bytes as a plate, as customs and as a palette, and what was read resolved: an answer or an
-// error, never a crash.
+// Any bytes as a plate, a regulation, a regiment, customs and a palette, and what was read
+// resolved: an answer or an error, never a crash.
 #include <cstdint>
 #include <string>
 
@@ -66,6 +66,14 @@ void read_everything(const std::string& text) {
         require(!dump(*plate, sources).empty());
         resolve_everything(*plate, {}, sources, text.size());
     }
+    Diagnostics of_regulation;
+    const auto regulation = read_regulation(sources, file, of_regulation);
+    check_contract(regulation.has_value(), of_regulation, text.size());
+    require(!regulation || !dump(*regulation, sources).empty());
+    Diagnostics of_regiment;
+    const auto regiment = read_regiment(sources, file, of_regiment);
+    check_contract(regiment.has_value(), of_regiment, text.size());
+    require(!regiment || !dump(*regiment, sources).empty());
     Diagnostics of_customs;
     const bool customs = read_customs(sources, file, of_customs).has_value();
     check_contract(customs, of_customs, text.size());

@@ -4,11 +4,14 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <regex>
 
 #include "vocabulary/measure.h"
+#include "vocabulary/phrases.h"
 #include "vocabulary/property.h"
+#include "vocabulary/records.h"
 
 namespace platewright {
 namespace {
@@ -17,15 +20,16 @@ using Json = nlohmann::ordered_json;
 
 /// The full form of a group in the schema.
 Json full_form(const Json& schema, std::string_view group) {
-    const Json& place = schema.at("properties").at(std::string(group));
+    const Json& place = schema.at("$defs").at("group-" + std::string(group));
     return place.contains("anyOf") ? place.at("anyOf").back() : place;
 }
 
 TEST(JsonSchema, IsOfTheDraftEditorsKnow) {
     const Json schema = Json::parse(json_schema());
     EXPECT_EQ(schema.at("$schema"), "https://json-schema.org/draft/2020-12/schema");
-    EXPECT_EQ(schema.at("required"), Json::array({"plate"}));
-    EXPECT_EQ(schema.at("additionalProperties"), false);
+    const Json& plate = schema.at("$defs").at("a-plate");
+    EXPECT_EQ(plate.at("anyOf").at(0).at("required"), Json::array({"plate"}));
+    EXPECT_EQ(plate.at("additionalProperties"), false);
 }
 
 TEST(JsonSchema, HasEveryPropertyWithItsMeaning) {
@@ -39,22 +43,44 @@ TEST(JsonSchema, HasEveryPropertyWithItsMeaning) {
     }
 }
 
-TEST(JsonSchema, HasNoKeyThatIsNotInTheTable) {
-    const Json schema = Json::parse(json_schema());
-    EXPECT_EQ(schema.at("properties").size(), groups().size() + plate_keys().size() - 1);
+TEST(JsonSchema, HasNoKeyThatIsNotInTheTables) {
+    const Json all = Json::parse(json_schema()).at("$defs");
+    EXPECT_EQ(all.at("a-plate").at("properties").size(),
+              groups().size() + keys_of(Record::plate).size() - 1);
+    EXPECT_EQ(all.at("a-regulation").at("properties").size(), keys_of(Record::regulation).size());
     std::size_t names = 0;
     for (const std::string_view group : groups()) {
-        names += full_form(schema, group).at("properties").size();
+        const Json form = full_form(Json::parse(json_schema()), group);
+        names += form.at("properties").size() - keys_of(Record::grounds).size();
     }
-    // `template` stands beside the properties of the figure.
-    EXPECT_EQ(names, properties().size() + 1);
+    EXPECT_EQ(names, properties().size());
+}
+
+TEST(JsonSchema, TellsTheKindsOfFileByTheirKeys) {
+    const Json schema = Json::parse(json_schema());
+    EXPECT_EQ(schema.at("if").at("required"), Json::array({"plate"}));
+    const Json& regiment = schema.at("else");
+    EXPECT_EQ(regiment.at("if").at("required"), Json::array({"regiment"}));
+    const Json& regulation = regiment.at("else");
+    EXPECT_EQ(regulation.at("then"), Json::parse(R"({"$ref": "#/$defs/a-regulation"})"));
+}
+
+TEST(JsonSchema, HasEveryKeyOfEveryRecord) {
+    const Json all = Json::parse(json_schema()).at("$defs");
+    for (const RecordRow& row : record_rows()) {
+        std::string name(row.called);
+        std::ranges::replace(name, ' ', '-');
+        for (const Key* key : keys_of(row.record)) {
+            ASSERT_TRUE(all.at(name).at("properties").contains(std::string(key->key))) << key->key;
+        }
+    }
 }
 
 TEST(JsonSchema, OffersShortFormsOnlyWhereThereAreSome) {
-    const Json keys = Json::parse(json_schema()).at("properties");
-    EXPECT_FALSE(keys.at("hat").contains("anyOf"));
-    EXPECT_EQ(keys.at("pockets").at("anyOf").size(), 2U);
-    EXPECT_EQ(keys.at("collar").at("anyOf").size(), 3U);
+    const Json all = Json::parse(json_schema()).at("$defs");
+    EXPECT_FALSE(all.at("group-hat").contains("anyOf"));
+    EXPECT_EQ(all.at("group-pockets").at("anyOf").size(), 2U);
+    EXPECT_EQ(all.at("group-collar").at("anyOf").size(), 3U);
 }
 
 TEST(JsonSchema, GivesWordsRangesAndNone) {
@@ -109,6 +135,19 @@ TEST(ReferencePage, HasEveryRowAndUnit) {
     }
     for (const LengthUnit& unit : length_units()) {
         EXPECT_NE(page.find("\n| `" + std::string(unit.name) + "` | "), std::string::npos);
+    }
+}
+
+TEST(ReferencePage, HasEveryRecordAndPhrase) {
+    const std::string page = reference_page();
+    for (const RecordRow& row : record_rows()) {
+        for (const Key& key : row.keys) {
+            EXPECT_NE(page.find("| `" + std::string(key.key) + "` | "), std::string::npos);
+            EXPECT_NE(page.find("| " + std::string(key.meaning) + " |\n"), std::string::npos);
+        }
+    }
+    for (const Phrase& phrase : phrases()) {
+        EXPECT_NE(page.find("| `the " + std::string(phrase.words) + "` | "), std::string::npos);
     }
 }
 

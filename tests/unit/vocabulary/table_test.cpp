@@ -133,13 +133,5 @@ TEST(Table, EndsWithSomethingWornWhereNoneIsNotAllowed) {
     }
 }
 
-TEST(PlateKeys, ClashWithNoGroupButFigure) {
-    for (const PlateKey& key : plate_keys()) {
-        EXPECT_FALSE(key.meaning.empty());
-        const bool is_group = std::ranges::find(groups(), key.key) != groups().end();
-        EXPECT_EQ(is_group, key.key == "figure") << key.key;
-    }
-}
-
 }  // namespace
 }  // namespace platewright
