@@ -48,6 +48,35 @@ std::vector<WrittenText> views_asked(const SpecifiedPlate& plate) {
     return {{"front", {}}, {"back", {}}};
 }
 
+/// Whether every detail the plate asks for has a frame in one of its views.
+bool check_details(const Job& job, Diagnostics& to) {
+    std::vector<std::string> known;
+    for (const auto& [name, view] : job.views) {
+        for (const std::string& frame : frames_of(*view)) {
+            known.push_back(frame);
+        }
+    }
+    std::ranges::sort(known);
+    known.erase(std::unique(known.begin(), known.end()), known.end());
+    bool complete = true;
+    for (const WrittenText& asked : job.plate.details) {
+        if (std::ranges::find(known, asked.text) != known.end()) {
+            continue;
+        }
+        complete = false;
+        Diagnostic& problem =
+            to.error("cli.unknown-detail",
+                     asked.span,
+                     "the views of this plate have no detail " + platewright::quoted(asked.text));
+        if (const auto near = nearest_word(asked.text, known)) {
+            problem.hints.push_back("did you mean " + platewright::quoted(*near) + "?");
+        } else if (!known.empty()) {
+            problem.hints.push_back("the details are " + or_list(known));
+        }
+    }
+    return complete;
+}
+
 void report_unknown_view(const WrittenText& asked,
                          const std::vector<std::string>& known,
                          Diagnostics& to) {
@@ -130,7 +159,7 @@ bool Workshop::add_views(Job& job, const std::string& set, Diagnostics& to) {
         job.views[kButton] = drawings_.view(set, kButton, to);
         complete = complete && job.views[kButton] != nullptr;
     }
-    return complete;
+    return complete && check_details(job, to);
 }
 
 bool Workshop::add_ornaments(Job& job, Diagnostics& to) {
@@ -255,6 +284,26 @@ std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double sc
     return figures;
 }
 
+namespace {
+
+/// Each detail the plate asks for, from the first view that has a frame for it.
+std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, const Paper& paper) {
+    std::vector<PlateDetail> details;
+    for (const WrittenText& asked : job.plate.details) {
+        for (const auto& [name, view] : job.views) {
+            if (const auto frame = frame_of(*view, asked.text)) {
+                details.push_back(
+                    {asked.text,
+                     compose(uniform, *view, job.ornaments, window_scale(*frame, paper), frame)});
+                break;
+            }
+        }
+    }
+    return details;
+}
+
+}  // namespace
+
 Document plate_of(const Uniform& uniform,
                   const Job& job,
                   const Paper& paper,
@@ -280,8 +329,11 @@ Document plate_of(const Uniform& uniform,
         }
         return figures_of(uniform, job, scale);
     });
-    return timings.measure(
-        "layout", [&] { return lay_out_plate(figures, button, captions, paper, type, to); });
+    const std::vector<PlateDetail> details =
+        timings.measure("compose", [&] { return details_of(uniform, job, paper); });
+    return timings.measure("layout", [&] {
+        return lay_out_plate(figures, button, details, captions, paper, type, to);
+    });
 }
 
 }  // namespace platewright::cli

@@ -301,6 +301,14 @@ std::optional<Rect> frame_of(const Template& from, std::string_view name) {
     return found != from.frames.end() ? std::optional(found->second) : std::nullopt;
 }
 
+std::vector<std::string> frames_of(const Template& from) {
+    std::vector<std::string> names;
+    for (const auto& frame : from.frames) {
+        names.push_back(frame.first);
+    }
+    return names;
+}
+
 Figure compose(const Uniform& uniform,
                const Template& on,
                const Ornaments& ornaments,

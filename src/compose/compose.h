@@ -28,6 +28,9 @@ Rect frame_of(const Template& from);
 /// The part of a template that shows a matter best: `cuff`, `hat`; nothing if it has no such frame.
 std::optional<Rect> frame_of(const Template& from, std::string_view name);
 
+/// The names of all frames, sorted.
+std::vector<std::string> frames_of(const Template& from);
+
 /// Ornaments by name: grenades, stars, a user's own badge; templates of the view `ornament`.
 using Ornaments = std::map<std::string, std::shared_ptr<const Template>>;
 

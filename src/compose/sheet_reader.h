@@ -79,8 +79,8 @@ std::vector<std::string> names_in(const auto& map) {
     return names;
 }
 
-// Defined here because every caller takes something else.
 template <typename Take>
+/// Defined here because every caller takes something else.
 void SheetReader::each_shape(const pugi::xml_node& group,
                              const Affine& to_page,
                              Take take,

@@ -74,9 +74,17 @@ double centred(const Plan& plan, const Gap& gap, double needed) {
     return fits ? axis : (gap.left + gap.right) / 2;
 }
 
+/// Whether a roundel, with the words under it, comes too near another.
+bool meets(const Roundel& roundel, const std::vector<Roundel>& placed, double clear) {
+    return std::ranges::any_of(placed, [&](const Roundel& other) {
+        return length(roundel.centre - other.centre) < roundel.radius + other.radius + clear;
+    });
+}
+
 /// The place in one gap nearest to the level of the heads.
 std::optional<Roundel> place_in_gap(const Plan& plan,
                                     const std::vector<Stand>& stands,
+                                    const std::vector<Roundel>& placed,
                                     std::size_t index,
                                     const RoundelSize& size) {
     const double clear = kClear * plan.style.unit;
@@ -96,8 +104,12 @@ std::optional<Roundel> place_in_gap(const Plan& plan,
         if (!gap || gap->right - gap->left < needed) {
             continue;
         }
+        const Roundel found{{centred(plan, *gap, needed), y}, radius};
+        if (meets(found, placed, size.words_height + clear)) {
+            continue;
+        }
         if (!best || std::abs(y - wanted) < std::abs(best->centre.y - wanted)) {
-            best = Roundel{{centred(plan, *gap, needed), y}, radius};
+            best = found;
         }
     }
     return best;
@@ -178,6 +190,7 @@ void draw_scale_bar(const Plan& plan, Point middle, double room, Ruler& ruler, L
 
 std::optional<Roundel> find_roundel(const Plan& plan,
                                     const std::vector<Stand>& stands,
+                                    const std::vector<Roundel>& placed,
                                     const RoundelSize& size) {
     if (stands.empty()) {
         return std::nullopt;
@@ -190,7 +203,7 @@ std::optional<Roundel> find_roundel(const Plan& plan,
         for (const double smaller : {1.0, 0.85, 0.7}) {
             const RoundelSize tried{size.radius * smaller, size.words_width, size.words_height};
             for (const std::size_t index : gaps) {
-                if (auto found = place_in_gap(plan, stands, index, tried)) {
+                if (auto found = place_in_gap(plan, stands, placed, index, tried)) {
                     return found;
                 }
             }

@@ -45,9 +45,11 @@ struct RoundelSize {
 };
 
 /// The best free place for a roundel of that size, or of a somewhat smaller radius. Prefers the
-/// level of the heads between two figures. Empty if there is none.
+/// level of the heads between two figures, and keeps clear of those already placed. Empty if there
+/// is none.
 std::optional<Roundel> find_roundel(const Plan& plan,
                                     const std::vector<Stand>& stands,
+                                    const std::vector<Roundel>& placed,
                                     const RoundelSize& size);
 
 }  // namespace platewright::sheet

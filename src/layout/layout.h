@@ -38,12 +38,23 @@ double plate_scale(const std::vector<Rect>& frames,
 /// than life.
 double detail_scale(const Rect& frame, const Paper& paper);
 
-/// The reference plate: figures side by side on one ground line, button enlarged, colour key,
+/// The denominator at which a part of the figure of that frame fills a roundel.
+double window_scale(const Rect& frame, const Paper& paper);
+
+/// A part of the figure enlarged: `cuff` with its picture, cut to its frame.
+struct PlateDetail {
+    std::string words;
+    Figure picture;
+};
+
+/// The reference plate: figures side by side on one ground line, button and details enlarged where
+/// there is room, colour key,
 /// particulars, notes. Words are never left out. Where they do not fit, the plate gives up its
 /// furniture in this order: colophon, headings, wide spacing; then the type is set smaller than 7
 /// pt and the warning layout.too-long added, which has no place in a file.
 Document lay_out_plate(const std::vector<Figure>& figures,
                        const std::optional<Figure>& button,
+                       const std::vector<PlateDetail>& details,
                        const Captions& captions,
                        const Paper& paper,
                        const Typesetter& type,

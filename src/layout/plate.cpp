@@ -149,10 +149,30 @@ std::string button_words(double factor) {
     return sheet::wording::kButton;
 }
 
+/// The ring round an enlarged detail, and the words under it.
+void put_ring(const sheet::Roundel& roundel,
+              const std::string& words,
+              const Plan& plan,
+              Layer& on) {
+    const double unit = plan.style.unit;
+    const Type type = sheet::italic(plan.style.small());
+    on.stroke(ellipse(roundel.centre, roundel.radius, roundel.radius),
+              sheet::kInk,
+              std::max(0.18, 0.22 * unit));
+    const double inner = roundel.radius - 0.8 * unit;
+    on.stroke(ellipse(roundel.centre, inner, inner), sheet::kInk, std::max(0.08, 0.1 * unit));
+    on.words(words,
+             {roundel.centre.x, roundel.centre.y + roundel.radius + type.size * 1.25},
+             type,
+             sheet::kInk,
+             Align::middle);
+}
+
 void put_button(const Figure& button,
                 const std::vector<Stand>& stands,
                 const Plan& plan,
                 Ruler& ruler,
+                std::vector<sheet::Roundel>& placed_roundels,
                 Page& page) {
     const double across = std::max(button.frame.width(), button.frame.height());
     if (across <= 0 || button.scale <= 0) {
@@ -165,28 +185,54 @@ void put_button(const Figure& button,
     for (const DetailScale& usual : kDetailScales) {
         widest = std::max(widest, ruler.width(button_words(usual.factor), type));
     }
-    const auto roundel = sheet::find_roundel(plan, stands, {radius, widest, type.size * 1.9});
+    const auto roundel =
+        sheet::find_roundel(plan, stands, placed_roundels, {radius, widest, type.size * 1.9});
     if (!roundel) {
         return;
     }
     const double factor =
         std::min(1 / button.scale, usual_factor(2 * roundel->radius * kButtonFills / across));
+    placed_roundels.push_back(*roundel);
     Layer ring("roundel");
-    ring.outlined(ellipse(roundel->centre, roundel->radius, roundel->radius),
-                  sheet::kPaper,
-                  sheet::kInk,
-                  std::max(0.18, 0.22 * unit));
-    const double inner = roundel->radius - 0.8 * unit;
-    ring.stroke(ellipse(roundel->centre, inner, inner), sheet::kInk, std::max(0.08, 0.1 * unit));
-    ring.words(button_words(factor),
-               {roundel->centre.x, roundel->centre.y + roundel->radius + type.size * 1.25},
-               type,
-               sheet::kInk,
-               Align::middle);
+    ring.fill(ellipse(roundel->centre, roundel->radius, roundel->radius), sheet::kPaper);
+    put_ring(*roundel, button_words(factor), plan, ring);
     std::move(ring).put_on(page);
     Placed placed{roundel->centre - button.frame.centre() * factor, factor, button.drawing};
     placed.drawing.root.name = "button";
     page.items.push_back(std::move(placed));
+}
+
+/// A part of the figure enlarged within a ring; left out where there is no room for it.
+void put_detail(const PlateDetail& detail,
+                const std::vector<Stand>& stands,
+                const Plan& plan,
+                Ruler& ruler,
+                std::vector<sheet::Roundel>& placed_roundels,
+                Page& page) {
+    const Type type = sheet::italic(plan.style.small());
+    const auto roundel = sheet::find_roundel(
+        plan,
+        stands,
+        placed_roundels,
+        {kRoundel * plan.style.unit / 2, ruler.width(detail.words, type), type.size * 1.9});
+    const double across = std::max(detail.picture.frame.width(), detail.picture.frame.height());
+    if (!roundel || across <= 0) {
+        return;
+    }
+    placed_roundels.push_back(*roundel);
+    Layer ground("detail-ground");
+    ground.fill(ellipse(roundel->centre, roundel->radius, roundel->radius), sheet::kPaper);
+    std::move(ground).put_on(page);
+    const double inner = roundel->radius - 0.8 * plan.style.unit;
+    const double factor = 2 * inner / across;
+    const Point middle = detail.picture.frame.centre();
+    Placed placed{roundel->centre - middle * factor, factor, detail.picture.drawing};
+    placed.drawing.root.name = "detail";
+    placed.drawing.root.clip = {placed.drawing.add(ellipse(middle, across / 2, across / 2))};
+    page.items.push_back(std::move(placed));
+    Layer ring("detail-ring");
+    put_ring(*roundel, detail.words, plan, ring);
+    std::move(ring).put_on(page);
 }
 
 void put_words(const Plan& plan, Page& page) {
@@ -275,6 +321,11 @@ double plate_scale(const std::vector<Rect>& frames,
     return sheet::choose_scale({frames, captions, paper}, ruler);
 }
 
+double window_scale(const Rect& frame, const Paper& paper) {
+    const double room = (kRoundel - 1.6) * sheet::unit_of(paper);
+    return std::max({frame.width(), frame.height(), 1.0}) / room;
+}
+
 double detail_scale(const Rect& frame, const Paper& paper) {
     const double room = kRoundel * sheet::unit_of(paper) * kButtonFills;
     const double across = std::max(frame.width(), frame.height());
@@ -283,6 +334,7 @@ double detail_scale(const Rect& frame, const Paper& paper) {
 
 Document lay_out_plate(const std::vector<Figure>& figures,
                        const std::optional<Figure>& button,
+                       const std::vector<PlateDetail>& details,
                        const Captions& captions,
                        const Paper& paper,
                        const Typesetter& type,
@@ -302,8 +354,12 @@ Document lay_out_plate(const std::vector<Figure>& figures,
     std::move(frame).put_on(page);
     put_ground(stands, plan, page);
     put_figures(figures, stands, plan, page);
+    std::vector<sheet::Roundel> roundels;
     if (button) {
-        put_button(*button, stands, plan, ruler, page);
+        put_button(*button, stands, plan, ruler, roundels, page);
+    }
+    for (const PlateDetail& detail : details) {
+        put_detail(detail, stands, plan, ruler, roundels, page);
     }
     put_labels(figures, stands, plan, ruler, page);
     put_words(plan, page);

@@ -40,6 +40,7 @@ class PlateReader {
                         {"notes", &plate_.notes},
                         {kFigure, figure},
                         {"views", &plate_.views},
+                        {"details", &plate_.details},
                         {"regiment", &plate_.regiment},
                         {"regulation", &plate_.regulation},
                         {"class", &plate_.corps_class},

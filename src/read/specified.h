@@ -123,6 +123,8 @@ struct SpecifiedPlate {
     std::optional<WrittenText> rank;
     /// Views to draw, in this order; empty: front and back.
     std::vector<WrittenText> views;
+    /// Parts to show enlarged: `cuff`, `collar`.
+    std::vector<WrittenText> details;
     /// The man's place in a regulation; all empty on a plate that stands alone. `regiment` is the
     /// name of a file where it ends in `.yaml`, else a name of the series.
     std::optional<WrittenText> regulation;

@@ -57,6 +57,10 @@ constexpr std::array kPlate = std::to_array<Key>({
      .holds = Holds::lines,
      .meaning = "the views to draw, in this order: `front`, `back`, `side`; front and back if not "
                 "written"},
+    {.key = "details",
+     .holds = Holds::lines,
+     .meaning = "what to show enlarged, as far as there is room: `hat`, `collar`, `breast`, "
+                "`shoulder`, `cuff`, `pocket`, `turnback` …"},
     {.key = "regiment",
      .meaning = "the man's regiment: the path of its file from this one, or a name in the series "
                 "of `regulation`",

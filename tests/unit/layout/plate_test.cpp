@@ -289,6 +289,7 @@ TEST(Plate, StatesTheScaleItIsDrawnAt) {
     // Drawn for 1 : 5, but two men are wider than the sheet at that scale.
     const Document document = lay_out_plate({sample::man("front", 5), sample::man("back", 5)},
                                             {},
+                                            {},
                                             sample::captions(),
                                             Paper{},
                                             type,
@@ -333,7 +334,7 @@ TEST(Plate, KeepsTheRoundelClearOfTheFigures) {
 TEST(Plate, DrawsWithoutFiguresButtonOrWords) {
     const Typesetter type;
     Diagnostics to;
-    const Document document = lay_out_plate({}, {}, Captions{}, Paper{}, type, to);
+    const Document document = lay_out_plate({}, {}, {}, Captions{}, Paper{}, type, to);
     ASSERT_EQ(document.pages.size(), 1U);
     EXPECT_EQ(document.pages.front().items.front().drawing.root.name, "frame");
 }
@@ -344,7 +345,7 @@ TEST(Plate, TakesOneFigureAndSix) {
         Diagnostics to;
         const std::vector<Figure> men(count, sample::man("front", 8));
         const Document document =
-            lay_out_plate(men, sample::button(1), sample::captions(), Paper{}, type, to);
+            lay_out_plate(men, sample::button(1), {}, sample::captions(), Paper{}, type, to);
         EXPECT_EQ(drawings(document, "figure").size(), count);
     }
 }
