@@ -18,6 +18,8 @@ inline constexpr std::size_t kYamlNodes = 50'000;
 inline constexpr std::size_t kLineCharacters = 200;
 /// One remark; longer ones belong in a book.
 inline constexpr std::size_t kNoteCharacters = 2'000;
+/// Regulations that one regiment names, and amendments of one regulation; each is a file to open.
+inline constexpr std::size_t kRegulations = 24;
 /// After this many problems in one run the rest is noise.
 inline constexpr std::size_t kProblemsShown = 50;
 /// A hand-drawn figure is under 200 KB.

@@ -43,11 +43,9 @@ class Check {
     void check(FileId file) {
         switch (kind_of_file(sources_.text(file))) {
             case FileKind::regulation:
-                static_cast<void>(read_regulation(sources_, file, problems_));
-                return;
+                return with_workshop([&] { workshop_->check_regulation(file, problems_); });
             case FileKind::regiment:
-                static_cast<void>(read_regiment(sources_, file, problems_));
-                return;
+                return with_workshop([&] { workshop_->check_regiment(file, problems_); });
             case FileKind::palette:
                 static_cast<void>(read_palette(sources_, file, problems_));
                 return;
@@ -55,7 +53,7 @@ class Check {
                 static_cast<void>(read_customs(sources_, file, problems_));
                 return;
             case FileKind::plate:
-                return check_plate(file);
+                return with_workshop([&] { check_plate(file); });
         }
     }
 
@@ -103,8 +101,9 @@ class Check {
         return std::min(start + std::max<std::size_t>(column, 1) - 1, text.size());
     }
 
-    /// Colours and ranks can only be told with the palettes and customs.
-    void check_plate(FileId file) {
+    /// Colours, ranks and regulations can only be told with the data.
+    template <typename Work>
+    void with_workshop(const Work& work) {
         if (!workshop_) {
             std::string missing;
             const std::string data = find_data_folder(missing);
@@ -115,12 +114,16 @@ class Check {
             }
             workshop_.emplace(files_, data, sources_);
         }
+        work();
+        if (workshop_->missed_a_file()) {
+            exit_ = worse(exit_, ExitCode::cannot_read_or_write);
+        }
+    }
+
+    void check_plate(FileId file) {
         Timings unused;
         if (const auto job = workshop_->prepare(file, false, problems_, unused)) {
             static_cast<void>(workshop_->uniform_of(*job, problems_));
-        }
-        if (workshop_->missed_a_file()) {
-            exit_ = worse(exit_, ExitCode::cannot_read_or_write);
         }
     }
 

@@ -77,6 +77,19 @@ bool check_details(const Job& job, Diagnostics& to) {
     return complete;
 }
 
+/// A regulation dresses nobody by itself.
+bool check_is_plate(const SourceMap& sources, FileId file, Diagnostics& to) {
+    const FileKind kind = kind_of_file(sources.text(file));
+    if (kind != FileKind::regulation && kind != FileKind::regiment) {
+        return true;
+    }
+    const std::string word = kind == FileKind::regulation ? "regulation" : "regiment";
+    to.error("cli.not-a-plate", {file, 0, 0}, "a " + word + " is not a plate")
+        .hints.push_back("write a plate that names it: 'plate:' with a title, and '" + word +
+                         ":' with the path of this file");
+    return false;
+}
+
 void report_unknown_view(const WrittenText& asked,
                          const std::vector<std::string>& known,
                          Diagnostics& to) {
@@ -236,6 +249,9 @@ std::optional<Job> Workshop::prepare(FileId plate,
                                      bool with_views,
                                      Diagnostics& to,
                                      Timings& timings) {
+    if (!check_is_plate(sources_, plate, to)) {
+        return std::nullopt;
+    }
     SpecifiedPlate written;
     const bool sound = timings.measure(
         "read", [&] { return read_plate(sources_, plate, to, written).has_value(); });
@@ -259,15 +275,24 @@ std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagno
     add_all(palettes().problems, to);
     const auto& ranks = customs(set);
     add_all(ranks.problems, to);
-    if (!palettes_->value || !ranks.value) {
+    auto orders = orders_.of_plate(plate, to);
+    if (!palettes_->value || !ranks.value || !orders) {
         return std::nullopt;
     }
-    Job job{std::move(plate), &*ranks.value, {}, {}};
+    Job job{std::move(plate), std::move(orders), &*ranks.value, {}, {}};
     const bool drawable = !with_views || add_views(job, set, to);
     if (!add_ornaments(job, to) || !drawable) {
         return std::nullopt;
     }
     return job;
+}
+
+void Workshop::check_regulation(FileId file, Diagnostics& to) {
+    static_cast<void>(orders_.of_regulation(file, to));
+}
+
+void Workshop::check_regiment(FileId file, Diagnostics& to) {
+    static_cast<void>(orders_.of_regiment(file, to));
 }
 
 std::optional<Uniform> Workshop::uniform_of(const Job& job, Diagnostics& to) const {

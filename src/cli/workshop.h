@@ -11,6 +11,7 @@
 #include "base/diagnostic.h"
 #include "base/files.h"
 #include "cli/drawings.h"
+#include "cli/orders.h"
 #include "cli/timings.h"
 #include "compose/compose.h"
 #include "layout/layout.h"
@@ -22,6 +23,8 @@ namespace platewright::cli {
 /// A plate that is read, with what it is to be drawn with.
 struct Job {
     SpecifiedPlate plate;
+    /// What else decides about the man; never null.
+    std::shared_ptr<const Orders> orders;
     const SpecifiedCustoms* customs = nullptr;
     /// Empty if only `uniform_of` is wanted.
     Views views;
@@ -38,15 +41,20 @@ class Workshop {
         : files_(files),
           data_folder_(std::move(data_folder)),
           sources_(sources),
-          drawings_(files, data_folder_, sources) {}
+          drawings_(files, data_folder_, sources),
+          orders_(files, sources) {}
 
     /// Draw every plate on this one template instead of its figure's.
     void use_template(std::string path) { drawings_.use_only(std::move(path)); }
 
     /// Reads a plate and loads what it needs; `with_views`: the templates too.
-    /// Adds cli.unknown-figure, cli.unknown-view, cli.unknown-ornament, and what the stages add.
-    /// Problems of the data are added at every plate that needs it.
+    /// Adds cli.not-a-plate, cli.unknown-figure, cli.unknown-view, cli.unknown-ornament, and what
+    /// the stages add. Problems of the data are added at every plate that needs it.
     std::optional<Job> prepare(FileId plate, bool with_views, Diagnostics& to, Timings& timings);
+
+    /// Reads a regulation with what it amends, or a regiment with its regulations.
+    void check_regulation(FileId file, Diagnostics& to);
+    void check_regiment(FileId file, Diagnostics& to);
 
     /// After `prepare`, from any thread.
     [[nodiscard]] std::optional<Uniform> uniform_of(const Job& job, Diagnostics& to) const;
@@ -76,6 +84,7 @@ class Workshop {
     std::string data_folder_;
     SourceMap& sources_;
     Drawings drawings_;
+    OrdersLoader orders_;
     std::optional<Loaded<std::vector<SpecifiedPalette>>> palettes_;
     std::map<std::string, Loaded<SpecifiedCustoms>> customs_;
     bool missed_a_file_ = false;

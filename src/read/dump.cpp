@@ -286,6 +286,7 @@ std::string dump(const SpecifiedPlate& plate, const SourceMap& sources) {
     to.lines("notes", plate.notes);
     to.line("figure", plate.figure);
     to.lines("views", plate.views);
+    to.lines("details", plate.details);
     dump_place_of_man(plate, to);
     to.values(plate.values);
     to.group_grounds(plate.group_grounds);
