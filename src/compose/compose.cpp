@@ -83,11 +83,11 @@ class Painting {
             if (part->silhouette) {
                 // Moved away from the light, the line is thin where the light falls and heavy
                 // below.
-                const Point away = kToLight * -easel_.weight(0.75);
+                const Point away = kToLight * -easel_.weight(1.05);
                 group.children.emplace_back(Shape{shapes_[part->name],
                                                   away,
                                                   std::nullopt,
-                                                  Stroke{kOutline, easel_.weight(3.5), 1, {}}});
+                                                  Stroke{kOutline, easel_.weight(3.0), 1, {}}});
             }
         }
         return group;

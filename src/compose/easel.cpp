@@ -205,11 +205,26 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         // Moved towards the light and cut off by the outline, the second line thickens only the
         // shaded side, as a pen would.
         inner.children.emplace_back(Shape{piece.shape,
-                                          kToLight * weight(0.75),
+                                          kToLight * weight(1.0),
                                           std::nullopt,
                                           Stroke{piece.inks.contour, width, 1, {}}});
     }
-    stroke(outer, piece.shape, piece.inks.contour, width * (thin ? 1.0 : 0.78));
+    if (piece.line == LineWeight::medium && !line_drawing_) {
+        thickness(inner, piece);
+    }
+    stroke(outer, piece.shape, piece.inks.contour, width * (thin ? 0.9 : 0.62));
+}
+
+void Easel::thickness(Group& inner, const Piece& piece) {
+    // The turned edge of a facing catches the light; on white cloth only the hollow behind it
+    // shows.
+    const bool white = piece.inks.lightness >= kLightFromBelow;
+    const Colour edge = white ? piece.inks.seam : piece.inks.light;
+    inner.children.emplace_back(
+        Shape{piece.shape,
+              kToLight * -weight(white ? 2.2 : 1.5),
+              std::nullopt,
+              Stroke{edge, weight(white ? 0.6 : 0.9), white ? 0.3 : 0.28, {}}});
 }
 
 }  // namespace platewright

@@ -87,6 +87,7 @@ class Easel {
   private:
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
     void hatch(Group& into, const Piece& piece, const Volume& volume);
+    void thickness(Group& inner, const Piece& piece);
 
     const Uniform& uniform_;
     double scale_;
