@@ -53,11 +53,20 @@ std::vector<Stand> stand_up(const std::vector<Figure>& figures, const Plan& plan
     return stands;
 }
 
-void put_ground(const std::vector<Stand>& stands, const Plan& plan, Page& page) {
+/// A garment laid flat stands on no ground.
+bool laid_flat(const Figure& figure) {
+    return figure.view == "flat";
+}
+
+void put_ground(const std::vector<Figure>& figures,
+                const std::vector<Stand>& stands,
+                const Plan& plan,
+                Page& page) {
     std::vector<sheet::Footing> feet;
-    for (const Stand& stand : stands) {
+    for (std::size_t i = 0; i < stands.size(); ++i) {
+        const Stand& stand = stands[i];
         const Rect& box = stand.silhouette.box();
-        if (box.empty()) {
+        if (box.empty() || laid_flat(figures[i])) {
             continue;
         }
         const auto reach = stand.silhouette.reach(box.bottom - box.height() * kFeet, box.bottom);
@@ -88,6 +97,11 @@ void put_figures(const std::vector<Figure>& figures,
     }
 }
 
+/// `front`, `back`; of a garment laid flat, which it is.
+std::string label_of(const Figure& figure) {
+    return laid_flat(figure) ? lower(figure.title) : figure.view;
+}
+
 /// `front` and `back` under the figures, and the scale bar between the first two.
 void put_labels(const std::vector<Figure>& figures,
                 const std::vector<Stand>& stands,
@@ -98,13 +112,14 @@ void put_labels(const std::vector<Figure>& figures,
     const Type type = sheet::italic(plan.label_size());
     const double baseline = plan.figures.bottom + plan.label_size() * 0.6;
     for (std::size_t i = 0; i < figures.size(); ++i) {
-        labels.words(figures[i].view, {stands[i].at.x, baseline}, type, sheet::kInk, Align::middle);
+        labels.words(
+            label_of(figures[i]), {stands[i].at.x, baseline}, type, sheet::kInk, Align::middle);
     }
     std::move(labels).put_on(page);
     if (stands.size() > 1) {
         Layer scale("scale");
-        const double widest =
-            std::max(ruler.width(figures[0].view, type), ruler.width(figures[1].view, type));
+        const double widest = std::max(ruler.width(label_of(figures[0]), type),
+                                       ruler.width(label_of(figures[1]), type));
         const double room = stands[1].at.x - stands[0].at.x - widest - 2.6 * plan.label_size();
         const Point middle{(stands[0].at.x + stands[1].at.x) / 2, baseline};
         sheet::draw_scale_bar(plan, middle, room, ruler, scale);
@@ -352,7 +367,7 @@ Document lay_out_plate(const std::vector<Figure>& figures,
     Layer frame("frame");
     sheet::draw_frame(plan, frame);
     std::move(frame).put_on(page);
-    put_ground(stands, plan, page);
+    put_ground(figures, stands, plan, page);
     put_figures(figures, stands, plan, page);
     std::vector<sheet::Roundel> roundels;
     if (button) {
