@@ -31,12 +31,13 @@ std::optional<std::pair<int, Span>> read_number(const Entry& entry,
 /// read.out-of-range.
 std::optional<WrittenYears> read_years(const Entry& entry, const ReadContext& context);
 
-/// `at least 8` or `more than 6`. Errors as for years.
+/// `at least 8` or `more than 6`.
 struct YearsAsked {
     double years = 0;
     bool more_than = false;
 };
 
+/// Errors as for years.
 std::optional<YearsAsked> read_years_asked(const Entry& entry, const ReadContext& context);
 
 /// Which day a month or a year alone stands for.

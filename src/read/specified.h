@@ -60,6 +60,7 @@ struct Date {
     friend auto operator<=>(const Date&, const Date&) = default;
 };
 
+/// A day with its place.
 struct WrittenDate {
     Date date;
     Span span;
@@ -192,16 +193,19 @@ struct Rule {
     Span span;
 };
 
+/// A kind of company, and how many men one of them has.
 struct Company {
     NamedBlock block;
     std::optional<int> men;
 };
 
+/// A battalion, and how many companies of each kind it has.
 struct Battalion {
     WrittenText name;
     std::vector<std::pair<WrittenText, int>> companies;
 };
 
+/// A rank; `like` is another from whose block it starts.
 struct Rank {
     NamedBlock block;
     std::optional<WrittenText> like;

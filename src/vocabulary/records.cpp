@@ -21,7 +21,6 @@ constexpr std::array kGrounds = std::to_array<Key>({
     {.key = "certainty",
      .holds = Holds::choice,
      .meaning = "how sure it is; `documented` if not written",
-     .example = "inferred",
      .choices = "documented|inferred|conjectural"},
     {.key = "why", .holds = Holds::note, .meaning = "the reason, as it is to be explained"},
     {.key = "other sources",
@@ -85,7 +84,6 @@ constexpr std::array kPlate = std::to_array<Key>({
     {.key = "worn",
      .holds = Holds::choice,
      .meaning = "`as ordered` leaves departures out; `as worn` if not written",
-     .example = "as ordered",
      .choices = "as worn|as ordered"},
     {.key = "departures",
      .holds = Holds::records,
@@ -318,7 +316,7 @@ constexpr std::array kRecords = std::to_array<RecordRow>({
      .grounds = true},
     {.record = Record::block, .called = "what is worn", .groups = true, .grounds = true},
     {.record = Record::named_block,
-     .called = "a named block",
+     .called = "what goes by a name",
      .keys = kNamedBlock,
      .groups = true,
      .grounds = true},
@@ -343,7 +341,10 @@ constexpr std::array kRecords = std::to_array<RecordRow>({
      .grounds = true},
     {.record = Record::departure, .called = "a departure", .keys = kDeparture, .grounds = true},
     {.record = Record::grounds, .called = "what a statement rests on", .keys = kGrounds},
-    {.record = Record::other_source, .called = "another source", .keys = kOtherSource},
+    {.record = Record::other_source,
+     .called = "another source",
+     .keys = kOtherSource,
+     .or_text = true},
 });
 
 }  // namespace

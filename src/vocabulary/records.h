@@ -80,6 +80,8 @@ struct RecordRow {
     bool groups = false;
     /// And `source`, `certainty`, `why` and `other sources`.
     bool grounds = false;
+    /// A text may stand instead: the value of the first key.
+    bool or_text = false;
 };
 
 /// The row of a record. Throws std::logic_error for one without a row.

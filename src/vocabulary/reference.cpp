@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 // The reference page, made from the table.
+#include <algorithm>
 #include <cctype>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "base/text.h"
+#include "vocabulary/guide.h"
 #include "vocabulary/measure.h"
 #include "vocabulary/phrases.h"
 #include "vocabulary/property.h"
@@ -16,25 +18,18 @@ namespace platewright {
 
 namespace {
 
-constexpr std::string_view kIntroduction = R"(# What may be written on a plate
+constexpr std::string_view kIntroduction = R"(# What may be written
 
 This page is made by the program from its own table of properties; `platewright schema` gives the same table to editors.
 
-- **A colour** is a name from `palettes/`, the colour itself in quotes (`"#28385f"`), or another property:
-  `as lapels.cloth`; `as lapels.cloth or facings.cloth` takes the second where the first is `none`.
+- **A colour** is a name from `palettes/`, the colour itself in quotes (`"#28385f"`), a phrase such as `the facing colour`
+  (all stand near the end), or another property: `as lapels.cloth`; `as lapels.cloth or facings.cloth` takes the second
+  where the first is `none`.
   Where lace or tape is asked for, a metal of the palettes gives metal lace.
 - **A metal** is a name from `palettes/`, or a colour itself in quotes.
 - **A length** is a number and its unit: `12 mm`, `3 1/2 in`, `2 Zoll rhineland`, `24 line`. All units stand at the end.
 - `none` means not worn, or left off; for a number it is 0.
 - A group that has a short form may be written with one word: `pockets: vertical` is `pockets: {direction: vertical}`.
-
-)";
-
-constexpr std::string_view kRegulations = R"(## Regulations and regiments
-
-A file that begins with `regulation:` is a clothing regulation, one that begins with `regiment:` a regiment's own file. A
-plate that names its regiment takes everything from them, and needs only the man: company, rank, years of service, order of
-dress.
 
 )";
 
@@ -119,7 +114,7 @@ std::string form_of(const Key& key) {
         case Holds::yes_or_no:
             return "`yes` or `no`";
         case Holds::choice:
-            return word_list(words_of(key));
+            return "one of " + word_list(words_of(key));
         case Holds::properties:
             return "a list of properties, each with its group";
         case Holds::record:
@@ -134,28 +129,50 @@ std::string form_of(const Key& key) {
     return {};
 }
 
-/// What else may stand in a record.
-std::string also_in(const RecordRow& row) {
-    std::string also;
+/// "For `rules`."
+std::string stands_in(Record record) {
+    std::vector<std::string_view> places;
+    for (const RecordRow& row : record_rows()) {
+        for (const Key& key : row.keys) {
+            const bool holds_it = key.holds == Holds::record || key.holds == Holds::records ||
+                                  key.holds == Holds::named;
+            if (holds_it && key.of == record &&
+                std::ranges::find(places, key.key) == places.end()) {
+                places.push_back(key.key);
+            }
+        }
+    }
+    return places.empty() ? "" : "For " + word_list(places) + ". ";
+}
+
+/// Where a record stands, and what else may be written in it.
+std::string about(const RecordRow& row) {
+    std::string text = stands_in(row.record);
     if (row.groups) {
-        also += "Groups of properties (below) may stand here too. ";
+        text += "Any group of properties may stand here too. ";
     }
     if (row.grounds) {
-        also += "So may what it rests on: `source`, `certainty`, `why`, `other sources`. ";
+        text += "`source`, `certainty`, `why` and `other sources` tell what it rests on. ";
     }
-    return also.empty() ? also : also.substr(0, also.size() - 1) + "\n\n";
+    if (row.record == Record::question) {
+        text += "Besides, any property: `buttons.metal: white`; of a list, any word will do. ";
+    }
+    if (row.or_text) {
+        text += "A text alone is its " + code(row.keys.front().key) + ". ";
+    }
+    return text.empty() ? text : text.substr(0, text.size() - 1) + "\n\n";
 }
 
 void add_record(std::string& page, const RecordRow& row, std::string_view heading) {
     std::string title(row.called);
     title.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(title.front())));
-    page += std::string(heading) + " " + title + "\n\n" + also_in(row);
+    page += std::string(heading) + " " + title + "\n\n" + about(row);
     if (!row.keys.empty()) {
         page += "| key | what may be written | meaning |\n| --- | --- | --- |\n";
     }
     for (const Key& key : row.keys) {
         std::string form = form_of(key);
-        form += key.example.empty() ? "" : ": " + code(key.example);
+        form += key.example.empty() ? "" : ", such as " + code(key.example);
         form += key.required ? "; must be written" : "";
         add_row(page, {code(key.key), form, std::string(key.meaning)});
     }
@@ -224,7 +241,8 @@ std::string reference_page() {
     for (const std::string_view group : groups()) {
         add_group(page, group);
     }
-    page += kRegulations;
+    page += regulation_guide();
+    page += "## The keys of regulations and regiments\n\n";
     for (const RecordRow& row : record_rows()) {
         if (row.record != Record::plate) {
             add_record(page, row, "###");

@@ -216,6 +216,11 @@ Json held_schema(const Key& key) {
     return Json::object();
 }
 
+/// Whatever has that key.
+Json with_key(std::string_view key) {
+    return {{"properties", {{std::string(key), true}}}, {"required", Json::array({key})}};
+}
+
 /// Adds the keys of a record to the schema of a group.
 void add_keys(Record record, Json& schema) {
     for (const Key* key : keys_of(record)) {
@@ -225,7 +230,7 @@ void add_keys(Record record, Json& schema) {
         if (key->required && key->or_key.empty()) {
             schema["required"].push_back(key->key);
         } else if (key->required) {
-            schema["anyOf"] = {{{"required", {key->key}}}, {{"required", {key->or_key}}}};
+            schema["anyOf"] = {with_key(key->key), with_key(key->or_key)};
         }
     }
 }
@@ -279,6 +284,9 @@ Json record_schema(Record record) {
     }
     // A rule may ask of any property.
     schema["additionalProperties"] = record == Record::question;
+    if (row.or_text) {
+        return {{"anyOf", {text_schema(limits::kLineCharacters), std::move(schema)}}};
+    }
     return schema;
 }
 
@@ -295,7 +303,7 @@ Json definitions() {
 
 /// What holds for a file that has the first key of `record`, and for all others.
 Json file_with_key(Record record, Json others) {
-    return {{"if", {{"required", {record_row(record).keys.front().key}}}},
+    return {{"if", with_key(record_row(record).keys.front().key)},
             {"then", reference_to(definition_of(record))},
             {"else", std::move(others)}};
 }

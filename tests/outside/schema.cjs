@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The schema for editors, tried with another program's validator: schema.cjs PLATEWRIGHT GOOD.yaml...
-// It must be a valid schema of draft 2020-12, take every good plate, and refuse every broken one, as `check` does.
+// It must be a valid schema of draft 2020-12, take every good file, and refuse every broken one, as `check` does.
 'use strict';
 const {execFileSync, spawnSync} = require('child_process');
 const fs = require('fs');
@@ -21,6 +21,13 @@ const broken = {
     'a list for a plate': '- plate: A',
     'a title that is a list': 'plate: [A]',
     'notes that are a group': 'plate: A\nnotes: {first: x}',
+    'a regiment with a number in words': 'regiment: A\nnumber: one',
+    'a departure without what was worn': 'regiment: A\ndepartures: [{why: x}]',
+    'a regulation with an unknown key': 'regulation: A\nclases: {}',
+    'a regulation with a broken day': 'regulation: A\nuntil: 1 May 1788',
+    'a rule that nothing is worn by': 'regulation: A\nrules: [{name: a}]',
+    'a place without a number': 'regulation: A\nseries: [{colour: red, regiments: [{name: a}]}]',
+    'a certainty of no kind': 'regulation: A\neveryone: {coat: {cloth: red, certainty: sure}}',
 };
 
 const [program, ...good] = process.argv.slice(2);
@@ -46,5 +53,5 @@ for (const [name, text] of Object.entries(broken)) {
     const check = spawnSync(program, ['check', '-'], {input: text + '\n', encoding: 'utf8'});
     expect(check.status === 1, `check takes ${name} (exit code ${check.status})`);
 }
-console.log(`${good.length} good plates, ${Object.keys(broken).length} broken ones, ${failures} failures`);
+console.log(`${good.length} good files, ${Object.keys(broken).length} broken ones, ${failures} failures`);
 process.exit(failures > 0 || good.length === 0 ? 1 : 0);

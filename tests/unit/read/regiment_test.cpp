@@ -7,12 +7,6 @@
 namespace platewright {
 namespace {
 
-Lines problems_of(const std::string& text) {
-    Reading reading(text);
-    static_cast<void>(read_regiment(reading.sources, reading.file, reading.problems));
-    return reading.found();
-}
-
 TEST(ReadRegiment, ReadsGroupsAndGroundsBesideItsKeys) {
     Reading reading("regiment: Tannbruck\nregulation: r.yaml\nnumber: 1\ncoat: red\nwhy: w\n");
     const auto it = read_regiment(reading.sources, reading.file, reading.problems);
@@ -26,16 +20,16 @@ TEST(ReadRegiment, ReadsGroupsAndGroundsBesideItsKeys) {
 }
 
 TEST(ReadRegiment, TellsEveryMistake) {
-    EXPECT_EQ(
-        problems_of("number: one\nregulation: {}\ncoats: red\n"
-                    "departures:\n  - {pockets: cross}\n  - {wear: {pockets: cross}, until: x}\n"),
-        (Lines{"read.missing-key 1:1",
-               "read.wrong-kind 1:9",
-               "read.wrong-kind 2:13",
-               "read.unknown-key 3:1",
-               "read.missing-key 5:5",
-               "read.unknown-key 5:6",
-               "read.bad-date 6:37"}));
+    EXPECT_EQ(problems_of_regiment(
+                  "number: one\nregulation: {}\ncoats: red\n"
+                  "departures:\n  - {pockets: cross}\n  - {wear: {pockets: cross}, until: x}\n"),
+              (Lines{"read.missing-key 1:1",
+                     "read.wrong-kind 1:9",
+                     "read.wrong-kind 2:13",
+                     "read.unknown-key 3:1",
+                     "read.missing-key 5:5",
+                     "read.unknown-key 5:6",
+                     "read.bad-date 6:37"}));
 }
 
 TEST(KindOfFile, IsToldByTheOutermostKeys) {

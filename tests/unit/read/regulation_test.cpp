@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "support.h"
+#include "vocabulary/schema.h"
 
 namespace platewright {
 namespace {
@@ -142,6 +143,36 @@ TEST(ReadRegulation, RefusesFormsThatDoNotFit) {
                      "read.wrong-kind 7:5",
                      "read.missing-value 8:1",
                      "read.wrong-kind 9:11"}));
+}
+
+/// The files of the reference page's example.
+Lines files_of_guide() {
+    constexpr std::string_view fence = "```";
+    const std::string page = reference_page();
+    Lines files;
+    std::size_t at = page.find("```yaml\n");
+    while (at != std::string::npos) {
+        const std::size_t begin = page.find('\n', at) + 1;
+        const std::size_t end = page.find(fence, begin);
+        files.push_back(page.substr(begin, end - begin));
+        at = page.find("```yaml\n", end + fence.size());
+    }
+    return files;
+}
+
+TEST(ReadRegulation, UnderstandsTheExampleOfTheReferencePage) {
+    std::vector<FileKind> kinds;
+    for (const std::string& text : files_of_guide()) {
+        kinds.push_back(kind_of_file(text));
+        const Lines problems = kinds.back() == FileKind::regulation ? problems_of(text)
+                               : kinds.back() == FileKind::regiment ? problems_of_regiment(text)
+                                                                    : problems_of_plate(text);
+        EXPECT_EQ(problems, Lines{}) << text;
+    }
+    EXPECT_EQ(
+        kinds,
+        (std::vector{
+            FileKind::regulation, FileKind::regulation, FileKind::regiment, FileKind::plate}));
 }
 
 TEST(ReadRegulation, NamesCannotMeanSomethingElse) {

@@ -44,6 +44,12 @@ inline std::vector<std::string> problems_of_plate(const std::string& text) {
     return reading.found();
 }
 
+inline std::vector<std::string> problems_of_regiment(const std::string& text) {
+    Reading reading(text);
+    static_cast<void>(read_regiment(reading.sources, reading.file, reading.problems));
+    return reading.found();
+}
+
 inline std::string dump_of_plate(const std::string& text) {
     Reading reading(text);
     const auto plate = read_plate(reading.sources, reading.file, reading.problems);

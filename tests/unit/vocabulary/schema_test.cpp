@@ -70,8 +70,9 @@ TEST(JsonSchema, HasEveryKeyOfEveryRecord) {
     for (const RecordRow& row : record_rows()) {
         std::string name(row.called);
         std::ranges::replace(name, ' ', '-');
+        const Json& group = row.or_text ? all.at(name).at("anyOf").back() : all.at(name);
         for (const Key* key : keys_of(row.record)) {
-            ASSERT_TRUE(all.at(name).at("properties").contains(std::string(key->key))) << key->key;
+            ASSERT_TRUE(group.at("properties").contains(std::string(key->key))) << key->key;
         }
     }
 }
