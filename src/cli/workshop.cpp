@@ -338,7 +338,7 @@ Document plate_of(const Uniform& uniform,
     std::vector<Rect> frames;
     for (const WrittenText& asked : views_asked(job.plate)) {
         if (const auto view = job.views.find(asked.text); view != job.views.end()) {
-            frames.push_back(frame_of(*view->second));
+            frames.push_back(frame_of(*view->second, uniform));
         }
     }
     const Captions captions = captions_of(uniform);

@@ -296,6 +296,19 @@ class Painting {
 
 }  // namespace
 
+Rect frame_of(const Template& from, const Uniform& uniform) {
+    // Room for the outline and a little paper round it.
+    constexpr double air = 14;
+    const Easel easel(uniform, 1, false);
+    Rect frame = from.frame;
+    for (const Part& part : from.parts) {
+        if (part.clip.empty() && easel.holds(part.when) && easel.colour_of(part.cloth)) {
+            frame.include(part.shape.bounds().grown(air));
+        }
+    }
+    return frame;
+}
+
 std::optional<Rect> frame_of(const Template& from, std::string_view name) {
     const auto found = from.frames.find(std::string(name));
     return found != from.frames.end() ? std::optional(found->second) : std::nullopt;
@@ -317,7 +330,7 @@ Figure compose(const Uniform& uniform,
     Figure figure;
     figure.view = on.view;
     figure.title = on.title;
-    figure.frame = window.value_or(on.frame);
+    figure.frame = window ? *window : frame_of(on, uniform);
     figure.scale = scale;
     figure.anchors = on.anchors;
     figure.drawing = Painting(uniform, on, ornaments, scale, window).paint();

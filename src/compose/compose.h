@@ -22,8 +22,12 @@ std::shared_ptr<const Template> read_template(const SourceMap& sources,
                                               std::span<const FileId> files,
                                               Diagnostics& to);
 
-/// The size of the template's frame, for choosing a scale before composing.
+/// The template's own frame.
 Rect frame_of(const Template& from);
+
+/// The same, grown to hold what this man wears: a plume stands out of the usual frame. For choosing
+/// a scale before composing.
+Rect frame_of(const Template& from, const Uniform& uniform);
 
 /// The part of a template that shows a matter best: `cuff`, `hat`; nothing if it has no such frame.
 std::optional<Rect> frame_of(const Template& from, std::string_view name);
