@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: MIT
+// The index of the wardrobe shows everything the table of properties knows, and everything it shows
+// is really drawn.
+#include "cli/wardrobe.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+#include <string>
+#include <vector>
+
+#include "base/files.h"
+#include "vocabulary/examples.h"
+
+namespace platewright::cli {
+namespace {
+
+/// The shipped index and what is needed to draw it.
+class Wardrobe {
+  public:
+    Wardrobe() {
+        FileResult text = files_.read(PLATEWRIGHT_SOURCE_DIR "/plates/wardrobe.yaml", 1 << 20);
+        const FileId file = sources_.add("plates/wardrobe.yaml", std::move(text.text));
+        Timings timings;
+        job_ = workshop_.prepare(file, true, problems_, timings);
+    }
+
+    [[nodiscard]] bool ready() const { return job_.has_value(); }
+
+    WardrobeIndex index() { return wardrobe_index(workshop_, *job_, Paper{}, problems_); }
+
+    const Job& job() { return *job_; }
+
+    /// The drawing of the man with these settings, on every view.
+    std::string drawn(const std::vector<Setting>& settings) {
+        Job variant = *job_;
+        for (const Setting& setting : settings) {
+            const bool count = properties()[setting.property].kind == Kind::count;
+            variant.plate.values[setting.property].span = job_->plate.title.span;
+            WrittenValue& value = variant.plate.values[setting.property].value;
+            if (setting.value == "none") {
+                value = None{};
+            } else if (count) {
+                value = std::stoi(setting.value);
+            } else {
+                value = setting.value;
+            }
+        }
+        const auto uniform = workshop_.uniform_of(variant, problems_);
+        std::string all;
+        for (const auto& view : job_->views) {
+            all += uniform ? dump(compose(*uniform, *view.second, job_->ornaments, 10)) : "";
+        }
+        return all;
+    }
+
+  private:
+    DiskReader files_;
+    SourceMap sources_;
+    Diagnostics problems_;
+    Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};
+    std::optional<Job> job_;
+};
+
+/// What stands in the index, by what is to be written.
+std::set<std::string> shown_in(const WardrobeIndex& index) {
+    std::set<std::string> shown;
+    for (const WardrobeSection& section : index.sections) {
+        for (const WardrobeSample& sample : section.samples) {
+            EXPECT_TRUE(shown.insert(sample.words).second) << sample.words << " stands twice";
+        }
+    }
+    return shown;
+}
+
+TEST(WardrobeIndex, ShowsEveryWordOfEveryChoice) {
+    Wardrobe wardrobe;
+    ASSERT_TRUE(wardrobe.ready());
+    const std::set<std::string> shown = shown_in(wardrobe.index());
+    for (PropertyId id = 0; id < properties().size(); ++id) {
+        for (const Choice& choice : choices_of(id)) {
+            const std::string group(properties()[id].group());
+            const std::string name(properties()[id].name());
+            const std::string word(choice.word);
+            const bool found = shown.contains(group + ": " + word) ||
+                               shown.contains(group + ": {" + name + ": " + word + "}");
+            EXPECT_TRUE(found) << properties()[id].key << " = " << word;
+        }
+    }
+    for (const auto& ornament : wardrobe.job().ornaments) {
+        EXPECT_TRUE(shown.contains("turnbacks: {ornament: " + ornament.first + "}"));
+    }
+}
+
+TEST(WardrobeIndex, DrawsEveryOptionUnlikeTheOthers) {
+    Wardrobe wardrobe;
+    ASSERT_TRUE(wardrobe.ready());
+    for (PropertyId id = 0; id < properties().size(); ++id) {
+        std::set<std::string> pictures;
+        for (const Example& example : examples_of(id)) {
+            const bool is_new = pictures.insert(wardrobe.drawn(example.settings)).second;
+            EXPECT_TRUE(is_new) << example.written << " looks like another of its kind";
+        }
+        if (pictures.size() == 1) {
+            std::vector<Setting> without = examples_of(id).front().settings;
+            without.back().value =
+                without.back().value == "none" ? std::string(properties()[id].initial) : "none";
+            EXPECT_FALSE(pictures.contains(wardrobe.drawn(without)))
+                << examples_of(id).front().written << " is not drawn";
+        }
+    }
+}
+
+}  // namespace
+}  // namespace platewright::cli
