@@ -300,13 +300,14 @@ Rect frame_of(const Template& from, const Uniform& uniform) {
     // Room for the outline and a little paper round it.
     constexpr double air = 14;
     const Easel easel(uniform, 1, false);
-    Rect frame = from.frame;
+    // What is laid flat comes in many sizes in one file; its frame is what is drawn.
+    Rect frame = from.view == "flat" ? Rect{} : from.frame;
     for (const Part& part : from.parts) {
         if (part.clip.empty() && easel.holds(part.when) && easel.colour_of(part.cloth)) {
             frame.include(part.shape.bounds().grown(air));
         }
     }
-    return frame;
+    return frame.empty() ? from.frame : frame;
 }
 
 std::optional<Rect> frame_of(const Template& from, std::string_view name) {

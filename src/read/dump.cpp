@@ -253,6 +253,7 @@ void dump_ranks(const SpecifiedRegulation& regulation, Dump& to) {
     }
     for (const ServiceStep& step : regulation.service) {
         const Dump::Heading under(to, "service / " + show_years(step.years, step.more_than));
+        to.lines("rank", step.ranks);
         to.block(step.wear);
     }
 }

@@ -361,7 +361,7 @@ class RegulationReader {
             read_record(item,
                         Record::service_step,
                         "a step of service",
-                        {{"at least", &at_least}, {"more than", &more_than}},
+                        {{"at least", &at_least}, {"more than", &more_than}, {"rank", &step.ranks}},
                         {&step.wear, nullptr},
                         context_);
             if (at_least.has_value() == more_than.has_value() &&

@@ -216,6 +216,8 @@ struct Rank {
 struct ServiceStep {
     double years = 0;
     bool more_than = false;
+    /// Only for these; empty: for all.
+    std::vector<WrittenText> ranks;
     Block wear;
     Span span;
 };

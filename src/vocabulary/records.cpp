@@ -284,6 +284,7 @@ constexpr std::array kServiceStep = std::to_array<Key>({
      .holds = Holds::years,
      .meaning = "after so many years, not on the day itself",
      .example = "6 years"},
+    {.key = "rank", .holds = Holds::lines, .meaning = "only for this rank, or these"},
 });
 
 constexpr std::array kDeparture = std::to_array<Key>({
