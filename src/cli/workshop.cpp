@@ -296,7 +296,7 @@ void Workshop::check_regiment(FileId file, Diagnostics& to) {
 }
 
 std::optional<Uniform> Workshop::uniform_of(const Job& job, Diagnostics& to) const {
-    return resolve(job.plate, *job.customs, *palettes_->value, to);
+    return resolve(job.plate, {}, *job.customs, *palettes_->value, to);
 }
 
 std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale) {

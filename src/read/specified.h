@@ -6,12 +6,13 @@
 #include <map>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <variant>
 #include <vector>
 
 #include "base/colour.h"
+#include "base/date.h"
 #include "base/diagnostic.h"
+#include "vocabulary/certainty.h"
 #include "vocabulary/measure.h"
 #include "vocabulary/property.h"
 
@@ -42,25 +43,7 @@ struct WrittenText {
     Span span;
 };
 
-/// How sure a statement is.
-enum class Certainty { documented, inferred, conjectural };
-
-/// As it is written.
-constexpr std::string_view certainty_word(Certainty certainty) {
-    constexpr std::string_view words[] = {"documented", "inferred", "conjectural"};
-    return words[static_cast<int>(certainty)];
-}
-
-/// A day. A month or a year alone stands for its first day, after `until` for its last.
-struct Date {
-    int year = 0;
-    int month = 1;
-    int day = 1;
-
-    friend auto operator<=>(const Date&, const Date&) = default;
-};
-
-/// A day with its place.
+/// A day with its place. After `until` a month or a year alone stands for its last day.
 struct WrittenDate {
     Date date;
     Span span;

@@ -1,311 +1,24 @@
 // SPDX-License-Identifier: MIT
-// Second stage: defaults, customs and what was written, weighed to one decision a property.
+// Second stage: everything that is said of a man, weighed to one decision a property.
 #include "resolve/resolve.h"
 
 #include <algorithm>
-#include <charconv>
-#include <stdexcept>
 #include <utility>
 
 #include "base/text.h"
 #include "resolve/colours.h"
+#include "resolve/judge.h"
+#include "resolve/man.h"
+#include "resolve/rules.h"
+#include "vocabulary/condition.h"
 
 namespace platewright {
 
 namespace {
 
-/// A decision and, where it was written in a file, the checked value.
-struct Statement {
-    Decision decision;
-    std::optional<WrittenValue> value;
-};
-
-std::string written_form(const WrittenValue& value) {
-    if (const auto* text = std::get_if<std::string>(&value)) {
-        return *text;
-    }
-    if (const auto* number = std::get_if<int>(&value)) {
-        return std::to_string(*number);
-    }
-    if (const auto* length = std::get_if<Measure>(&value)) {
-        return length->printed;
-    }
-    return "none";
-}
-
-Statement statement_of(const Written& written, Strength strength, std::string reason) {
-    return {{strength, written_form(written.value), written.span, std::move(reason)},
-            written.value};
-}
-
-bool is_colour(PropertyId id) {
-    const Kind kind = properties()[id].kind;
-    return kind == Kind::cloth || kind == Kind::metal;
-}
-
-std::string quoted_key(PropertyId id) {
-    return quoted(properties()[id].key);
-}
-
-/// A built-in default of the table as a value. Throws std::logic_error on a slip in the table.
-WrittenValue initial_value(PropertyId id) {
-    const Property& row = properties()[id];
-    if (row.initial == "none") {
-        return None{};
-    }
-    if (row.kind == Kind::count) {
-        int number = 0;
-        std::from_chars(row.initial.data(), row.initial.data() + row.initial.size(), number);
-        return number;
-    }
-    if (row.kind == Kind::measure) {
-        std::string problem;
-        if (std::optional<Measure> length = parse_measure(row.initial, problem)) {
-            return *std::move(length);
-        }
-        throw std::logic_error("the default of " + quoted_key(id) + ": " + problem);
-    }
-    return std::string(row.initial);
-}
-
-/// Works out every property once; follows `as other.property` where that leads.
-class Judge {
-  public:
-    Judge(const ColourBook& colours, Diagnostics& to)
-        : colours_(colours), to_(to), cases_(properties().size()) {
-        for (PropertyId id = 0; id < cases_.size(); ++id) {
-            const std::string initial(properties()[id].initial);
-            cases_[id].statements.push_back(
-                {{Strength::initial, initial, std::nullopt, "built-in default"},
-                 initial_value(id)});
-        }
-    }
-
-    /// Statements come in order of strength, weakest first.
-    void hear(const WrittenValues& values, Strength strength, const std::string& reason) {
-        for (const auto& [id, written] : values) {
-            cases_[id].statements.push_back(statement_of(written, strength, reason));
-        }
-    }
-
-    std::vector<Decided> decide() {
-        std::vector<Decided> all;
-        for (PropertyId id = 0; id < cases_.size(); ++id) {
-            const std::optional<Value> value = value_of(id);
-            all.push_back({value.value_or(Absent{}), std::move(cases_[id].chain)});
-        }
-        return all;
-    }
-
-  private:
-    enum class State { unheard, being_heard, judged };
-
-    struct Case {
-        std::vector<Statement> statements;
-        State state = State::unheard;
-        /// Empty after an error.
-        std::optional<Value> value;
-        std::vector<Decision> chain;
-    };
-
-    std::optional<Value> value_of(PropertyId id) {
-        Case& one = cases_[id];
-        if (one.state == State::being_heard) {
-            report_circle(id);
-            return std::nullopt;
-        }
-        if (one.state == State::unheard) {
-            one.state = State::being_heard;
-            open_.push_back(id);
-            judge(id, one);
-            open_.pop_back();
-            one.state = State::judged;
-        }
-        return one.value;
-    }
-
-    void judge(PropertyId id, Case& one) {
-        for (const Statement& statement : one.statements) {
-            one.chain.push_back(statement.decision);
-        }
-        one.value = read(id, one.statements.back());
-    }
-
-    std::optional<Value> read(PropertyId id, const Statement& statement) {
-        const WrittenValue& written = *statement.value;
-        if (std::holds_alternative<None>(written)) {
-            return properties()[id].kind == Kind::count ? Value(0) : Value(Absent{});
-        }
-        if (const auto* number = std::get_if<int>(&written)) {
-            return Value(*number);
-        }
-        if (const auto* length = std::get_if<Measure>(&written)) {
-            return Value(*length);
-        }
-        const auto& text = std::get<std::string>(written);
-        if (!is_colour(id)) {
-            return Value(text);
-        }
-        const std::vector<std::string_view> keys = followed(text);
-        return keys.empty() ? colour(id, text, statement.decision)
-                            : follow(id, keys, statement.decision);
-    }
-
-    std::optional<Value> colour(PropertyId id, const std::string& name, const Decision& decision) {
-        if (std::optional<Material> material = colours_.find(id, name)) {
-            return Value(*std::move(material));
-        }
-        report_colour(id, name, decision);
-        return std::nullopt;
-    }
-
-    /// The first of `keys` that is not `none`; else `none`, where that may be.
-    std::optional<Value> follow(PropertyId id,
-                                const std::vector<std::string_view>& keys,
-                                const Decision& decision) {
-        for (const std::string_view key : keys) {
-            const std::optional<PropertyId> other = find_property(key);
-            if (!other || !is_colour(*other)) {
-                report_key(id, key, decision);
-                return std::nullopt;
-            }
-            const std::optional<Value> value = value_of(*other);
-            if (!value) {
-                return std::nullopt;
-            }
-            if (const auto* material = std::get_if<Material>(&*value)) {
-                return take(id, *other, *material, decision);
-            }
-        }
-        return take_none(id, keys.back(), decision);
-    }
-
-    std::optional<Value> take(PropertyId id,
-                              PropertyId from,
-                              const Material& material,
-                              const Decision& decision) {
-        if (properties()[id].kind == Kind::metal && !material.metal) {
-            error("resolve.wrong-kind",
-                  decision,
-                  quoted_key(id) + " must be a metal, and " + quoted_key(from) + " is " +
-                      quoted(material.name),
-                  "write a metal, such as 'white' or 'yellow'");
-            return std::nullopt;
-        }
-        record_following(id, properties()[from].key, material.name, decision);
-        return Value(material);
-    }
-
-    std::optional<Value> take_none(PropertyId id, std::string_view key, const Decision& decision) {
-        if (!properties()[id].may_be_none) {
-            error("resolve.wrong-kind",
-                  decision,
-                  quoted_key(id) + " cannot be none, but it follows " + quoted(key) + ", which is",
-                  "write a colour, or a second property to follow: 'as lapels.cloth or "
-                  "facings.cloth'");
-            return std::nullopt;
-        }
-        record_following(id, key, "none", decision);
-        return Value(Absent{});
-    }
-
-    void record_following(PropertyId id,
-                          std::string_view key,
-                          std::string value,
-                          const Decision& decision) {
-        cases_[id].chain.push_back(
-            {decision.strength, std::move(value), decision.span, "as " + std::string(key)});
-    }
-
-    void report_colour(PropertyId id, const std::string& name, const Decision& decision) {
-        const bool metal = properties()[id].kind == Kind::metal;
-        const std::string what = metal ? "metal" : "colour";
-        const std::optional<std::string> near = colours_.nearest(id, name);
-        std::string hint =
-            near ? "did you mean " + quoted(*near) + "?"
-                 : "write a name of the palettes, such as " +
-                       std::string(metal ? "'white' or 'yellow'" : example_colours(id)) +
-                       ", or the colour itself in quotes, such as \"#28385f\"";
-        if (name.starts_with('#')) {
-            error("resolve.unknown-" + what,
-                  decision,
-                  quoted(name) + " is not a colour",
-                  "write # and six figures or letters from a to f, such as \"#28385f\"");
-        } else if (decision.span) {
-            error(
-                "resolve.unknown-" + what, decision, "unknown " + what + " " + quoted(name), hint);
-        } else {
-            error("resolve.unknown-" + what,
-                  decision,
-                  "the palettes have no " + what + " " + quoted(name) + ", the default of " +
-                      quoted_key(id),
-                  "add it to a palette, or write " + quoted_key(id) + " yourself");
-        }
-    }
-
-    static std::string_view example_colours(PropertyId id) {
-        switch (properties()[id].substance) {
-            case SubstanceKind::skin:
-                return "'fair' or 'brown'";
-            case SubstanceKind::hair:
-                return "'powdered' or 'brown'";
-            case SubstanceKind::leather:
-                return "'white' or 'black'";
-            case SubstanceKind::cloth:
-            case SubstanceKind::metal:
-                break;
-        }
-        return "'red' or 'dark blue'";
-    }
-
-    void report_key(PropertyId id, std::string_view key, const Decision& decision) {
-        const std::optional<std::string> near = nearest_property(key);
-        const bool of_use = near && property_id(*near) != id && is_colour(property_id(*near));
-        error("resolve.unknown-property",
-              decision,
-              quoted(key) + " is not a property that has a colour to follow",
-              of_use ? "did you mean 'as " + *near + "'?"
-                     : "write for instance 'as facings.cloth' or 'as buttons.metal'");
-    }
-
-    /// `id` leads back to itself through the cases that are open.
-    void report_circle(PropertyId id) {
-        const auto first = std::ranges::find(open_, id);
-        std::string way = quoted_key(id);
-        const Decision* written = nullptr;
-        for (auto at = first; at != open_.end(); ++at) {
-            const auto next = at + 1 == open_.end() ? first : at + 1;
-            way += at == first ? " follows " : ", which follows ";
-            way += quoted_key(*next);
-            const Decision& decision = cases_[*at].statements.back().decision;
-            written = written == nullptr && decision.span ? &decision : written;
-        }
-        if (written == nullptr) {
-            throw std::logic_error("the table of properties goes in a circle: " + way);
-        }
-        error("resolve.circle", *written, way, "give one of them a colour of its own");
-    }
-
-    void error(std::string code, const Decision& decision, std::string message, std::string hint) {
-        Diagnostic problem;
-        problem.code = std::move(code);
-        problem.message = std::move(message);
-        problem.span = decision.span;
-        problem.hints.push_back(std::move(hint));
-        to_.add(std::move(problem));
-    }
-
-    const ColourBook& colours_;
-    Diagnostics& to_;
-    std::vector<Case> cases_;
-    /// The cases being heard, each waiting for the next.
-    std::vector<PropertyId> open_;
-};
-
 const SpecifiedCustoms::Rank* find_rank(const SpecifiedCustoms& customs, std::string_view name) {
-    const std::string wanted = lower(trim(name));
     const auto at = std::ranges::find_if(customs.ranks, [&](const SpecifiedCustoms::Rank& rank) {
-        return lower(trim(rank.name.text)) == wanted;
+        return same_name(rank.name.text, name);
     });
     return at == customs.ranks.end() ? nullptr : &*at;
 }
@@ -322,11 +35,7 @@ void report_rank(const WrittenText& rank, const SpecifiedCustoms& customs, Diagn
     }
     Diagnostic& problem =
         to.error("resolve.unknown-rank", rank.span, "unknown rank " + quoted(rank.text));
-    if (const std::optional<std::string> near = nearest_word(rank.text, names)) {
-        problem.hints.push_back("did you mean " + quoted(*near) + "?");
-    } else if (!names.empty()) {
-        problem.hints.push_back("ranks with a custom here are " + or_list(names));
-    }
+    add_suggestion(problem, rank.text, names, "ranks with a custom here are ");
     problem.hints.emplace_back(
         "a rank of your own needs its marks: write 'marks: none' or 'marks: {shape: bars, number: "
         "2}'");
@@ -351,26 +60,172 @@ Uniform captions_only(const SpecifiedPlate& plate) {
     return man;
 }
 
+void append(std::vector<Statement>& to, const std::vector<Statement>& more) {
+    to.insert(to.end(), more.begin(), more.end());
+}
+
+/// One run of the stage for one plate.
+class Resolver {
+  public:
+    Resolver(const SpecifiedPlate& plate,
+             const Orders& orders,
+             const ColourBook& colours,
+             Diagnostics& to)
+        : plate_(plate), orders_(orders), colours_(colours), to_(to) {}
+
+    Uniform run(const SpecifiedCustoms& customs) {
+        Uniform uniform = captions_only(plate_);
+        const std::optional<InForce> law = regulation_in_force(orders_, plate_.as_of, to_);
+        Man man;
+        std::vector<Statement> said;
+        if (law) {
+            man = find_man(plate_, orders_, *law, to_);
+            said = statements_of(man);
+        } else {
+            take_by_name(man);
+            hear_custom(customs, uniform, said);
+        }
+        hear_others(man, said);
+        uniform.facts = facts_of(man);
+        if (!law) {
+            name_what_is_written(uniform.facts);
+        }
+        uniform.facts.as_ordered = plate_.as_ordered;
+        uniform.rank = man.rank != nullptr ? man.rank->name : uniform.rank;
+        uniform.decided = decide(man, said);
+        if (law) {
+            find_undecided(uniform, *law);
+        }
+        return uniform;
+    }
+
+  private:
+    /// Without a regulation the words stand for themselves.
+    void take_by_name(Man& man) const {
+        man.regiment = orders_.regiment ? orders_.regiment->name.text : text_of(plate_.regiment);
+        if (orders_.regiment && orders_.regiment->number) {
+            man.number = orders_.regiment->number->first;
+        }
+        if (plate_.as_of) {
+            man.day = plate_.as_of->date;
+        }
+        if (plate_.years_of_service) {
+            man.years = plate_.years_of_service->years;
+        }
+    }
+
+    void name_what_is_written(Facts& facts) const {
+        facts.corps_class.name = text_of(plate_.corps_class);
+        facts.company.name = text_of(plate_.company);
+        facts.rank.name = text_of(plate_.rank);
+        facts.order_of_dress.name = text_of(plate_.order_of_dress);
+    }
+
+    void hear_custom(const SpecifiedCustoms& customs,
+                     Uniform& uniform,
+                     std::vector<Statement>& said) {
+        if (!plate_.rank) {
+            return;
+        }
+        if (const SpecifiedCustoms::Rank* rank = find_rank(customs, plate_.rank->text)) {
+            uniform.rank = rank->name.text;
+            append(said, statements_of(*rank));
+        } else if (!gives_marks(plate_)) {
+            report_rank(*plate_.rank, customs, to_);
+        }
+    }
+
+    void hear_others(const Man& man, std::vector<Statement>& said) const {
+        const auto& regiment = orders_.regiment;
+        if (regiment) {
+            append(said, statements_of(*regiment));
+        }
+        if (!plate_.as_ordered) {
+            if (regiment) {
+                append(said,
+                       statements_of(
+                           regiment->departures, man, regiment->wear.grounds, Strength::regiment));
+            }
+            Grounds file;
+            file.source = plate_.source;
+            append(said, statements_of(plate_.departures, man, file, Strength::plate));
+        }
+        append(said, statements_of(plate_));
+    }
+
+    /// First any man of the regiment, for whatever follows `the regiment's` colours; then this one.
+    std::vector<Decided> decide(const Man& man, const std::vector<Statement>& said) {
+        std::vector<Statement> of_all;
+        std::ranges::copy_if(said, std::back_inserter(of_all), [](const Statement& each) {
+            return each.decision.strength <= Strength::regiment;
+        });
+        Diagnostics found;
+        OfRegiment regiment{nullptr, man.number};
+        std::vector<Verdict> any;
+        if (man.law != nullptr || orders_.regiment) {
+            any = judge_with_rules(of_all, man.as_any_of_regiment(), regiment, colours_, found);
+            regiment.verdicts = &any;
+        }
+        std::vector<Verdict> verdicts = judge_with_rules(said, man, regiment, colours_, to_);
+        std::vector<Decided> decided;
+        bool complete = true;
+        for (Verdict& verdict : verdicts) {
+            complete = complete && verdict.value.has_value();
+            decided.push_back({verdict.value.value_or(Absent{}), std::move(verdict.chain)});
+        }
+        if (!complete) {
+            // What was followed may have failed there.
+            for (const Diagnostic& problem : found.all()) {
+                to_.add(problem);
+            }
+        }
+        return decided;
+    }
+
+    /// Somebody decided it, or what it follows.
+    static bool is_decided(const Uniform& uniform, PropertyId id) {
+        const Decision& last = uniform.decided[id].chain.back();
+        return last.strength != Strength::initial ||
+               (last.follows && is_decided(uniform, *last.follows));
+    }
+
+    void find_undecided(const Uniform& uniform, const InForce& law) {
+        const auto word = [&](PropertyId id) { return uniform.word(id); };
+        std::vector<PropertyId> told;
+        for (const auto& [id, span] : law.must_decide) {
+            std::string problem;
+            const auto condition = parse_condition(properties()[id].speaks_when, problem);
+            if (is_decided(uniform, id) || (condition && !holds(*condition, word)) ||
+                std::ranges::find(told, id) != told.end()) {
+                continue;
+            }
+            told.push_back(id);
+            Diagnostic& undecided =
+                to_.error("resolve.not-decided",
+                          plate_.title.span,
+                          "nobody decides " + quoted(properties()[id].key) + " for this man");
+            undecided.labels.push_back({span, "the regulation wants it decided"});
+            undecided.hints.emplace_back(
+                "write it in the regulation, in the regiment's file or on this plate");
+        }
+    }
+
+    const SpecifiedPlate& plate_;
+    const Orders& orders_;
+    const ColourBook& colours_;
+    Diagnostics& to_;
+};
+
 }  // namespace
 
 std::optional<Uniform> resolve(const SpecifiedPlate& plate,
+                               const Orders& orders,
                                const SpecifiedCustoms& customs,
                                const std::vector<SpecifiedPalette>& palettes,
                                Diagnostics& to) {
     const std::size_t errors_before = to.error_count();
     const ColourBook colours(palettes);
-    Uniform man = captions_only(plate);
-    Judge judge(colours, to);
-    if (plate.rank) {
-        if (const SpecifiedCustoms::Rank* rank = find_rank(customs, plate.rank->text)) {
-            man.rank = rank->name.text;
-            judge.hear(rank->values, Strength::custom, "custom of the rank " + man.rank);
-        } else if (!gives_marks(plate)) {
-            report_rank(*plate.rank, customs, to);
-        }
-    }
-    judge.hear(plate.values, Strength::plate, "this plate");
-    man.decided = judge.decide();
+    Uniform man = Resolver(plate, orders, colours, to).run(customs);
     if (to.error_count() != errors_before) {
         return std::nullopt;
     }

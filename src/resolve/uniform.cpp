@@ -2,25 +2,46 @@
 // Reading a decided uniform.
 #include "resolve/uniform.h"
 
+#include <array>
 #include <string>
 
 namespace platewright {
 
-std::string Uniform::word(PropertyId id) const {
-    const Value& held = value(id);
-    if (const auto* worn = std::get_if<Material>(&held)) {
+std::string_view strength_name(Strength strength) {
+    constexpr std::array<std::string_view, 13> names = {"initial",
+                                                        "custom",
+                                                        "regulation",
+                                                        "class",
+                                                        "series",
+                                                        "rule",
+                                                        "regiment",
+                                                        "company",
+                                                        "rank",
+                                                        "service",
+                                                        "order of dress",
+                                                        "departure",
+                                                        "plate"};
+    return names.at(static_cast<std::size_t>(strength));
+}
+
+std::string word_of(const Value& value) {
+    if (const auto* worn = std::get_if<Material>(&value)) {
         return worn->name;
     }
-    if (const auto* text = std::get_if<std::string>(&held)) {
+    if (const auto* text = std::get_if<std::string>(&value)) {
         return *text;
     }
-    if (const auto* number = std::get_if<int>(&held)) {
+    if (const auto* number = std::get_if<int>(&value)) {
         return std::to_string(*number);
     }
-    if (const auto* length = std::get_if<Measure>(&held)) {
+    if (const auto* length = std::get_if<Measure>(&value)) {
         return length->printed;
     }
     return "none";
+}
+
+std::string Uniform::word(PropertyId id) const {
+    return word_of(value(id));
 }
 
 const Material* Uniform::material(PropertyId id) const {

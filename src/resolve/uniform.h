@@ -5,11 +5,14 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
 #include "base/colour.h"
+#include "base/date.h"
 #include "base/diagnostic.h"
+#include "vocabulary/certainty.h"
 #include "vocabulary/measure.h"
 #include "vocabulary/property.h"
 
@@ -31,8 +34,34 @@ struct Absent {};
 /// measure: Measure.
 using Value = std::variant<Absent, Material, std::string, int, Measure>;
 
-/// Who decided, weakest first. More strengths join as regulations come.
-enum class Strength { initial, custom, plate };
+/// The value as a user would write it; `none` where it is not worn.
+std::string word_of(const Value& value);
+
+/// Who decided, weakest first. A custom speaks only where there is no regulation.
+enum class Strength {
+    initial,
+    custom,
+    regulation,
+    corps_class,
+    series,
+    rule,
+    regiment,
+    company,
+    rank,
+    service,
+    order,
+    departure,
+    plate
+};
+
+/// One word for scripts: `initial`, `custom` … `class`, `order of dress` … `plate`.
+std::string_view strength_name(Strength strength);
+
+/// What another source says, where it is not followed.
+struct OtherOpinion {
+    std::string source;
+    std::string says;
+};
 
 /// One decision about one property.
 struct Decision {
@@ -41,8 +70,19 @@ struct Decision {
     std::string as_written;
     /// Where; absent for the built-in default.
     std::optional<Span> span;
-    /// "built-in default", "custom of the rank corporal", "as coat.lining", "this plate".
+    /// "built-in default", "custom of the rank corporal", "series, crimson", "rule 'upright
+    /// pockets'", "as coat.lining", "this plate".
     std::string reason;
+    /// The property whose value this one takes; the decision to do so stands just before.
+    std::optional<PropertyId> follows;
+    /// On what it rests: of its own, else of its block, else of its file. Empty if nobody says.
+    std::string source;
+    std::optional<Certainty> certainty;
+    std::string why;
+    std::vector<OtherOpinion> other_sources;
+    /// Worn instead of what was ordered; `instead_of`: the rule, article or order in words.
+    bool departure = false;
+    std::string instead_of;
 };
 
 /// One property's value and how it came about.
@@ -50,6 +90,39 @@ struct Decided {
     Value value;
     /// Weakest first; the last one holds. Never empty.
     std::vector<Decision> chain;
+};
+
+/// A name of the regulation, its title there and what that means; empty if there is none.
+struct Named {
+    std::string name;
+    std::string title;
+    std::string means;
+};
+
+/// A regulation, or an amendment, that is in force.
+struct NamedRegulation {
+    std::string title;
+    std::string source;
+    std::optional<Date> in_force_from;
+};
+
+/// Who the man is: what decided about his dress besides his own plate. All empty for a plate that
+/// stands alone.
+struct Facts {
+    /// In force on the day: the regulation, then its amendments.
+    std::vector<NamedRegulation> regulations;
+    std::string regiment;
+    std::optional<int> number;
+    Named corps_class;
+    Named company;
+    Named rank;
+    bool officer = false;
+    std::optional<double> years_of_service;
+    Named order_of_dress;
+    /// The day asked for, else the day of the newest regulation.
+    std::optional<Date> day;
+    /// Departures are left out.
+    bool as_ordered = false;
 };
 
 /// A man, completely dressed, with what his plate must say.
@@ -61,6 +134,7 @@ struct Uniform {
     std::string source;
     std::vector<std::string> notes;
     std::string rank;
+    Facts facts;
     /// Template set.
     std::string figure;
     /// One for each row of the property table.

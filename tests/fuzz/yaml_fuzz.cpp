@@ -31,8 +31,10 @@ const SpecifiedPalette& any_palette() {
             "palette.yaml",
             "palette: x\n"
             "cloth: [{name: white, colour: \"#eeeeee\"}, {name: red, colour: \"#aa3333\"},\n"
-            "  {name: black, colour: \"#222222\"}, {name: dark blue, colour: \"#223355\"}]\n"
-            "metal: [{name: yellow, colour: \"#ccaa44\"}, {name: steel, colour: \"#999999\"}]\n"
+            "  {name: black, colour: \"#222222\"}, {name: dark blue, colour: \"#223355\"},\n"
+            "  {name: crimson, colour: \"#882233\"}]\n"
+            "metal: [{name: yellow, colour: \"#ccaa44\"}, {name: steel, colour: \"#999999\"},\n"
+            "  {name: silver, colour: \"#c8c8c8\"}]\n"
             "leather: [{name: white, colour: \"#eeeecc\"}, {name: black, colour: \"#333333\"}]\n"
             "skin: [{name: fair, colour: \"#ddbb99\"}]\n"
             "hair: [{name: powdered, colour: \"#dddddd\"}]\n");
@@ -48,7 +50,7 @@ void resolve_everything(const SpecifiedPlate& plate,
                         const SourceMap& sources,
                         std::size_t size) {
     Diagnostics problems;
-    const auto uniform = resolve(plate, customs, {any_palette()}, problems);
+    const auto uniform = resolve(plate, {}, customs, {any_palette()}, problems);
     check_contract(uniform.has_value(), problems, size);
     if (uniform) {
         require(uniform->decided.size() == properties().size());

@@ -282,7 +282,7 @@ TEST_F(ShippedData, HasEveryDefaultAndEveryRank) {
     for (const SpecifiedCustoms::Rank& rank : customs_.ranks) {
         SpecifiedPlate plate;
         plate.rank = rank.name;
-        EXPECT_TRUE(resolve(plate, customs_, palettes_, problems_)) << rank.name.text;
+        EXPECT_TRUE(resolve(plate, {}, customs_, palettes_, problems_)) << rank.name.text;
     }
     EXPECT_GE(customs_.ranks.size(), 5U);
     EXPECT_TRUE(problems_.all().empty());

@@ -20,10 +20,12 @@ cloth:
   - {name: buff, colour: "#ddbb88"}
   - {name: dark blue, colour: "#223355"}
   - {name: black, colour: "#222222"}
+  - {name: crimson, colour: "#882233"}
 metal:
   - {name: white, colour: "#cccccc", other names: [pewter]}
   - {name: yellow, colour: "#ccaa44", other names: [brass]}
   - {name: steel, colour: "#999999"}
+  - {name: silver, colour: "#c8c8c8"}
 leather:
   - {name: white, colour: "#eeeecc"}
   - {name: black, colour: "#333333"}
@@ -80,7 +82,7 @@ inline Outcome resolved(const std::string& plate,
     const auto colours =
         read_palette(sources, sources.add("palette.yaml", palette), outcome.problems);
     if (specified && ranks && colours) {
-        outcome.uniform = resolve(*specified, *ranks, {*colours}, outcome.problems);
+        outcome.uniform = resolve(*specified, {}, *ranks, {*colours}, outcome.problems);
     }
     return outcome;
 }
