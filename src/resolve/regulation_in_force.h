@@ -29,10 +29,12 @@ struct Entry {
     [[nodiscard]] Named named() const;
 };
 
+/// A company and the men it has, if that is written.
 struct CompanyEntry : Entry {
     std::optional<int> men;
 };
 
+/// A rank; `like`: the rank whose dress it begins with, or null.
 struct RankEntry : Entry {
     const WrittenText* like = nullptr;
     bool officer = false;
@@ -59,6 +61,7 @@ struct PlaceInForce {
     [[nodiscard]] std::string called() const;
 };
 
+/// A rule with the edition it stands in.
 struct RuleInForce {
     const Rule* rule = nullptr;
     int edition = 0;
@@ -67,6 +70,7 @@ struct RuleInForce {
     [[nodiscard]] std::string called() const;
 };
 
+/// A step of service with the edition it stands in.
 struct ServiceInForce {
     const ServiceStep* step = nullptr;
     int edition = 0;

@@ -117,7 +117,7 @@ TEST(Resolve, LooksInThePropertysOwnSectionFirst) {
     const Outcome outcome = resolved("plate: A\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(to_hex(outcome.uniform->material(property_id("belts.leather"))->colour), "#eeeecc");
-    EXPECT_EQ(to_hex(outcome.uniform->material(property_id("hat.tape"))->colour), "#eeeeee");
+    EXPECT_EQ(to_hex(outcome.uniform->material(property_id("shirt.cloth"))->colour), "#eeeeee");
 }
 
 TEST(Resolve, MakesACountOfNoneNought) {
