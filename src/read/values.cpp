@@ -82,8 +82,10 @@ class ValueReader {
     }
 
     std::optional<Written> free_words() {
-        auto text =
-            read_words(item_, key_, static_cast<std::size_t>(std::max(row_.most, 0)), context_);
+        const bool number = lower(words_) == kTheRegimentsNumber;
+        const std::size_t most =
+            number ? kTheRegimentsNumber.size() : static_cast<std::size_t>(std::max(row_.most, 0));
+        auto text = read_words(item_, key_, most, context_);
         return text ? std::optional(written(std::move(text->text))) : std::nullopt;
     }
 

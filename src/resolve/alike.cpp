@@ -72,13 +72,14 @@ void check_alike(const InForce& law, const ColourBook& colours, Diagnostics& to)
         auto& alike = seen[look.seen];
         for (const auto& [other, number] : alike) {
             const bool numbered = number != look.number;
-            const std::string both = other->called() + ", and " + place.called() + ",";
             Diagnostic& problem =
                 numbered ? to.warning("resolve.place-taken",
                                       place.span,
                                       "only the number on the buttons tells " + place.called() +
-                                          ", from " + other->called())
-                         : to.error("resolve.place-taken", place.span, both + " come out alike");
+                                          " from " + other->called())
+                         : to.error("resolve.place-taken",
+                                    place.span,
+                                    other->called() + " and " + place.called() + " come out alike");
             problem.labels.push_back({other->span, "the other one"});
             problem.hints.emplace_back(
                 numbered ? "if that is meant, leave it; else give one another colour, button metal "

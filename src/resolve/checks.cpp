@@ -15,11 +15,58 @@ namespace platewright {
 
 namespace {
 
+/// Names that the regulation must know.
+class NameCheck {
+  public:
+    NameCheck(const InForce& law, Diagnostics& to) : law_(law), to_(to) {}
+
+    void corps_class(const WrittenText& name) const {
+        check(name, law_.classes, "class", "class", "classes");
+    }
+
+    void company(const WrittenText& name) const {
+        check(name, law_.companies, "company", "company", "companies");
+    }
+
+    void rank(const WrittenText& name) const { check(name, law_.ranks, "rank", "rank", "ranks"); }
+
+    void order(const WrittenText& name) const {
+        check(name, law_.orders, "order", "order of dress", "orders of dress");
+    }
+
+    void shows(const WrittenText& name) const {
+        check(name, law_.shows, "shows", "way to show the colour", "ways to show the colour");
+    }
+
+  private:
+    template <typename T>
+    void check(const WrittenText& name,
+               const std::vector<T>& entries,
+               const std::string& code,
+               const std::string& called,
+               const std::string& list) const {
+        if (find_entry(entries, name.text) != nullptr) {
+            return;
+        }
+        Diagnostic& problem =
+            to_.error("resolve.unknown-" + code,
+                      name.span,
+                      "the regulation has no " + called + " " + quoted(name.text));
+        add_suggestion(problem, name.text, names_of(entries), "its " + list + " are ");
+        if (entries.empty()) {
+            problem.hints.emplace_back("it knows none; add it to the regulation");
+        }
+    }
+
+    const InForce& law_;
+    Diagnostics& to_;
+};
+
 /// Goes through one regulation with its amendments once.
 class Inspector {
   public:
     Inspector(const InForce& law, const ColourBook& colours, Diagnostics& to)
-        : law_(law), colours_(colours), to_(to) {}
+        : law_(law), names_(law, to), colours_(colours), to_(to) {}
 
     void inspect() {
         for (const SpecifiedRegulation* edition : law_.editions) {
@@ -76,7 +123,7 @@ class Inspector {
         for (const SeriesColour& series : edition.series) {
             inspect_colour(property_id("facings.cloth"), series.colour.text, series.colour.span);
             if (series.corps_class) {
-                inspect_name(*series.corps_class, law_.classes, "class", "classes");
+                names_.corps_class(*series.corps_class);
             }
             for (const SeriesPlace& place : series.regiments) {
                 const auto [at, is_new] = taken.try_emplace(place.number, place.span);
@@ -84,7 +131,7 @@ class Inspector {
                     report_taken(place, at->second);
                 }
                 if (place.shows) {
-                    inspect_name(*place.shows, law_.shows, "shows", "ways to show the colour");
+                    names_.shows(*place.shows);
                 }
                 if (place.buttons) {
                     inspect_colour(
@@ -117,13 +164,13 @@ class Inspector {
         }
         switch (asked.fact) {
             case Asked::Fact::corps_class:
-                return inspect_name(word, law_.classes, "class", "classes");
+                return names_.corps_class(word);
             case Asked::Fact::company:
-                return inspect_name(word, law_.companies, "company", "companies");
+                return names_.company(word);
             case Asked::Fact::rank:
-                return inspect_name(word, law_.ranks, "rank", "ranks");
+                return names_.rank(word);
             case Asked::Fact::order:
-                return inspect_name(word, law_.orders, "order", "orders of dress");
+                return names_.order(word);
             case Asked::Fact::property:
                 return inspect_colour(asked.property, word.text, word.span);
             case Asked::Fact::regiment:
@@ -154,31 +201,11 @@ class Inspector {
         }
     }
 
-    template <typename T>
-    void inspect_name(const WrittenText& name,
-                      const std::vector<T>& entries,
-                      const std::string& what,
-                      const std::string& list) {
-        if (find_entry(entries, name.text) != nullptr) {
-            return;
-        }
-        const std::string kind = what == "shows"   ? "way to show the colour"
-                                 : what == "order" ? "order of dress"
-                                                   : what;
-        Diagnostic& problem = to_.error("resolve.unknown-" + what,
-                                        name.span,
-                                        "the regulation has no " + kind + " " + quoted(name.text));
-        add_suggestion(problem, name.text, names_of(entries), "its " + list + " are ");
-        if (entries.empty()) {
-            problem.hints.push_back("it knows none; add it to the regulation");
-        }
-    }
-
     void inspect_likeness() {
         std::set<const RankEntry*> told;
         for (const RankEntry& rank : law_.ranks) {
             if (rank.like != nullptr) {
-                inspect_name(*rank.like, law_.ranks, "rank", "ranks");
+                names_.rank(*rank.like);
             }
             const std::vector<const RankEntry*> line = likeness(rank, law_);
             const RankEntry& last = *line.front();
@@ -205,7 +232,7 @@ class Inspector {
     void inspect_strength() {
         for (const Battalion* battalion : law_.battalions) {
             for (const auto& [company, number] : battalion->companies) {
-                inspect_name(company, law_.companies, "company", "companies");
+                names_.company(company);
             }
         }
         const Establishment sum = establishment_of(law_);
@@ -227,11 +254,38 @@ class Inspector {
     }
 
     const InForce& law_;
+    NameCheck names_;
     const ColourBook& colours_;
     Diagnostics& to_;
 };
 
 }  // namespace
+
+void check_departures(const std::vector<Departure>& departures,
+                      const InForce* law,
+                      Diagnostics& to) {
+    for (const Departure& each : departures) {
+        if (each.from && each.until && each.until->date < each.from->date) {
+            to.error("resolve.dates",
+                     each.until->span,
+                     "the departure ends on " + to_string(each.until->date) + ", before it begins")
+                .labels.push_back({each.from->span, "begins on " + to_string(each.from->date)});
+        }
+        if (law == nullptr) {
+            continue;
+        }
+        const NameCheck names(*law, to);
+        for (const WrittenText& name : each.companies) {
+            names.company(name);
+        }
+        for (const WrittenText& name : each.ranks) {
+            names.rank(name);
+        }
+        for (const WrittenText& name : each.orders) {
+            names.order(name);
+        }
+    }
+}
 
 Establishment establishment_of(const InForce& law) {
     Establishment all;

@@ -12,6 +12,13 @@ namespace platewright {
 /// where only the number on the buttons tells them apart.
 void check_alike(const InForce& law, const ColourBook& colours, Diagnostics& to);
 
+/// Departures that end before they begin, or that name what the regulation does not know; without
+/// a regulation (null) only the days are looked at. Errors: resolve.dates, resolve.unknown-company,
+/// -rank, -order.
+void check_departures(const std::vector<Departure>& departures,
+                      const InForce* law,
+                      Diagnostics& to);
+
 /// What a regiment, all places filled, and its battalions come to.
 struct Establishment {
     struct Unit {

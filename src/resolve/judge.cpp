@@ -8,13 +8,11 @@
 #include <utility>
 
 #include "base/text.h"
+#include "vocabulary/phrases.h"
 
 namespace platewright {
 
 namespace {
-
-/// Written before a property that is meant as the regiment wears it.
-constexpr std::string_view kTheRegiments = "the regiment's ";
 
 bool is_colour(PropertyId id) {
     const Kind kind = properties()[id].kind;
@@ -156,14 +154,14 @@ class Judge {
     std::optional<Value> number_of_regiment(PropertyId id,
                                             const std::string& text,
                                             const Decision& decision) {
-        if (properties()[id].kind != Kind::words || !same_name(text, "the regiment's number")) {
+        if (properties()[id].kind != Kind::words || !same_name(text, kTheRegimentsNumber)) {
             return Value(text);
         }
         const std::string number =
             regiment_.number ? std::to_string(*regiment_.number) : std::string("none");
         Decision following = decision;
         following.as_written = number;
-        following.reason = "the regiment's number";
+        following.reason = kTheRegimentsNumber;
         cases_[id].chain.push_back(std::move(following));
         return regiment_.number ? Value(number) : Value(Absent{});
     }

@@ -58,7 +58,8 @@ class Finder {
         }
         find_class();
         man_.company = find_in(law_.companies, plate_.company, "company", "companies");
-        man_.order = find_in(law_.orders, plate_.order_of_dress, "order of dress", "orders");
+        man_.order =
+            find_in(law_.orders, plate_.order_of_dress, "order of dress", "orders of dress");
         find_rank();
         if (plate_.years_of_service) {
             man_.years = plate_.years_of_service->years;
@@ -224,8 +225,7 @@ class Finder {
             }
         }
         if (entries.empty()) {
-            problem.hints.push_back("it knows none; add them under '" +
-                                    std::string(section == "orders" ? "orders of dress" : section) +
+            problem.hints.push_back("it knows none; add them under '" + std::string(section) +
                                     ":'");
         }
         add_suggestion(

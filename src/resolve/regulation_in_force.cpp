@@ -225,7 +225,7 @@ Named Entry::named() const {
 
 std::string PlaceInForce::called() const {
     return "regiment " + std::to_string(number) +
-           (name.text != nullptr ? ", " + name.text->text : std::string());
+           (name.text != nullptr ? " (" + name.text->text + ")" : std::string());
 }
 
 std::string RuleInForce::called() const {

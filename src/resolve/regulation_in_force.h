@@ -57,7 +57,7 @@ struct PlaceInForce {
     SeriesWord shows;
     SeriesWord buttons;
 
-    /// `regiment 3, Varrenau`.
+    /// `regiment 3 (Varrenau)`.
     [[nodiscard]] std::string called() const;
 };
 

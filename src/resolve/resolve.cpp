@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "resolve/checks.h"
 #include "resolve/colours.h"
 #include "resolve/judge.h"
 #include "resolve/man.h"
@@ -86,6 +87,11 @@ class Resolver {
             hear_custom(customs, uniform, said);
         }
         hear_others(man, said);
+        const InForce* known = law ? &*law : nullptr;
+        check_departures(plate_.departures, known, to_);
+        if (orders_.regiment) {
+            check_departures(orders_.regiment->departures, known, to_);
+        }
         uniform.facts = facts_of(man);
         if (!law) {
             name_what_is_written(uniform.facts);

@@ -25,6 +25,9 @@ std::span<const Phrase> phrases();
 /// Written before a property that is meant as the regiment wears it.
 inline constexpr std::string_view kTheRegiments = "the regiment's ";
 
+/// The one phrase for a text: the regiment's number in the series, for the buttons.
+inline constexpr std::string_view kTheRegimentsNumber = "the regiment's number";
+
 /// `the facing colour` is `as facings.cloth`; `the regiment's facing colour` is `as the regiment's
 /// facings.cloth`: the value decided by statements up to the regiment's own, before company, rank,
 /// service, order of dress and plate. Capitals do not matter. Nothing if it is no phrase.
