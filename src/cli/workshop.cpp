@@ -288,15 +288,26 @@ std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagno
 }
 
 void Workshop::check_regulation(FileId file, Diagnostics& to) {
-    static_cast<void>(orders_.of_regulation(file, to));
+    check_editions(orders_.of_regulation(file, to), to);
 }
 
 void Workshop::check_regiment(FileId file, Diagnostics& to) {
-    static_cast<void>(orders_.of_regiment(file, to));
+    if (const auto orders = orders_.of_regiment(file, to)) {
+        for (const auto& editions : orders->regulations) {
+            check_editions(editions, to);
+        }
+    }
+}
+
+void Workshop::check_editions(const std::vector<SpecifiedRegulation>& editions, Diagnostics& to) {
+    add_all(palettes().problems, to);
+    if (palettes_->value && !editions.empty()) {
+        platewright::check_regulation(editions, *palettes_->value, to);
+    }
 }
 
 std::optional<Uniform> Workshop::uniform_of(const Job& job, Diagnostics& to) const {
-    return resolve(job.plate, {}, *job.customs, *palettes_->value, to);
+    return resolve(job.plate, *job.orders, *job.customs, *palettes_->value, to);
 }
 
 std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale) {

@@ -52,7 +52,8 @@ class Workshop {
     /// the stages add. Problems of the data are added at every plate that needs it.
     std::optional<Job> prepare(FileId plate, bool with_views, Diagnostics& to, Timings& timings);
 
-    /// Reads a regulation with what it amends, or a regiment with its regulations.
+    /// Reads and looks through a regulation with what it amends, or a regiment with its
+    /// regulations.
     void check_regulation(FileId file, Diagnostics& to);
     void check_regiment(FileId file, Diagnostics& to);
 
@@ -70,6 +71,7 @@ class Workshop {
         Diagnostics problems;
     };
 
+    void check_editions(const std::vector<SpecifiedRegulation>& editions, Diagnostics& to);
     /// Loads what the plate needs.
     std::optional<Job> equip(SpecifiedPlate plate, bool with_views, Diagnostics& to);
     const Loaded<std::vector<SpecifiedPalette>>& palettes();
