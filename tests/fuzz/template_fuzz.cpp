@@ -37,8 +37,10 @@ Uniform any_uniform() {
                 decided.value = std::string(property.initial);
                 break;
         }
-        decided.chain.push_back(
-            {Strength::initial, std::string(property.initial), std::nullopt, "built-in default"});
+        Decision initial;
+        initial.as_written = property.initial;
+        initial.reason = "built-in default";
+        decided.chain.push_back(initial);
         uniform.decided.push_back(decided);
     }
     return uniform;

@@ -45,16 +45,62 @@ const SpecifiedPalette& any_palette() {
     return kPalette;
 }
 
-void resolve_everything(const SpecifiedPlate& plate,
-                        const SpecifiedCustoms& customs,
-                        const SourceMap& sources,
-                        std::size_t size) {
+void resolve_under(const SpecifiedPlate& plate,
+                   const Orders& orders,
+                   const SourceMap& sources,
+                   std::size_t size) {
     Diagnostics problems;
-    const auto uniform = resolve(plate, {}, customs, {any_palette()}, problems);
+    const auto uniform = resolve(plate, orders, {}, {any_palette()}, problems);
     check_contract(uniform.has_value(), problems, size);
     if (uniform) {
         require(uniform->decided.size() == properties().size());
         require(!dump(*uniform, sources).empty());
+    }
+}
+
+/// Some man of whom the regulation speaks.
+SpecifiedPlate man_of(const SpecifiedRegulation& regulation) {
+    SpecifiedPlate plate;
+    plate.title.text = "x";
+    if (!regulation.ranks.empty()) {
+        plate.rank = regulation.ranks.back().block.name;
+    }
+    if (!regulation.companies.empty()) {
+        plate.company = regulation.companies.back().block.name;
+    }
+    if (!regulation.orders.empty()) {
+        plate.order_of_dress = regulation.orders.back().name;
+    }
+    if (!regulation.series.empty() && !regulation.series.back().regiments.empty()) {
+        plate.regiment = regulation.series.back().regiments.back().name;
+    }
+    constexpr double long_service = 30;
+    plate.years_of_service = WrittenYears{long_service, {}};
+    return plate;
+}
+
+void read_as_regulation(const SourceMap& sources, FileId file, std::size_t size) {
+    Diagnostics problems;
+    const auto regulation = read_regulation(sources, file, problems);
+    check_contract(regulation.has_value(), problems, size);
+    if (regulation) {
+        require(!dump(*regulation, sources).empty());
+        resolve_under(man_of(*regulation), {{{*regulation}}, {}}, sources, size);
+        Diagnostics of_check;
+        check_regulation({*regulation}, {any_palette()}, of_check);
+        check_contract(of_check.error_count() == 0, of_check, size);
+    }
+}
+
+void read_as_regiment(const SourceMap& sources, FileId file, std::size_t size) {
+    Diagnostics problems;
+    const auto regiment = read_regiment(sources, file, problems);
+    check_contract(regiment.has_value(), problems, size);
+    if (regiment) {
+        require(!dump(*regiment, sources).empty());
+        SpecifiedPlate plate;
+        plate.title.text = "x";
+        resolve_under(plate, {{}, *regiment}, sources, size);
     }
 }
 
@@ -66,16 +112,10 @@ void read_everything(const std::string& text) {
     check_contract(plate.has_value(), of_plate, text.size());
     if (plate) {
         require(!dump(*plate, sources).empty());
-        resolve_everything(*plate, {}, sources, text.size());
+        resolve_under(*plate, {}, sources, text.size());
     }
-    Diagnostics of_regulation;
-    const auto regulation = read_regulation(sources, file, of_regulation);
-    check_contract(regulation.has_value(), of_regulation, text.size());
-    require(!regulation || !dump(*regulation, sources).empty());
-    Diagnostics of_regiment;
-    const auto regiment = read_regiment(sources, file, of_regiment);
-    check_contract(regiment.has_value(), of_regiment, text.size());
-    require(!regiment || !dump(*regiment, sources).empty());
+    read_as_regulation(sources, file, text.size());
+    read_as_regiment(sources, file, text.size());
     Diagnostics of_customs;
     const bool customs = read_customs(sources, file, of_customs).has_value();
     check_contract(customs, of_customs, text.size());
