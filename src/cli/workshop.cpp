@@ -326,11 +326,17 @@ namespace {
 std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, const Paper& paper) {
     std::vector<PlateDetail> details;
     for (const WrittenText& asked : job.plate.details) {
-        for (const auto& [name, view] : job.views) {
-            if (const auto frame = frame_of(*view, asked.text)) {
-                details.push_back(
-                    {asked.text,
-                     compose(uniform, *view, job.ornaments, window_scale(*frame, paper), frame)});
+        for (const WrittenText& name : views_asked(job.plate)) {
+            const auto view = job.views.find(name.text);
+            const auto frame =
+                view == job.views.end() ? std::nullopt : frame_of(*view->second, asked.text);
+            if (frame) {
+                details.push_back({asked.text,
+                                   compose(uniform,
+                                           *view->second,
+                                           job.ornaments,
+                                           window_scale(*frame, paper),
+                                           frame)});
                 break;
             }
         }

@@ -7,7 +7,7 @@
 
 #include "base/text.h"
 #include "compose/compose.h"
-#include "vocabulary/condition.h"
+#include "compose/footnotes.h"
 
 namespace platewright {
 
@@ -40,14 +40,6 @@ bool keyed(const Property& row) {
 
 bool same(const Material& a, const KeyEntry& b) {
     return b.name.starts_with(a.name) && a.colour == b.colour && a.metal == b.metal;
-}
-
-/// Trimmings that are not there name no place: buttonhole lace without laced holes, marks of no
-/// rank.
-bool shown(const Uniform& uniform, const Property& row) {
-    std::string problem;
-    const auto condition = parse_condition(row.speaks_when, problem);
-    return !condition || holds(*condition, [&uniform](PropertyId id) { return uniform.word(id); });
 }
 
 /// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
@@ -87,11 +79,20 @@ std::string measure_words(const Uniform& uniform, std::string_view key) {
     return words;
 }
 
-void describe_marks(const Uniform& uniform, Captions& captions) {
-    const std::string shape = uniform.word(property_id("marks.shape"));
-    const int number = uniform.count(property_id("marks.number"));
-    if (shape == "none" || number == 0) {
-        return;
+/// A choice with the mark of its footnote.
+std::string choice_words(const Uniform& uniform, const Footnotes& notes, std::string_view key) {
+    const PropertyId id = property_id(key);
+    return uniform.word(id) + notes.mark(id);
+}
+
+/// "2 bars of white, both sleeves, above the cuff; 12 mm wide, 10 mm apart"; empty if there are
+/// none. `group`: `marks` or `service`.
+std::string marks_words(const Uniform& uniform, const std::string& group) {
+    const auto id = [&group](const char* name) { return property_id(group + "." + name); };
+    const std::string shape = uniform.word(id("shape"));
+    const int number = uniform.count(id("number"));
+    if (shape == "none" || number == 0 || !speaks(uniform, properties()[id("cloth")])) {
+        return {};
     }
     const std::map<std::string, std::string> names{{"bars", "bar"},
                                                    {"slanted", "slanted bar"},
@@ -99,18 +100,89 @@ void describe_marks(const Uniform& uniform, Captions& captions) {
                                                    {"chevrons-down", "chevron, point down"}};
     const auto name = names.find(shape);
     const std::string what = name != names.end() ? name->second : shape;
-    const std::string sleeves = uniform.word(property_id("marks.sleeves"));
+    const std::string sleeves = uniform.word(id("sleeves"));
     const std::string place =
-        uniform.word(property_id("marks.place")) == "upper-arm" ? "upper arm" : "above the cuff";
+        uniform.word(id("place")) == "upper-arm" ? "upper arm" : "above the cuff";
     const std::size_t comma = what.find(',');
-    std::string words = comma == std::string::npos
-                            ? plural(number, what)
-                            : plural(number, what.substr(0, comma)) + what.substr(comma);
-    words += " of " + uniform.word(property_id("marks.cloth")) + ", " +
-             (sleeves == "both" ? "both sleeves" : sleeves + " sleeve") + ", " + place + "; " +
-             measure_words(uniform, "marks.width") + " wide" +
-             (number > 1 ? ", " + measure_words(uniform, "marks.spacing") + " apart" : "");
-    captions.particulars.emplace_back("rank marks", words);
+    const std::string counted = comma == std::string::npos
+                                    ? plural(number, what)
+                                    : plural(number, what.substr(0, comma)) + what.substr(comma);
+    return counted + " of " + uniform.word(id("cloth")) + ", " +
+           (sleeves == "both" ? "both sleeves" : sleeves + " sleeve") + ", " + place + "; " +
+           measure_words(uniform, group + ".width") + " wide" +
+           (number > 1 ? ", " + measure_words(uniform, group + ".spacing") + " apart" : "");
+}
+
+void describe_marks(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
+    for (const auto& [group, name] : {std::pair{"marks", "rank marks"}, {"service", "service"}}) {
+        const std::string words = marks_words(uniform, group);
+        if (!words.empty()) {
+            const PropertyId number = property_id(std::string(group) + ".number");
+            captions.particulars.emplace_back(name, words + notes.mark(number));
+        }
+    }
+}
+
+/// Only what is not the usual long coat with full lapels.
+void describe_coat(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
+    const std::string cut = uniform.word(property_id("coat.cut"));
+    if (cut == "none") {
+        captions.particulars.emplace_back("coat", "laid off" + notes.mark(property_id("coat.cut")));
+        return;
+    }
+    const Property& lapels = properties()[property_id("lapels.shape")];
+    const bool has_lapels = speaks(uniform, lapels);
+    const std::string shape = uniform.word(property_id("lapels.shape"));
+    if (cut != "long" || !has_lapels || shape != "full") {
+        const std::string closing = has_lapels ? shape + " lapels" : "without lapels";
+        captions.particulars.emplace_back(
+            "coat", choice_words(uniform, notes, "coat.cut") + ", " + closing);
+    }
+}
+
+void describe_pockets(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
+    if (!speaks(uniform, properties()[property_id("pockets.direction")])) {
+        return;
+    }
+    std::string words = choice_words(uniform, notes, "pockets.direction");
+    const std::string shape = uniform.word(property_id("pockets.shape"));
+    words += shape == "scalloped" ? "" : ", " + choice_words(uniform, notes, "pockets.shape");
+    const bool large = uniform.word(property_id("pockets.size")) == "large";
+    words += large ? ", " + choice_words(uniform, notes, "pockets.size") : "";
+    captions.particulars.emplace_back("pockets", words);
+}
+
+void describe_shoulders(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
+    const PropertyId worn = property_id("epaulettes.worn");
+    if (uniform.word(worn) == "none" || !speaks(uniform, properties()[worn])) {
+        return;
+    }
+    const std::string sides = uniform.word(worn);
+    const bool fringed = uniform.material(property_id("epaulettes.fringe")) != nullptr;
+    captions.particulars.emplace_back(
+        "epaulettes",
+        (sides == "both" ? "both shoulders" : sides + " shoulder") + notes.mark(worn) +
+            (fringed ? ", " + uniform.word(property_id("epaulettes.fringe-kind")) + " fringe"
+                     : ", without fringe"));
+}
+
+void describe_hat(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
+    if (uniform.word(property_id("hat.shape")) != "three-cornered") {
+        captions.particulars.emplace_back("hat", choice_words(uniform, notes, "hat.shape"));
+    }
+}
+
+/// Where the facts are from, if the plate does not say so itself.
+std::string source_of(const Uniform& uniform) {
+    std::string source = uniform.source;
+    if (!source.empty()) {
+        return source;
+    }
+    for (const NamedRegulation& regulation : uniform.facts.regulations) {
+        source += (source.empty() ? "" : "; ") +
+                  (regulation.source.empty() ? regulation.title : regulation.source);
+    }
+    return source;
 }
 
 void describe_buttons(const Uniform& uniform, Captions& captions) {
@@ -145,8 +217,9 @@ Captions captions_of(const Uniform& uniform) {
     captions.rank = uniform.rank;
     captions.year = uniform.year;
     captions.drawn_by = uniform.drawn_by;
-    captions.source = uniform.source;
+    captions.source = source_of(uniform);
     captions.notes = uniform.notes;
+    const Footnotes notes(uniform);
     std::vector<PropertyId> order(properties().size());
     std::iota(order.begin(), order.end(), PropertyId{0});
     std::ranges::stable_sort(
@@ -154,14 +227,22 @@ Captions captions_of(const Uniform& uniform) {
     for (const PropertyId id : order) {
         const Property& row = properties()[id];
         const Material* material = uniform.material(id);
-        if (material != nullptr && keyed(row) && shown(uniform, row)) {
-            add_to_key(captions.key, *material, std::string(row.called()));
+        if (material != nullptr && keyed(row) && speaks(uniform, row)) {
+            add_to_key(captions.key, *material, std::string(row.called()) + notes.mark(id));
         }
     }
+    describe_coat(uniform, notes, captions);
     describe_buttons(uniform, captions);
-    captions.particulars.emplace_back("cuffs", uniform.word(property_id("cuffs.shape")));
-    captions.particulars.emplace_back("pockets", uniform.word(property_id("pockets.direction")));
-    describe_marks(uniform, captions);
+    if (speaks(uniform, properties()[property_id("cuffs.shape")])) {
+        captions.particulars.emplace_back("cuffs", choice_words(uniform, notes, "cuffs.shape"));
+    }
+    describe_pockets(uniform, notes, captions);
+    describe_shoulders(uniform, notes, captions);
+    describe_marks(uniform, notes, captions);
+    describe_hat(uniform, notes, captions);
+    for (std::string& line : notes.lines()) {
+        captions.notes.push_back(std::move(line));
+    }
     return captions;
 }
 

@@ -40,7 +40,7 @@ inline Uniform trial_uniform() {
     for (PropertyId id = 0; id < properties().size(); ++id) {
         const Property& row = properties()[id];
         Decided decided;
-        decided.chain.push_back({Strength::initial, "", std::nullopt, "built-in default"});
+        decided.chain.emplace_back().reason = "built-in default";
         switch (row.kind) {
             case Kind::cloth:
             case Kind::metal:

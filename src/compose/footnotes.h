@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// Footnotes of a plate: what was not worn as ordered, and what is not documented.
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "resolve/uniform.h"
+
+namespace platewright {
+
+/// The footnotes of one man, each with a mark that stands where the matter is named.
+class Footnotes {
+  public:
+    /// Goes through everything that is to be seen on him.
+    explicit Footnotes(const Uniform& uniform);
+
+    /// The mark of a property, `*`, `†` …; empty if there is nothing to say of it.
+    [[nodiscard]] std::string mark(PropertyId id) const;
+
+    /// "* pockets: not as ordered, instead of the rule 'upright pockets': …", in the order of the
+    /// marks.
+    [[nodiscard]] std::vector<std::string> lines() const;
+
+  private:
+    struct Note {
+        std::string words;
+        std::vector<std::string> about;
+    };
+
+    void add(PropertyId id, std::string words);
+
+    std::vector<Note> notes_;
+    std::map<PropertyId, std::size_t> of_;
+};
+
+/// Whether the property says anything of this man: the lace of loops only where there are loops.
+bool speaks(const Uniform& uniform, const Property& row);
+
+}  // namespace platewright
