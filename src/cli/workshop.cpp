@@ -292,9 +292,13 @@ void Workshop::check_regulation(FileId file, Diagnostics& to) {
 }
 
 void Workshop::check_regiment(FileId file, Diagnostics& to) {
+    add_all(palettes().problems, to);
     if (const auto orders = orders_.of_regiment(file, to)) {
         for (const auto& editions : orders->regulations) {
             check_editions(editions, to);
+        }
+        if (palettes_->value) {
+            platewright::check_regiment(*orders, *palettes_->value, to);
         }
     }
 }

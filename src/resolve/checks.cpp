@@ -15,6 +15,18 @@ namespace platewright {
 
 namespace {
 
+void check_colour(PropertyId id,
+                  const std::string& name,
+                  const Span& span,
+                  const ColourBook& colours,
+                  Diagnostics& to) {
+    const Kind kind = properties()[id].kind;
+    const bool colour = kind == Kind::cloth || kind == Kind::metal;
+    if (colour && followed(name).empty() && !same_name(name, "none") && !colours.find(id, name)) {
+        report_colour(id, name, span, colours, to);
+    }
+}
+
 /// Names that the regulation must know.
 class NameCheck {
   public:
@@ -101,21 +113,10 @@ class Inspector {
         }
     }
 
-    void inspect_block(const Block& block) {
-        for (const auto& [id, written] : block.values) {
-            if (const auto* text = std::get_if<std::string>(&written.value)) {
-                inspect_colour(id, *text, written.span);
-            }
-        }
-    }
+    void inspect_block(const Block& block) { check_colours(block, colours_, to_); }
 
     void inspect_colour(PropertyId id, const std::string& name, const Span& span) {
-        const Kind kind = properties()[id].kind;
-        const bool colour = kind == Kind::cloth || kind == Kind::metal;
-        if (colour && followed(name).empty() && !same_name(name, "none") &&
-            !colours_.find(id, name)) {
-            report_colour(id, name, span, colours_, to_);
-        }
+        check_colour(id, name, span, colours_, to_);
     }
 
     void inspect_series(const SpecifiedRegulation& edition) {
@@ -260,6 +261,14 @@ class Inspector {
 };
 
 }  // namespace
+
+void check_colours(const Block& block, const ColourBook& colours, Diagnostics& to) {
+    for (const auto& [id, written] : block.values) {
+        if (const auto* text = std::get_if<std::string>(&written.value)) {
+            check_colour(id, *text, written.span, colours, to);
+        }
+    }
+}
 
 void check_departures(const std::vector<Departure>& departures,
                       const InForce* law,

@@ -12,6 +12,9 @@ namespace platewright {
 /// where only the number on the buttons tells them apart.
 void check_alike(const InForce& law, const ColourBook& colours, Diagnostics& to);
 
+/// Colours of a block that no palette has. Errors: resolve.unknown-colour, resolve.unknown-metal.
+void check_colours(const Block& block, const ColourBook& colours, Diagnostics& to);
+
 /// Departures that end before they begin, or that name what the regulation does not know; without
 /// a regulation (null) only the days are looked at. Errors: resolve.dates, resolve.unknown-company,
 /// -rank, -order.

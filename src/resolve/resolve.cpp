@@ -99,7 +99,8 @@ class Resolver {
         uniform.facts.as_ordered = plate_.as_ordered;
         uniform.rank = man.rank != nullptr ? man.rank->name : uniform.rank;
         uniform.decided = decide(man, said);
-        if (law) {
+        // What only a rank or a company decides cannot be asked of nobody in particular.
+        if (law && !plate_.title.text.empty()) {
             find_undecided(uniform, *law);
         }
         return uniform;
@@ -236,6 +237,19 @@ std::optional<Uniform> resolve(const SpecifiedPlate& plate,
         return std::nullopt;
     }
     return man;
+}
+
+void check_regiment(const Orders& orders,
+                    const std::vector<SpecifiedPalette>& palettes,
+                    Diagnostics& to) {
+    const ColourBook colours(palettes);
+    const SpecifiedPlate nobody;
+    static_cast<void>(Resolver(nobody, orders, colours, to).run({}));
+    if (orders.regiment) {
+        for (const Departure& departure : orders.regiment->departures) {
+            check_colours(departure.wear, colours, to);
+        }
+    }
 }
 
 }  // namespace platewright

@@ -36,6 +36,12 @@ void check_regulation(const std::vector<SpecifiedRegulation>& editions,
                       const std::vector<SpecifiedPalette>& palettes,
                       Diagnostics& to);
 
+/// Looks a regiment's file through that no man has to be dressed by: its place in the regulation,
+/// names and colours that are not known, what contradicts itself. Errors: as above.
+void check_regiment(const Orders& orders,
+                    const std::vector<SpecifiedPalette>& palettes,
+                    Diagnostics& to);
+
 /// Text dump of the stage: one line a property in table order: key, value, colour, and the chain of
 /// decisions with places.
 std::string dump(const Uniform& uniform, const SourceMap& sources);
