@@ -233,6 +233,7 @@ class RegulationReader {
                         "a colour of the series",
                         {{"colour", &colour.colour},
                          {"class", &colour.corps_class},
+                         {"alike", &colour.alike},
                          {"regiments", regiments}},
                         {nullptr, &colour.grounds},
                         context_);

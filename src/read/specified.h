@@ -150,6 +150,8 @@ struct SeriesColour {
     WrittenText colour;
     std::optional<WrittenText> corps_class;
     std::vector<SeriesPlace> regiments;
+    /// Nothing is meant to tell them apart.
+    bool alike = false;
     Grounds grounds;
 };
 

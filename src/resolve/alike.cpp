@@ -71,6 +71,9 @@ void check_alike(const InForce& law, const ColourBook& colours, Diagnostics& to)
         Look look = look_of(place, law, colours);
         auto& alike = seen[look.seen];
         for (const auto& [other, number] : alike) {
+            if (place.alike && other->alike) {
+                continue;
+            }
             const bool numbered = number != look.number;
             Diagnostic& problem =
                 numbered ? to.warning("resolve.place-taken",

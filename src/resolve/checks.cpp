@@ -91,6 +91,7 @@ class Inspector {
             }
         }
         inspect_likeness();
+        inspect_service();
         inspect_strength();
     }
 
@@ -199,6 +200,14 @@ class Inspector {
                                             word.span,
                                             "the regulation has no regiment " + quoted(word.text));
             add_suggestion(problem, word.text, names, "its regiments are ");
+        }
+    }
+
+    void inspect_service() {
+        for (const ServiceInForce& each : law_.service) {
+            for (const WrittenText& rank : each.step->ranks) {
+                names_.rank(rank);
+            }
         }
     }
 

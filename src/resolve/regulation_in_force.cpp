@@ -44,6 +44,7 @@ void add_place(InForce& law, const SeriesColour& series, const SeriesPlace& plac
     }
     at->span = place.span;
     at->colour = {&series.colour, edition, &series.grounds};
+    at->alike = series.alike;
     replace(at->corps_class, series.corps_class, edition, series.grounds);
     replace(at->name, place.name, edition, series.grounds);
     replace(at->shows, place.shows, edition, series.grounds);

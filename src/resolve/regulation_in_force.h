@@ -56,6 +56,8 @@ struct PlaceInForce {
     SeriesWord corps_class;
     SeriesWord shows;
     SeriesWord buttons;
+    /// Meant to look like others that are so too.
+    bool alike = false;
 
     /// `regiment 3 (Varrenau)`.
     [[nodiscard]] std::string called() const;

@@ -183,13 +183,20 @@ void say_rank(std::vector<Statement>& to, const RankEntry& rank, const InForce& 
     }
 }
 
-void say_service(std::vector<Statement>& to, double years, const InForce& law) {
+bool among(const std::vector<WrittenText>& names, const Entry* entry) {
+    return names.empty() ||
+           (entry != nullptr && std::ranges::any_of(names, [&](const WrittenText& name) {
+                return same_name(name.text, entry->name);
+            }));
+}
+
+void say_service(std::vector<Statement>& to, const Man& man, const InForce& law) {
     constexpr int decimals = 3;
     int layer = -1;
     const ServiceInForce* before = nullptr;
     for (const ServiceInForce& each : law.service) {
         const ServiceStep& step = *each.step;
-        if (!reaches(years, step)) {
+        if (!reaches(*man.years, step) || !among(step.ranks, man.rank)) {
             continue;
         }
         const bool same = before != nullptr && before->step->years == step.years &&
@@ -204,13 +211,6 @@ void say_service(std::vector<Statement>& to, double years, const InForce& law) {
             law.file_grounds(each.edition),
             {Strength::service, reason + law.amended(each.edition), layer});
     }
-}
-
-bool among(const std::vector<WrittenText>& names, const Entry* entry) {
-    return names.empty() ||
-           (entry != nullptr && std::ranges::any_of(names, [&](const WrittenText& name) {
-                return same_name(name.text, entry->name);
-            }));
 }
 
 bool concerns(const Departure& departure, const Man& man) {
@@ -276,7 +276,7 @@ std::vector<Statement> statements_of(const Man& man) {
         say_rank(said, *man.rank, law);
     }
     if (man.years) {
-        say_service(said, *man.years, law);
+        say_service(said, man, law);
     }
     say_entry(said, man.order, law, Strength::order, "order of dress");
     return said;
