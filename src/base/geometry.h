@@ -60,6 +60,8 @@ struct Rect {
 
     /// The rectangle `by` mm larger on every side.
     [[nodiscard]] Rect grown(double by) const;
+
+    friend bool operator==(const Rect&, const Rect&) = default;
 };
 
 /// x' = a x + c y + e, y' = b x + d y + f, as in SVG's `matrix(a b c d e f)`.

@@ -4,8 +4,12 @@
 
 #include <array>
 #include <charconv>
+#include <cstdlib>
+#include <map>
+#include <string_view>
 #include <utility>
 
+#include "base/text.h"
 #include "vocabulary/examples.h"
 
 namespace platewright::cli {
@@ -104,19 +108,47 @@ class Indexer {
                        window.frame);
     }
 
-    /// The first view in whose frame the option looks different from its opposite.
+    /// The view in whose frame the option differs most from its opposite; an earlier one where that
+    /// shows it nearly as well.
     Window window_for(PropertyId id, const Example& option) {
         std::vector<Setting> without = option.settings;
         without.back().value = opposite(id, option.value);
         const auto with = wearing(option.settings);
         const auto plain = wearing(without);
         const std::vector<Window> windows = windows_of(id);
+        Window best = windows.front();
+        std::size_t most = 0;
         for (const Window& window : windows) {
-            if (with && plain && dump(picture(*with, window)) != dump(picture(*plain, window))) {
-                return window;
+            const bool framed = !(window.frame == frame_of(*window.view));
+            if (most > 0 && !framed) {
+                break;
+            }
+            const std::size_t difference =
+                with && plain
+                    ? lines_apart(dump(picture(*with, window)), dump(picture(*plain, window)))
+                    : 0;
+            if (difference > most + most / 2) {
+                most = difference;
+                best = window;
             }
         }
-        return windows.front();
+        return best;
+    }
+
+    /// How many lines stand in one text and not in the other.
+    static std::size_t lines_apart(const std::string& a, const std::string& b) {
+        std::map<std::string_view, int> counts;
+        for (const std::string_view line : split(a, '\n')) {
+            ++counts[line];
+        }
+        for (const std::string_view line : split(b, '\n')) {
+            --counts[line];
+        }
+        std::size_t apart = 0;
+        for (const auto& [line, count] : counts) {
+            apart += static_cast<std::size_t>(std::abs(count));
+        }
+        return apart;
     }
 
     static std::string opposite(PropertyId id, const std::string& value) {

@@ -38,6 +38,12 @@ bool keyed(const Property& row) {
     return row.work != Work::none;
 }
 
+/// A plume of one colour has no tip to speak of.
+bool same_as_plume(const Uniform& uniform, const Property& row) {
+    return row.key == "hat.plume-tip" &&
+           uniform.word(property_id(row.key)) == uniform.word(property_id("hat.plume"));
+}
+
 bool same(const Material& a, const KeyEntry& b) {
     return b.name.starts_with(a.name) && a.colour == b.colour && a.metal == b.metal;
 }
@@ -227,7 +233,8 @@ Captions captions_of(const Uniform& uniform) {
     for (const PropertyId id : order) {
         const Property& row = properties()[id];
         const Material* material = uniform.material(id);
-        if (material != nullptr && keyed(row) && speaks(uniform, row)) {
+        if (material != nullptr && keyed(row) && speaks(uniform, row) &&
+            !same_as_plume(uniform, row)) {
             add_to_key(captions.key, *material, std::string(row.called()) + notes.mark(id));
         }
     }

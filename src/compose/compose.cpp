@@ -300,6 +300,10 @@ Rect frame_of(const Template& from, const Uniform& uniform) {
     // Room for the outline and a little paper round it.
     constexpr double air = 14;
     const Easel easel(uniform, 1, false);
+    const bool figure = from.view == "front" || from.view == "back" || from.view == "side";
+    if (!figure && from.view != "flat") {
+        return from.frame;
+    }
     // What is laid flat comes in many sizes in one file; its frame is what is drawn.
     Rect frame = from.view == "flat" ? Rect{} : from.frame;
     for (const Part& part : from.parts) {

@@ -160,7 +160,7 @@ class Sheet {
         const Type type = sheet::roman(measures_.label);
         double baseline = corner.y + side + measures_.leading * 1.05;
         for (const std::string& line :
-             ruler_.lines(sample.words, type, side + measures_.gap * 0.6)) {
+             ruler_.lines(sample.words, type, side + measures_.gap * 0.2)) {
             label.words(line, {corner.x, baseline}, type, sheet::kInk);
             baseline += measures_.leading;
         }

@@ -29,8 +29,11 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         "coat.lining", "white", "the lining, seen inside the skirts and where they are turned back")
         .called("lining")
         .when("coat.cut")
-        .makes_garment(),
-    lace("coat.lace", "coat lace", "lace along the front edges of the coat").when("coat.cut"),
+        .makes_garment()
+        .seen_in("skirts"),
+    lace("coat.lace", "coat lace", "lace along the front edges of the coat")
+        .when("coat.cut")
+        .seen_in("body"),
     cloth("facings.cloth",
           "red",
           "the facing colour: lapels, collar and cuffs, where they are not given a colour of their "
@@ -108,7 +111,9 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         .by_one_word()
         .called("cuff rings")
         .when("coat.cut and rings.number"),
-    count("rings.number", "none", 4, "rings of lace round each cuff").when("coat.cut"),
+    count("rings.number", "none", 4, "rings of lace round each cuff")
+        .when("coat.cut")
+        .seen_in("cuff"),
     measure("rings.width", "15 mm", 3, 40, "width of one ring").when("coat.cut and rings.number"),
     choice("turnbacks.shape",
            "full",
@@ -191,7 +196,7 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "the shoulders that carry an epaulette; left and right are the wearer's")
         .or_none()
         .when("coat.cut")
-        .seen_in("shoulder"),
+        .seen_in("body"),
     cloth("epaulettes.cloth", "as buttons.metal", "strap and field of the epaulettes")
         .by_one_word()
         .when("coat.cut and epaulettes.worn"),
@@ -218,14 +223,14 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         "epaulette without fringe, or nothing")
         .or_none()
         .when("coat.cut and epaulettes.worn = left or right")
-        .seen_in("shoulder"),
+        .seen_in("body"),
     choice("knot.worn",
            "none",
            "right|left|both",
            "the shoulder that carries a knot of cord with its ends hanging")
         .or_none()
         .when("coat.cut")
-        .seen_in("shoulder"),
+        .seen_in("body"),
     cloth("knot.cloth", "as buttons.metal", "the shoulder knot")
         .by_one_word()
         .called("shoulder knot")
@@ -236,7 +241,7 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "the shoulder from which plaited cords hang across to the lapel")
         .or_none()
         .when("coat.cut")
-        .seen_in("shoulder"),
+        .seen_in("body"),
     cloth("cords.cloth", "white", "the shoulder cords")
         .by_one_word()
         .called("shoulder cords")

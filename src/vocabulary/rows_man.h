@@ -25,7 +25,10 @@ inline constexpr std::array kMan = std::to_array<Property>({
     cloth("shirt.cloth", "white", "the shirt, seen at the wrists and the breast")
         .by_one_word()
         .makes_garment(),
-    cloth("stock.cloth", "black", "the stiff band round the neck").by_one_word().is_kit(),
+    cloth("stock.cloth", "black", "the stiff band round the neck")
+        .by_one_word()
+        .is_kit()
+        .seen_in("collar"),
     choice("waistcoat.cut",
            "single",
            "single=single-breasted|double=double-breasted",
@@ -34,7 +37,8 @@ inline constexpr std::array kMan = std::to_array<Property>({
         .seen_in("breast"),
     cloth("waistcoat.cloth", "white", "the waistcoat").by_one_word().makes_garment(),
     count("waistcoat.buttons", "8", 16, "buttons down the front of the waistcoat, in each row"),
-    lace("waistcoat.lace", "waistcoat lace", "lace along the edges of the waistcoat"),
+    lace("waistcoat.lace", "waistcoat lace", "lace along the edges of the waistcoat")
+        .seen_in("breast"),
     choice("breeches.cut",
            "breeches",
            "breeches|overalls=trousers",
@@ -70,7 +74,8 @@ inline constexpr std::array kMan = std::to_array<Property>({
     leather("shoes.leather", "black", "the shoes").by_one_word().is_kit(),
     metal("shoes.buckles", "as buttons.metal", "the buckles of the shoes")
         .called("shoe buckles")
-        .is_kit(),
+        .is_kit()
+        .seen_in("legs"),
 });
 
 }  // namespace platewright::rows

@@ -35,7 +35,8 @@ inline constexpr std::array kMarks = std::to_array<Property>({
            "both",
            kSleeves,
            "the sleeves that carry marks; left and right are the wearer's")
-        .when("coat.cut and marks.shape and marks.number"),
+        .when("coat.cut and marks.shape and marks.number")
+        .seen_in("body"),
     choice("marks.place", "above-cuff", kPlaces, "where on the sleeve the marks sit")
         .when("coat.cut and marks.shape and marks.number")
         .seen_in("sleeve"),
@@ -59,7 +60,8 @@ inline constexpr std::array kMarks = std::to_array<Property>({
         .called("service marks")
         .when("coat.cut and service.number"),
     choice("service.sleeves", "left", kSleeves, "the sleeves that carry marks of service")
-        .when("coat.cut and service.number"),
+        .when("coat.cut and service.number")
+        .seen_in("body"),
     choice("service.place", "upper-arm", kPlaces, "where on the sleeve they sit")
         .when("coat.cut and service.number")
         .seen_in("sleeve"),
