@@ -18,6 +18,9 @@ inline constexpr std::size_t kYamlNodes = 50'000;
 inline constexpr std::size_t kLineCharacters = 200;
 /// One remark; longer ones belong in a book.
 inline constexpr std::size_t kNoteCharacters = 2'000;
+/// Ranks, rules, companies and the like of one regulation, and regiments of its series. Everything is
+/// compared with everything, and no army had so many.
+inline constexpr std::size_t kRecords = 400;
 /// Regulations that one regiment names, and amendments of one regulation; each is a file to open.
 inline constexpr std::size_t kRegulations = 24;
 /// After this many problems in one run the rest is noise.

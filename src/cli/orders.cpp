@@ -21,6 +21,23 @@ std::string_view kind_word(FileKind kind) {
     return kind == FileKind::regulation ? "regulation" : "regiment";
 }
 
+/// The longest of the lists that later ones are laid over.
+std::size_t longest_list(const std::vector<SpecifiedRegulation>& editions) {
+    std::size_t places = 0;
+    std::size_t rules = 0;
+    std::size_t ranks = 0;
+    std::size_t steps = 0;
+    for (const SpecifiedRegulation& edition : editions) {
+        for (const SeriesColour& colour : edition.series) {
+            places += colour.regiments.size();
+        }
+        rules += edition.rules.size();
+        ranks += edition.ranks.size();
+        steps += edition.service.size();
+    }
+    return std::max({places, rules, ranks, steps});
+}
+
 bool is_file_name(const WrittenText& regiment) {
     return lower(regiment.text).ends_with(".yaml");
 }
@@ -118,12 +135,12 @@ std::vector<SpecifiedRegulation> OrdersLoader::editions(const std::string& path,
         if (!found->amends) {
             break;
         }
-        if (latest_first.size() == limits::kRegulations) {
+        if (latest_first.size() == limits::kRegulations ||
+            longest_list(latest_first) > limits::kRecords) {
             to.error("cli.too-many-regulations",
                      found->amends->span,
-                     "too many regulations amend each other")
-                .hints.push_back("write at most " + std::to_string(limits::kRegulations) +
-                                 " of them");
+                     "too many regulations amend each other, or too long ones")
+                .hints.push_back("write one new regulation in place of the older ones");
             return {};
         }
         seen.push_back(std::exchange(next, path_of(*found->amends)));

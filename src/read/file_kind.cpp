@@ -40,10 +40,12 @@ bool begins_with_key(std::string_view line, std::string_view key) {
 
 FileKind kind_of_file(std::string_view text) {
     const auto lines = split(text, '\n');
-    for (const auto& [key, kind] : kTellingKeys) {
-        const auto has_key = [key](std::string_view line) { return begins_with_key(line, key); };
+    for (const TellingKey& telling : kTellingKeys) {
+        const auto has_key = [&telling](std::string_view line) {
+            return begins_with_key(line, telling.key);
+        };
         if (std::ranges::any_of(lines, has_key)) {
-            return kind;
+            return telling.kind;
         }
     }
     return FileKind::plate;

@@ -26,7 +26,8 @@ std::optional<SpecifiedPlate> read_plate(const SourceMap& sources,
                                          SpecifiedPlate& rest);
 
 /// A clothing regulation or an amendment. Empty exactly when this call added an error.
-/// Errors as for a plate, and read.duplicate-name, read.bad-date, read.unknown-property.
+/// Errors as for a plate, and read.duplicate-name, read.bad-date, read.unknown-property,
+/// read.unknown-phrase, read.too-many.
 std::optional<SpecifiedRegulation> read_regulation(const SourceMap& sources,
                                                    FileId file,
                                                    Diagnostics& to);

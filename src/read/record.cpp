@@ -155,6 +155,30 @@ void read_entries(const Item& item,
     }
 }
 
+const Span& place_of(const Item& item) {
+    return item.span;
+}
+
+const Span& place_of(const Entry& entry) {
+    return entry.key_span;
+}
+
+/// Not more of them than anybody needs.
+template <typename Part>
+bool check_number(const std::vector<Part>& parts,
+                  const std::string& key,
+                  const ReadContext& context) {
+    if (parts.size() <= limits::kRecords) {
+        return true;
+    }
+    context.to
+        .error("read.too-many",
+               place_of(parts[limits::kRecords]),
+               quoted(key) + " holds " + std::to_string(parts.size()) + " of them")
+        .hints.push_back("write at most " + std::to_string(limits::kRecords));
+    return false;
+}
+
 /// `source` alone, or `{source: …, says: …}`.
 void read_other_source(const Item& item, Grounds& grounds, const ReadContext& context) {
     OtherSource other;
@@ -267,10 +291,8 @@ void read_list(const Entry& entry,
         read(entry.value);
     } else if (entry.value.form != Item::Form::list) {
         report_form(entry.value, entry.key, "write a list, each item after a dash", context);
-    } else {
-        for (const Item& item : entry.value.items) {
-            read(item);
-        }
+    } else if (check_number(entry.value.items, entry.key, context)) {
+        std::ranges::for_each(entry.value.items, read);
     }
 }
 
@@ -284,6 +306,9 @@ void read_named(const Entry& entry,
     if (entry.value.form != Item::Form::group) {
         report_form(
             entry.value, entry.key, "write each name with a colon, and what it means", context);
+        return;
+    }
+    if (!check_number(entry.value.entries, entry.key, context)) {
         return;
     }
     std::map<std::string, Span> seen;

@@ -65,12 +65,13 @@ void read_outermost(const Item& root,
 void read_block(const Entry& entry, Block& block, const ReadContext& context);
 
 /// Calls `read` for each group of a list, or for the one group that stands instead of a list.
+/// Error: read.too-many.
 void read_list(const Entry& entry,
                const ReadContext& context,
                const std::function<void(const Item&)>& read);
 
 /// Calls `read` for each entry of a group whose keys are names of the user's own. Errors:
-/// read.bad-name, read.duplicate-name.
+/// read.bad-name, read.duplicate-name, read.too-many.
 void read_named(const Entry& entry,
                 const ReadContext& context,
                 const std::function<void(const WrittenText& name, const Entry&)>& read);

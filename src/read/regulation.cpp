@@ -242,6 +242,16 @@ class RegulationReader {
     }
 
     void read_place(const Item& item, std::vector<SeriesPlace>& into) {
+        if (++places_ > limits::kRecords) {
+            if (places_ == limits::kRecords + 1) {
+                context_.to
+                    .error("read.too-many",
+                           head_of(item),
+                           "the series holds more regiments than any army had")
+                    .hints.push_back("write at most " + std::to_string(limits::kRecords));
+            }
+            return;
+        }
         SeriesPlace place;
         place.span = head_of(item);
         std::optional<std::pair<int, Span>> number;
@@ -384,6 +394,8 @@ class RegulationReader {
 
     const ReadContext& context_;
     SpecifiedRegulation regulation_;
+    /// Regiments of the series, of whatever colour.
+    std::size_t places_ = 0;
     Names rule_names_;
     Names battalion_names_;
 };

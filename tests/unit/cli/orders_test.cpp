@@ -168,6 +168,20 @@ TEST(Orders, AreBounded) {
     EXPECT_EQ(loading.found(), Lines{"cli.too-many-regulations plates/23.yaml:2:9"});
 }
 
+TEST(Orders, AreNotTooLongTogether) {
+    Texts texts;
+    for (int i = 0; i < 5; ++i) {
+        std::string& text = texts["plates/" + std::to_string(i) + ".yaml"];
+        text = "regulation: R\namends: " + std::to_string(i + 1) + ".yaml\nrules:\n";
+        for (int rule = 0; rule < 150; ++rule) {
+            text += "- {wear: {stock: red}}\n";
+        }
+    }
+    Loading loading(std::move(texts));
+    EXPECT_FALSE(loading.of_plate("plate: x\nregulation: 0.yaml\n"));
+    EXPECT_EQ(loading.found(), Lines{"cli.too-many-regulations plates/2.yaml:2:9"});
+}
+
 TEST(Orders, OfAFileThatWasOpenedServeThoseWhoNameItLater) {
     Loading loading(kArvenholt);
     const FileId file = loading.sources.add("arvenholt/1784.yaml", "regulation: Opened\n");

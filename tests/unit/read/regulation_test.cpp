@@ -175,6 +175,21 @@ TEST(ReadRegulation, UnderstandsTheExampleOfTheReferencePage) {
             FileKind::regulation, FileKind::regulation, FileKind::regiment, FileKind::plate}));
 }
 
+TEST(ReadRegulation, IsBounded) {
+    std::string rules = "regulation: R\nrules:\n";
+    std::string ranks = "regulation: R\nranks:\n";
+    std::string series = "regulation: R\nseries:\n";
+    for (int i = 0; i < 401; ++i) {
+        const std::string number = std::to_string(i + 1);
+        rules += "- {wear: {stock: red}}\n";
+        ranks += "  r" + number + ": {}\n";
+        series += "- {colour: red, regiments: [{number: " + number + "}]}\n";
+    }
+    EXPECT_EQ(problems_of(rules), Lines{"read.too-many 403:3"});
+    EXPECT_EQ(problems_of(ranks), Lines{"read.too-many 403:3"});
+    EXPECT_EQ(problems_of(series), Lines{"read.too-many 403:3"});
+}
+
 TEST(ReadRegulation, NamesCannotMeanSomethingElse) {
     EXPECT_EQ(problems_of("regulation: R\nranks: {none: {}, as before: {}, the colonel: {}}\n"),
               (Lines{"read.bad-name 2:9", "read.bad-name 2:19", "read.bad-name 2:34"}));
