@@ -38,9 +38,11 @@ class Painting {
         }
         prepare();
         figure.children.emplace_back(outline());
-        for (const Part* part : worn_) {
-            figure.children.emplace_back(paint_part(*part));
+        for (std::size_t i = 0; i < worn_.size(); ++i) {
+            easel_.hide([this, i](const std::vector<Point>& points) { return covered(points, i); });
+            figure.children.emplace_back(paint_part(*worn_[i]));
         }
+        easel_.hide({});
         easel_.drawing().root = std::move(figure);
         return std::move(easel_.drawing());
     }
@@ -51,6 +53,14 @@ class Painting {
     const std::optional<Rect>& window_;
     Easel easel_;
     std::vector<const Part*> worn_;
+
+    /// A worn part as others may be hidden by it; `chains` is empty for one that is cut off itself.
+    struct Cover {
+        Rect box;
+        std::vector<std::vector<Point>> chains;
+    };
+
+    std::vector<Cover> covers_;
     std::map<std::string, PathId> shapes_;
     std::map<std::string, Volume> volumes_;
     int ornaments_worn_ = 0;
@@ -61,8 +71,32 @@ class Painting {
             if (in_window(part) && easel_.holds(part.when) && easel_.colour_of(part.cloth)) {
                 worn_.push_back(&part);
                 shapes_[part.name] = easel_.drawing().add(part.shape);
+                covers_.push_back({part.shape.bounds(), {}});
+                if (part.clip.empty()) {
+                    covers_.back().chains = outlines(part.shape);
+                }
             }
         }
+    }
+
+    /// Whether one part painted after the one of that index hides all the points. What nobody can
+    /// see need not be drawn: it would be most of a file.
+    [[nodiscard]] bool covered(const std::vector<Point>& points, std::size_t index) const {
+        Rect box;
+        for (const Point p : points) {
+            box.include(p);
+        }
+        for (std::size_t i = index + 1; i < covers_.size(); ++i) {
+            const Cover& cover = covers_[i];
+            const bool within = !cover.chains.empty() && box.left >= cover.box.left &&
+                                box.right <= cover.box.right && box.top >= cover.box.top &&
+                                box.bottom <= cover.box.bottom;
+            if (within &&
+                std::ranges::all_of(points, [&](Point p) { return inside(cover.chains, p); })) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /// Whether the part, with its shadow and its outline, can be seen at all.
@@ -159,6 +193,20 @@ class Painting {
         into.children.emplace_back(std::move(shadow));
     }
 
+    [[nodiscard]] bool covered_whole(const Part& part) const {
+        const auto chains = outlines(part.shape);
+        return !chains.empty() &&
+               std::ranges::all_of(chains, [this](const std::vector<Point>& chain) {
+                   return easel_.hidden(chain);
+               });
+    }
+
+    /// Lines and washes; trimmings stand out from their line.
+    [[nodiscard]] bool out_of_sight(const Detail& detail) const {
+        return detail.kind <= DetailKind::patch && !detail.curve.empty() &&
+               easel_.hidden(detail.curve.chain());
+    }
+
     Group paint_part(const Part& part) {
         const Piece piece{
             shapes_[part.name], inks_for(*easel_.colour_of(part.cloth), part.surface), part.line};
@@ -167,6 +215,9 @@ class Painting {
         group.name = part.name;
         group.clip = shapes_of(part.clip);
         cast_shadow(group, part);
+        if (covered_whole(part)) {
+            return group;
+        }
         easel_.fill(group, piece.shape, {}, piece.inks.base);
         Group inner;
         inner.name = "modelling";
@@ -177,7 +228,7 @@ class Painting {
         free.name = "trimmings";
         free.step = true;
         for (const Detail& detail : part.details) {
-            if (easel_.holds(detail.when)) {
+            if (easel_.holds(detail.when) && !out_of_sight(detail)) {
                 paint_detail(detail, {inner, free, piece, volumes, part.depth});
             }
         }

@@ -180,7 +180,7 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
     for (const auto* strokes : {&volume.rings, crossed ? &volume.crossed : &none}) {
         Path together;
         for (const HatchStroke& stroke : *strokes) {
-            if (touches(stroke)) {
+            if (touches(stroke) && !hidden({stroke.begin, stroke.middle, stroke.end})) {
                 append(together, stroke.shape);
             }
         }

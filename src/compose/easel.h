@@ -3,9 +3,11 @@
 // scale.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "base/drawing.h"
@@ -41,6 +43,15 @@ class Easel {
 
     /// A tailor's drawing: outlines on paper with a tint of the cloth, no light and shade.
     [[nodiscard]] bool line_drawing() const { return line_drawing_; }
+
+    /// Tells of points on what is being painted whether something painted later hides them all.
+    using Hidden = std::function<bool(const std::vector<Point>&)>;
+
+    void hide(Hidden hidden) { hidden_ = std::move(hidden); }
+
+    [[nodiscard]] bool hidden(const std::vector<Point>& points) const {
+        return hidden_ && hidden_(points);
+    }
 
     /// What pieces given to an ornament are made of while it is painted; nothing again afterwards.
     void give(std::optional<Colour> colour) { given_ = colour; }
@@ -93,6 +104,7 @@ class Easel {
     double scale_;
     bool line_drawing_;
     std::optional<Colour> given_;
+    Hidden hidden_;
     Drawing drawing_;
     std::map<std::pair<double, double>, PathId> discs_;
 };

@@ -112,9 +112,17 @@ void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
     if (metal == nullptr) {
         return;
     }
-    ButtonRow row(easel, where.free, detail.size / 2, detail.squash);
-    row.paint(detail.curve.stations(count_of(easel, detail), detail.start, detail.end),
-              inks_for(easel.painted(metal->colour), Surface::metal));
+    const double radius = detail.size / 2;
+    std::vector<Curve::Station> stations =
+        detail.curve.stations(count_of(easel, detail), detail.start, detail.end);
+    std::erase_if(stations, [&](const Curve::Station& station) {
+        return easel.hidden({station.at + Point{radius, 0},
+                             station.at - Point{radius, 0},
+                             station.at + Point{0, radius},
+                             station.at - Point{0, radius}});
+    });
+    ButtonRow row(easel, where.free, radius, detail.squash);
+    row.paint(stations, inks_for(easel.painted(metal->colour), Surface::metal));
 }
 
 void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where) {
