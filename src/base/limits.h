@@ -18,8 +18,8 @@ inline constexpr std::size_t kYamlNodes = 50'000;
 inline constexpr std::size_t kLineCharacters = 200;
 /// One remark; longer ones belong in a book.
 inline constexpr std::size_t kNoteCharacters = 2'000;
-/// Ranks, rules, companies and the like of one regulation, and regiments of its series. Everything is
-/// compared with everything, and no army had so many.
+/// Ranks, rules, companies and the like of one regulation, and regiments of its series. Everything
+/// is compared with everything, and no army had so many.
 inline constexpr std::size_t kRecords = 400;
 /// Regulations that one regiment names, and amendments of one regulation; each is a file to open.
 inline constexpr std::size_t kRegulations = 24;
@@ -27,7 +27,7 @@ inline constexpr std::size_t kRegulations = 24;
 inline constexpr std::size_t kProblemsShown = 50;
 /// A hand-drawn figure is under 200 KB.
 inline constexpr std::size_t kTemplateBytes = 4'000'000;
-inline constexpr std::size_t kTemplateElements = 5'000;
+inline constexpr std::size_t kTemplateElements = 20'000;
 /// One path of a template; longer ones come from traced bitmaps.
 inline constexpr std::size_t kPathSegments = 5'000;
 /// Coordinates beyond this are a slip of the editor and would make shading loops endless.
