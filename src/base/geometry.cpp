@@ -44,6 +44,12 @@ void Rect::include(const Rect& other) {
     include(Point{other.right, other.bottom});
 }
 
+Rect Rect::squared() const {
+    const double half = (width() > height() ? width() : height()) / 2;
+    const Point middle = centre();
+    return {middle.x - half, middle.y - half, middle.x + half, middle.y + half};
+}
+
 Rect Rect::grown(double by) const {
     return empty() ? *this : Rect{left - by, top - by, right + by, bottom + by};
 }

@@ -61,6 +61,9 @@ struct Rect {
     /// The rectangle `by` mm larger on every side.
     [[nodiscard]] Rect grown(double by) const;
 
+    /// The smallest square about the same centre that holds the rectangle.
+    [[nodiscard]] Rect squared() const;
+
     friend bool operator==(const Rect&, const Rect&) = default;
 };
 

@@ -15,6 +15,8 @@
 namespace platewright::cli {
 namespace {
 
+/// Ornaments are shown where most are worn.
+constexpr std::string_view kOrnament = "turnbacks.ornament";
 /// Where a difference is looked for, first in the first.
 constexpr std::array<const char*, 4> kViews = {"front", "back", "side", "button"};
 
@@ -56,6 +58,7 @@ class Indexer {
     struct Window {
         const Template* view = nullptr;
         Rect frame;
+        bool framed = false;
     };
 
     const Workshop& workshop_;
@@ -72,30 +75,28 @@ class Indexer {
         return workshop_.uniform_of(variant, to_);
     }
 
+    /// Ornaments are shown once each; where others may be worn, one is enough.
     std::vector<Example> options_of(PropertyId id) const {
         std::vector<Example> options = examples_of(id);
-        if (properties()[id].kind == Kind::ornament && !options.empty()) {
-            const Example first = options.front();
-            options.clear();
-            for (const auto& ornament : job_.ornaments) {
-                options.push_back(first);
-                options.back().settings.back().value = ornament.first;
-                options.back().written.replace(
-                    first.written.rfind(first.value), first.value.size(), ornament.first);
-            }
+        if (properties()[id].key != kOrnament || options.empty()) {
+            return options;
+        }
+        const Example first = options.front();
+        options.clear();
+        for (const auto& ornament : job_.ornaments) {
+            options.push_back(first);
+            options.back().settings.back().value = ornament.first;
+            options.back().written.replace(
+                first.written.rfind(first.value), first.value.size(), ornament.first);
         }
         return options;
     }
 
     void add(PropertyId id, WardrobeSection& section) {
-        const std::vector<Example> options = options_of(id);
-        if (options.empty()) {
-            return;
-        }
-        const Window window = window_for(id, options.front());
-        for (const Example& option : options) {
+        for (const Example& option : options_of(id)) {
             if (const auto uniform = wearing(option.settings)) {
-                section.samples.push_back({option.written, picture(*uniform, window)});
+                section.samples.push_back(
+                    {option.written, picture(*uniform, window_for(id, option, *uniform))});
             }
         }
     }
@@ -110,24 +111,20 @@ class Indexer {
 
     /// The view in whose frame the option differs most from its opposite; an earlier one where that
     /// shows it nearly as well.
-    Window window_for(PropertyId id, const Example& option) {
+    Window window_for(PropertyId id, const Example& option, const Uniform& with) {
         std::vector<Setting> without = option.settings;
-        without.back().value = opposite(id, option.value);
-        const auto with = wearing(option.settings);
+        without.back().value = opposite(id, without.back().value);
         const auto plain = wearing(without);
         const std::vector<Window> windows = windows_of(id);
         Window best = windows.front();
         std::size_t most = 0;
         for (const Window& window : windows) {
-            const bool framed = !(window.frame == frame_of(*window.view));
-            if (most > 0 && !framed) {
+            if (most > 0 && !window.framed) {
                 break;
             }
             const std::size_t difference =
-                with && plain
-                    ? lines_apart(dump(picture(*with, window)), dump(picture(*plain, window)))
-                    : 0;
-            if (difference > most + most / 2) {
+                plain ? lines_apart(dump(picture(with, window)), dump(picture(*plain, window))) : 0;
+            if (difference > most + most / 4) {
                 most = difference;
                 best = window;
             }
@@ -153,6 +150,9 @@ class Indexer {
 
     static std::string opposite(PropertyId id, const std::string& value) {
         const Property& row = properties()[id];
+        if (row.may_be_none && value != "none") {
+            return "none";
+        }
         if (row.kind == Kind::choice) {
             for (const Choice& choice : choices_of(id)) {
                 if (choice.word != value) {
@@ -175,7 +175,7 @@ class Indexer {
                 const auto frame = framed ? frame_of(*view->second, frame_name(id))
                                           : std::optional(frame_of(*view->second));
                 if (frame) {
-                    windows.push_back({view->second.get(), *frame});
+                    windows.push_back({view->second.get(), frame->squared(), framed});
                 }
             }
         }

@@ -340,7 +340,7 @@ std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, cons
                                            *view->second,
                                            job.ornaments,
                                            window_scale(*frame, paper),
-                                           frame)});
+                                           frame->squared())});
                 break;
             }
         }

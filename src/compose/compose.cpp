@@ -149,16 +149,27 @@ class Painting {
         return found;
     }
 
+    /// Everything round a zone. Its washes are faint and many: straight sides are enough, and most
+    /// of a file would be these outlines otherwise.
+    static Path cover_of(const Path& zone) {
+        const Rect box = zone.bounds();
+        const double unseen = std::clamp(0.012 * std::min(box.width(), box.height()), 0.25, 1.2);
+        // Larger than any shift of the zone, so that its own edges never show.
+        Path cover = rectangle(box.grown(400));
+        for (const std::vector<Point>& chain : outlines(zone)) {
+            const Path side = polygon(Curve(chain).simplified(unseen));
+            cover.verbs.insert(cover.verbs.end(), side.verbs.begin(), side.verbs.end());
+            cover.points.insert(cover.points.end(), side.points.begin(), side.points.end());
+        }
+        return cover;
+    }
+
     const Volume& volume(const std::string& key, const Zone& zone) {
         const auto [entry, is_new] = volumes_.try_emplace(key);
         if (!is_new) {
             return entry->second;
         }
-        // Larger than any shift of the zone, so that its own edges never show.
-        Path cover = rectangle(zone.path.bounds().grown(400));
-        cover.verbs.insert(cover.verbs.end(), zone.path.verbs.begin(), zone.path.verbs.end());
-        cover.points.insert(cover.points.end(), zone.path.points.begin(), zone.path.points.end());
-        entry->second.cover = easel_.drawing().add(std::move(cover));
+        entry->second.cover = easel_.drawing().add(cover_of(zone.path));
         entry->second.outline = easel_.drawing().add(zone.path);
         entry->second.rings = hatch(zone, easel_.weight(5.2), easel_.weight(0.95), 0, 0.30);
         entry->second.crossed = hatch(zone, easel_.weight(6.4), easel_.weight(0.7), -1.1, 0.10);

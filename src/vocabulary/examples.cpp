@@ -125,7 +125,7 @@ std::vector<Example> examples_of(PropertyId id) {
             made.push_back(example(id, std::string(choice.word)));
         }
     }
-    const bool by_default_none = row.initial == "none";
+    const bool by_default_none = row.initial == "none" || !row.example.empty();
     const bool seen = row.kind != Kind::choice && row.kind != Kind::measure &&
                       row.key != "lace.cloth" && row.key != "lace.pattern";
     if (seen && by_default_none) {

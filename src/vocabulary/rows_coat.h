@@ -196,7 +196,7 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "the shoulders that carry an epaulette; left and right are the wearer's")
         .or_none()
         .when("coat.cut")
-        .seen_in("body"),
+        .seen_in("shoulders"),
     cloth("epaulettes.cloth", "as buttons.metal", "strap and field of the epaulettes")
         .by_one_word()
         .when("coat.cut and epaulettes.worn"),
@@ -223,14 +223,14 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         "epaulette without fringe, or nothing")
         .or_none()
         .when("coat.cut and epaulettes.worn = left or right")
-        .seen_in("body"),
+        .seen_in("shoulders"),
     choice("knot.worn",
            "none",
            "right|left|both",
            "the shoulder that carries a knot of cord with its ends hanging")
         .or_none()
         .when("coat.cut")
-        .seen_in("body"),
+        .seen_in("shoulders"),
     cloth("knot.cloth", "as buttons.metal", "the shoulder knot")
         .by_one_word()
         .called("shoulder knot")
@@ -241,7 +241,7 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "the shoulder from which plaited cords hang across to the lapel")
         .or_none()
         .when("coat.cut")
-        .seen_in("body"),
+        .seen_in("shoulders"),
     cloth("cords.cloth", "white", "the shoulder cords")
         .by_one_word()
         .called("shoulder cords")

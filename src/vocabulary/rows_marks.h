@@ -137,11 +137,13 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .by_one_word()
         .called("cartridge box")
         .when("belts.worn")
-        .is_kit(),
+        .is_kit()
+        .seen_in("box"),
     ornament("box.device", "none", "a badge on the flap of the cartridge box")
         .when("belts.worn and box.leather")
         .is_kit()
-        .shown_as("crown"),
+        .shown_as("crown")
+        .seen_in("box"),
     leather("scabbard.leather", "black", "the scabbards of bayonet and sword, and their frog")
         .by_one_word()
         .when("belts.worn = crossed or waist")
@@ -172,27 +174,32 @@ inline constexpr std::array kKit = std::to_array<Property>({
     cloth("haversack.cloth", "none", "the haversack, on the left side")
         .or_none()
         .by_one_word()
-        .is_kit(),
+        .is_kit()
+        .seen_in("haversack"),
     cloth("canteen.cloth", "none", "the canteen, on its cord")
         .or_none()
         .by_one_word()
         .is_kit()
-        .shown_as("steel"),
+        .shown_as("steel")
+        .seen_in("haversack"),
     leather("knapsack.leather", "none", "the knapsack, seen from behind")
         .or_none()
         .by_one_word()
         .is_kit()
-        .shown_as("brown"),
+        .shown_as("brown")
+        .seen_in("knapsack"),
     cloth("blanket.cloth", "none", "cloak or blanket, rolled on the knapsack or across the back")
         .or_none()
         .by_one_word()
         .is_kit()
-        .shown_as("iron grey"),
+        .shown_as("iron grey")
+        .seen_in("knapsack"),
     cloth("drum.shell", "none", "the shell of the drum; `none` for a man without a drum")
         .or_none()
         .by_one_word()
         .is_kit()
-        .shown_as("red"),
+        .shown_as("red")
+        .seen_in("drum"),
     cloth("drum.hoops", "as facings.cloth", "the hoops of the drum")
         .called("drum hoops")
         .when("drum.shell")
@@ -202,14 +209,16 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .by_one_word()
         .called("fife case")
         .is_kit()
-        .shown_as("yellow"),
+        .shown_as("yellow")
+        .seen_in("body"),
     choice("musket.carried",
            "none",
            "beside=ordered",
            "the musket, standing beside the man's right foot")
         .or_none()
         .by_one_word()
-        .is_kit(),
+        .is_kit()
+        .seen_in("musket"),
     leather("musket.sling", "as belts.leather", "the sling of the musket")
         .called("musket sling")
         .when("musket.carried")
