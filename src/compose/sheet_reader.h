@@ -22,6 +22,9 @@ inline constexpr int kGroupDepth = 32;
 /// Elements that draw nothing we need; editors add them.
 bool skipped_element(std::string_view name);
 
+/// Element names of SVG that have an outline.
+bool has_outline(std::string_view name);
+
 /// Reads elements of one file after another and remembers what must be known of all of them: the
 /// names that are taken and how many elements there were.
 class SheetReader {
@@ -56,7 +59,23 @@ class SheetReader {
 
     /// Every shape below `group`, whatever groups the editor has put around it.
     template <typename Take>
-    void each_shape(const pugi::xml_node& group, const Affine& to_page, Take take, int depth = 0);
+    void each_shape(const pugi::xml_node& group, const Affine& to_page, Take take, int depth = 0) {
+        for (const pugi::xml_node& child : group.children()) {
+            const std::string_view name = child.name();
+            if (child.type() != pugi::node_element || skipped_element(name) ||
+                !within_limit(child)) {
+                continue;
+            }
+            const Affine matrix = to_page * own_transform(child);
+            if (name == "g" && depth < kGroupDepth) {
+                each_shape(child, matrix, take, depth + 1);
+            } else if (has_outline(name)) {
+                take(child, matrix);
+            } else {
+                report_undrawable(child);
+            }
+        }
+    }
 
   private:
     const SourceMap& sources_;
@@ -66,9 +85,6 @@ class SheetReader {
     std::size_t elements_ = 0;
 };
 
-/// Element names of SVG that have an outline.
-bool has_outline(std::string_view name);
-
 /// The names in a map of named things, for suggestions.
 std::vector<std::string> names_in(const auto& map) {
     std::vector<std::string> names;
@@ -77,28 +93,6 @@ std::vector<std::string> names_in(const auto& map) {
         names.push_back(entry.first);
     }
     return names;
-}
-
-template <typename Take>
-/// Defined here because every caller takes something else.
-void SheetReader::each_shape(const pugi::xml_node& group,
-                             const Affine& to_page,
-                             Take take,
-                             int depth) {
-    for (const pugi::xml_node& child : group.children()) {
-        const std::string_view name = child.name();
-        if (child.type() != pugi::node_element || skipped_element(name) || !within_limit(child)) {
-            continue;
-        }
-        const Affine matrix = to_page * own_transform(child);
-        if (name == "g" && depth < kGroupDepth) {
-            each_shape(child, matrix, take, depth + 1);
-        } else if (has_outline(name)) {
-            take(child, matrix);
-        } else {
-            report_undrawable(child);
-        }
-    }
 }
 
 }  // namespace platewright

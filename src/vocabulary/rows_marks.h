@@ -227,13 +227,12 @@ inline constexpr std::array kKit = std::to_array<Property>({
 
 /// Hats and caps.
 inline constexpr std::array kHat = std::to_array<Property>({
-    choice(
-        "hat.shape",
-        "three-cornered",
-        "three-cornered=cocked|two-cornered=fore-and-aft|round|fur-cap=grenadier-cap|mitre=mitre-"
-        "cap|light-cap=crested-cap|forage-cap=fatigue-cap|shako",
-        "a hat cocked in three or in two; a round hat; a tall fur cap; a mitre cap; a light cap "
-        "with a crest; a forage cap; or a shako")
+    choice("hat.shape",
+           "three-cornered",
+           "three-cornered=cocked|two-cornered=athwart|round|fur-cap=grenadier-cap|mitre=mitre-"
+           "cap|light-cap=crested-cap|forage-cap=fatigue-cap|shako",
+           "a hat cocked in three or in two; a round hat; a tall fur cap; a mitre cap; a light cap "
+           "with a crest; a forage cap; or a shako")
         .or_none()
         .makes_garment()
         .seen_in("hat"),
