@@ -147,6 +147,44 @@ void describe_dump(CLI::App& app, DumpOptions& options) {
         "  platewright dump --stage resolve private.yaml    every decision with its reason");
 }
 
+void describe_explain(CLI::App& app, ExplainOptions& options) {
+    app.add_option(
+           "FILE", options.file, "a plate, a regiment or a regulation; - reads standard input")
+        ->required()
+        ->type_name("");
+    app.add_option("PROPERTY",
+                   options.properties,
+                   "tell only of these: lapels, or lapels.cloth (else of all about which somebody "
+                   "said something)")
+        ->type_name("");
+    app.add_flag("--all", options.all, "tell also what is left to the built-in defaults");
+    app.add_flag("--json", options.json, "for scripts: one JSON object");
+    app.footer(
+        "Examples:\n"
+        "  platewright explain private.yaml cuffs buttons.metal    who decides it, and on what "
+        "source\n"
+        "  platewright explain regulation.yaml    its regiments, companies and ranks");
+}
+
+void describe_change(CLI::App& app, ChangeOptions& options) {
+    app.add_option("FILE", options.files, "one man, and the other; - reads standard input")
+        ->required()
+        ->expected(1, 2)
+        ->type_name("");
+    app.add_option("--to",
+                   options.to,
+                   "what becomes of the one man: rank=sergeant, company=grenadiers; as often as "
+                   "needed")
+        ->expected(1)
+        ->take_all()
+        ->type_name("KEY=VALUE");
+    app.add_flag("--json", options.json, "for scripts: one JSON object");
+    app.footer(
+        "Examples:\n"
+        "  platewright change private.yaml --to rank=corporal    what a promotion costs\n"
+        "  platewright change tannbruck.yaml seeholm.yaml         what a transfer costs");
+}
+
 /// Everything that can be written on the command line, and what was.
 class CommandLine {
   public:
@@ -173,6 +211,14 @@ class CommandLine {
                            "Tell what is wrong with descriptions, palettes and templates",
                            [this] { return check(check_); }),
                        check_);
+        describe_explain(add("explain",
+                             "Tell why a man is dressed as he is, or what a regulation sets up",
+                             [this] { return explain(explain_); }),
+                         explain_);
+        describe_change(add("change",
+                            "Tell what to buy, sew on and take off to turn one man into another",
+                            [this] { return change(change_); }),
+                        change_);
         describe_dump(add("dump",
                           "Show as text what a stage makes of a plate",
                           [this] { return dump(dump_); }),
@@ -212,6 +258,8 @@ class CommandLine {
     CLI::App app_{"Draws uniforms as plates, from descriptions in plain words."};
     DrawOptions draw_;
     CheckOptions check_;
+    ExplainOptions explain_;
+    ChangeOptions change_;
     DumpOptions dump_;
     Run chosen_;
 };

@@ -36,10 +36,31 @@ struct DumpOptions {
     std::string only_template;
 };
 
+/// What is to be explained.
+struct ExplainOptions {
+    std::string file;
+    /// Keys or groups of properties; empty: those about which somebody said something.
+    std::vector<std::string> properties;
+    bool all = false;
+    bool json = false;
+};
+
+/// Two men, or one and what becomes of him.
+struct ChangeOptions {
+    std::vector<std::string> files;
+    /// `rank=sergeant`.
+    std::vector<std::string> to;
+    bool json = false;
+};
+
 /// Draws plates; problems go to standard error, the names of written files to standard output.
 ExitCode draw(const DrawOptions& options);
 /// Tells problems on standard error, or as JSON on standard output.
 ExitCode check(const CheckOptions& options);
+/// Why a man is dressed as he is, or what a regulation sets up, on standard output.
+ExitCode explain(const ExplainOptions& options);
+/// What turns one man into another, on standard output.
+ExitCode change(const ChangeOptions& options);
 /// The text dump of a stage on standard output.
 ExitCode dump(const DumpOptions& options);
 

@@ -287,6 +287,14 @@ std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagno
     return job;
 }
 
+std::optional<Job> Workshop::prepare(SpecifiedPlate plate, Diagnostics& to) {
+    return equip(std::move(plate), false, to);
+}
+
+std::vector<SpecifiedRegulation> Workshop::regulation_in(FileId file, Diagnostics& to) {
+    return orders_.of_regulation(file, to);
+}
+
 void Workshop::check_regulation(FileId file, Diagnostics& to) {
     check_editions(orders_.of_regulation(file, to), to);
 }

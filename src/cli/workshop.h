@@ -52,6 +52,13 @@ class Workshop {
     /// the stages add. Problems of the data are added at every plate that needs it.
     std::optional<Job> prepare(FileId plate, bool with_views, Diagnostics& to, Timings& timings);
 
+    /// The same for a man who stands in no file of his own: described in code, or changed. Without
+    /// templates.
+    std::optional<Job> prepare(SpecifiedPlate plate, Diagnostics& to);
+
+    /// The regulation in a file, after what it amends; empty after an error.
+    std::vector<SpecifiedRegulation> regulation_in(FileId file, Diagnostics& to);
+
     /// Reads and looks through a regulation with what it amends, or a regiment with its
     /// regulations.
     void check_regulation(FileId file, Diagnostics& to);

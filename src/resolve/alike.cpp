@@ -21,19 +21,6 @@ struct Look {
     std::string number;
 };
 
-/// Conditions of the table, read once.
-const std::vector<Condition>& speaking_conditions() {
-    static const std::vector<Condition> kConditions = [] {
-        std::vector<Condition> conditions;
-        for (const Property& row : properties()) {
-            std::string problem;
-            conditions.push_back(parse_condition(row.speaks_when, problem).value_or(Condition{}));
-        }
-        return conditions;
-    }();
-    return kConditions;
-}
-
 Look look_of(const PlaceInForce& place, const InForce& law, const ColourBook& colours) {
     Man man;
     man.law = &law;
@@ -56,7 +43,7 @@ Look look_of(const PlaceInForce& place, const InForce& law, const ColourBook& co
         const bool matters = row.work != Work::none || row.kind == Kind::words;
         if (row.key == kNumber) {
             look.number = word(id);
-        } else if (matters && holds(speaking_conditions()[id], word)) {
+        } else if (matters && speaks(id, word)) {
             look.seen += std::string(row.key) + "=" + word(id) + "\n";
         }
     }

@@ -121,7 +121,7 @@ std::string decision_line(const Decision& decision, const SourceMap& sources) {
                 std::to_string(place.column);
     }
     // What follows rests on what the decision to follow rests on.
-    return decision.follows ? line : line + grounds_of(decision);
+    return decision.worked_out ? line : line + grounds_of(decision);
 }
 
 }  // namespace

@@ -162,6 +162,7 @@ class Judge {
         Decision following = decision;
         following.as_written = number;
         following.reason = kTheRegimentsNumber;
+        following.worked_out = true;
         cases_[id].chain.push_back(std::move(following));
         return regiment_.number ? Value(number) : Value(Absent{});
     }
@@ -227,6 +228,7 @@ class Judge {
         Decision following = decision;
         following.as_written = std::move(value);
         following.reason = "as " + std::string(key);
+        following.worked_out = true;
         const bool regiments = lower(key).starts_with(kTheRegiments);
         following.follows = find_property(regiments ? key.substr(kTheRegiments.size()) : key);
         cases_[id].chain.push_back(std::move(following));

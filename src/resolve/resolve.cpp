@@ -200,9 +200,7 @@ class Resolver {
         const auto word = [&](PropertyId id) { return uniform.word(id); };
         std::vector<PropertyId> told;
         for (const auto& [id, span] : law.must_decide) {
-            std::string problem;
-            const auto condition = parse_condition(properties()[id].speaks_when, problem);
-            if (is_decided(uniform, id) || (condition && !holds(*condition, word)) ||
+            if (is_decided(uniform, id) || !speaks(id, word) ||
                 std::ranges::find(told, id) != told.end()) {
                 continue;
             }

@@ -15,8 +15,8 @@ namespace platewright {
 
 /// Weighs what everybody says of the man (`Strength`, weakest first) and follows what is the same
 /// as another property. With a regulation, what is in force on the plate's day decides, and customs
-/// are silent. The first palette that has a name counts. Empty exactly when this call added an
-/// error.
+/// are silent. Of a plate without title, who is nobody in particular, it is not asked what must be
+/// decided. The first palette that has a name counts. Empty exactly when this call added an error.
 /// Errors: resolve.unknown-colour, -metal, -property (to follow), -class, -company, -order, -rank,
 /// -regiment, -shows; resolve.conflict, resolve.circle, resolve.dates, resolve.not-decided,
 /// resolve.place-taken, resolve.wrong-kind. One about a default that no palette has is without a

@@ -5,6 +5,8 @@
 #include <array>
 #include <string>
 
+#include "vocabulary/condition.h"
+
 namespace platewright {
 
 std::string_view strength_name(Strength strength) {
@@ -42,6 +44,10 @@ std::string word_of(const Value& value) {
 
 std::string Uniform::word(PropertyId id) const {
     return word_of(value(id));
+}
+
+bool Uniform::speaks(PropertyId id) const {
+    return platewright::speaks(id, [this](PropertyId other) { return word(other); });
 }
 
 const Material* Uniform::material(PropertyId id) const {

@@ -73,7 +73,9 @@ struct Decision {
     /// "built-in default", "custom of the rank corporal", "series, crimson", "rule 'upright
     /// pockets'", "as coat.lining", "this plate".
     std::string reason;
-    /// The property whose value this one takes; the decision to do so stands just before.
+    /// What the decision just before it comes to: not another one, but its value found.
+    bool worked_out = false;
+    /// The property whose value it takes, if it is another's.
     std::optional<PropertyId> follows;
     /// On what it rests: of its own, else of its block, else of its file. Empty if nobody says.
     std::string source;
@@ -145,6 +147,9 @@ struct Uniform {
     /// The value as a user would write it; `none` where it is not worn. For conditions, dumps and
     /// captions.
     [[nodiscard]] std::string word(PropertyId id) const;
+
+    /// Whether the property says anything of this man: the lace of the loops, where there are loops.
+    [[nodiscard]] bool speaks(PropertyId id) const;
 
     /// The material of a cloth or metal property, or nullptr where it is `none`.
     [[nodiscard]] const Material* material(PropertyId id) const;

@@ -191,6 +191,18 @@ std::optional<Condition> parse_condition(std::string_view text, std::string& pro
     return Reader(words_of(text), problem).read();
 }
 
+bool speaks(PropertyId id, const std::function<std::string(PropertyId)>& value_of) {
+    static const std::vector<Condition> kConditions = [] {
+        std::vector<Condition> conditions;
+        for (const Property& row : properties()) {
+            std::string problem;
+            conditions.push_back(parse_condition(row.speaks_when, problem).value_or(Condition{}));
+        }
+        return conditions;
+    }();
+    return holds(kConditions.at(id), value_of);
+}
+
 bool holds(const Condition& condition, const std::function<std::string(PropertyId)>& value_of) {
     return std::ranges::all_of(
         condition, [&](const Term& term) { return holds(term, value_of(term.property)); });

@@ -31,4 +31,7 @@ std::optional<Condition> parse_condition(std::string_view text, std::string& pro
 /// `value_of` gives a property's value as the word a user would write; `none` where it is not worn.
 bool holds(const Condition& condition, const std::function<std::string(PropertyId)>& value_of);
 
+/// Whether a property says anything of a man (`Property::speaks_when`).
+bool speaks(PropertyId id, const std::function<std::string(PropertyId)>& value_of);
+
 }  // namespace platewright
