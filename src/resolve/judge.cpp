@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <stdexcept>
-#include <tuple>
 #include <utility>
 
 #include "base/text.h"
@@ -26,22 +25,32 @@ std::string quoted_key(PropertyId id) {
 /// Works out every property once; follows `as other.property` where that leads.
 class Judge {
   public:
-    Judge(std::vector<Statement> statements,
+    Judge(const StatementList& statements,
           const OfRegiment& regiment,
           const ColourBook& colours,
+          bool on_record,
           Diagnostics& to)
-        : regiment_(regiment), colours_(colours), to_(to), cases_(properties().size()) {
-        const auto rank = [](const Statement& said) {
-            return std::tuple(said.property, said.decision.strength, said.layer);
-        };
-        std::ranges::stable_sort(statements, {}, rank);
-        for (Statement& said : statements) {
-            cases_[said.property].statements.push_back(std::move(said));
+        : regiment_(regiment),
+          colours_(colours),
+          on_record_(on_record),
+          to_(to),
+          cases_(properties().size()) {
+        for (const Statement& said : built_in_defaults()) {
+            cases_[said.property].statements.push_back(&said);
+        }
+        for (const Statement* said : statements) {
+            cases_[said->property].statements.push_back(said);
+        }
+        for (Case& one : cases_) {
+            std::ranges::stable_sort(one.statements, {}, [](const Statement* said) {
+                return std::pair(said->decision.strength, said->layer);
+            });
         }
     }
 
     std::vector<Verdict> decide() {
         std::vector<Verdict> all;
+        all.reserve(cases_.size());
         for (PropertyId id = 0; id < cases_.size(); ++id) {
             std::optional<Value> value = value_of(id);
             all.push_back({std::move(value), std::move(cases_[id].chain)});
@@ -53,7 +62,7 @@ class Judge {
     enum class State { unheard, being_heard, judged };
 
     struct Case {
-        std::vector<Statement> statements;
+        StatementList statements;
         State state = State::unheard;
         /// Empty after an error.
         std::optional<Value> value;
@@ -77,18 +86,20 @@ class Judge {
     }
 
     void judge(PropertyId id, Case& one) {
-        for (const Statement& statement : one.statements) {
-            one.chain.push_back(statement.decision);
+        if (on_record_) {
+            for (const Statement* statement : one.statements) {
+                one.chain.push_back(statement->decision);
+            }
         }
         find_conflicts(id, one.statements);
-        one.value = read(id, one.statements.back());
+        one.value = read(id, *one.statements.back());
     }
 
     /// Neighbours of one strength and layer must agree.
-    void find_conflicts(PropertyId id, const std::vector<Statement>& statements) {
+    void find_conflicts(PropertyId id, const StatementList& statements) {
         for (std::size_t i = 1; i < statements.size(); ++i) {
-            const Statement& first = statements[i - 1];
-            const Statement& second = statements[i];
+            const Statement& first = *statements[i - 1];
+            const Statement& second = *statements[i];
             if (first.decision.strength == second.decision.strength &&
                 first.layer == second.layer && !agree(id, first, second)) {
                 report_conflict(id, first, second);
@@ -159,6 +170,9 @@ class Judge {
         }
         const std::string number =
             regiment_.number ? std::to_string(*regiment_.number) : std::string("none");
+        if (!on_record_) {
+            return regiment_.number ? Value(number) : Value(Absent{});
+        }
         Decision following = decision;
         following.as_written = number;
         following.reason = kTheRegimentsNumber;
@@ -225,6 +239,9 @@ class Judge {
                           std::string_view key,
                           std::string value,
                           const Decision& decision) {
+        if (!on_record_) {
+            return;
+        }
         Decision following = decision;
         following.as_written = std::move(value);
         following.reason = "as " + std::string(key);
@@ -273,7 +290,7 @@ class Judge {
             const auto next = at + 1 == open_.end() ? first : at + 1;
             way += at == first ? " follows " : ", which follows ";
             way += quoted_key(*next);
-            const Decision& decision = cases_[*at].statements.back().decision;
+            const Decision& decision = cases_[*at].statements.back()->decision;
             written = written == nullptr && decision.span ? &decision : written;
         }
         if (written == nullptr) {
@@ -293,6 +310,7 @@ class Judge {
 
     const OfRegiment& regiment_;
     const ColourBook& colours_;
+    bool on_record_;
     Diagnostics& to_;
     std::vector<Case> cases_;
     /// The cases being heard, each waiting for the next.
@@ -369,13 +387,12 @@ void report_colour(PropertyId id,
     to.add(std::move(problem));
 }
 
-std::vector<Verdict> judge(std::vector<Statement> statements,
+std::vector<Verdict> judge(const StatementList& statements,
                            const OfRegiment& regiment,
                            const ColourBook& colours,
+                           bool on_record,
                            Diagnostics& to) {
-    const std::vector<Statement>& defaults = built_in_defaults();
-    statements.insert(statements.begin(), defaults.begin(), defaults.end());
-    return Judge(std::move(statements), regiment, colours, to).decide();
+    return Judge(statements, regiment, colours, on_record, to).decide();
 }
 
 }  // namespace platewright

@@ -33,14 +33,19 @@ std::optional<Value> plain_value(PropertyId id,
                                  const WrittenValue& written,
                                  const ColourBook& colours);
 
-/// Weighs the statements: for each property the strongest holds, and of one strength the latest
-/// layer. Follows what is the same as another property. One verdict for each row of the table;
-/// every chain in order of strength. Errors: resolve.conflict, resolve.unknown-colour,
-/// resolve.unknown-metal, resolve.unknown-property (to follow), resolve.circle,
-/// resolve.wrong-kind. One about a default that no palette has is without a place.
-std::vector<Verdict> judge(std::vector<Statement> statements,
+/// What was said, by reference: it must outlive the judging.
+using StatementList = std::vector<const Statement*>;
+
+/// Weighs the statements and the built-in defaults: for each property the strongest holds, and of
+/// one strength the latest layer. Follows what is the same as another property. One verdict for
+/// each row of the table; every chain in order of strength, and empty unless `on_record`. Errors:
+/// resolve.conflict, resolve.unknown-colour, resolve.unknown-metal, resolve.unknown-property (to
+/// follow), resolve.circle, resolve.wrong-kind. One about a default that no palette has is without
+/// a place.
+std::vector<Verdict> judge(const StatementList& statements,
                            const OfRegiment& regiment,
                            const ColourBook& colours,
+                           bool on_record,
                            Diagnostics& to);
 
 /// Adds resolve.unknown-colour or resolve.unknown-metal.

@@ -132,6 +132,24 @@ void report_chase(const InForce& law, const std::vector<bool>& restless, Diagnos
         "button metal of the series");
 }
 
+/// The statements and those of the rules in use.
+StatementList all_in_use(const std::vector<Statement>& statements,
+                         const std::vector<std::vector<Statement>>& of_rules,
+                         const std::vector<bool>& in_use) {
+    StatementList all;
+    for (const Statement& said : statements) {
+        all.push_back(&said);
+    }
+    for (std::size_t i = 0; i < of_rules.size(); ++i) {
+        if (in_use[i]) {
+            for (const Statement& said : of_rules[i]) {
+                all.push_back(&said);
+            }
+        }
+    }
+    return all;
+}
+
 }  // namespace
 
 bool holds(const Rule& rule,
@@ -148,19 +166,16 @@ std::vector<Verdict> judge_with_rules(const std::vector<Statement>& statements,
                                       const ColourBook& colours,
                                       Diagnostics& to) {
     const std::size_t count = man.law != nullptr ? man.law->rules.size() : 0;
+    std::vector<std::vector<Statement>> of_rules;
+    for (std::size_t i = 0; i < count; ++i) {
+        of_rules.push_back(statements_of(man.law->rules[i], *man.law));
+    }
     std::vector<bool> in_use(count);
     std::vector<bool> restless(count);
-    std::vector<Verdict> dressed;
     for (std::size_t round = 0; round <= count; ++round) {
-        Diagnostics found;
-        std::vector<Statement> all = statements;
-        for (std::size_t i = 0; i < count; ++i) {
-            if (in_use[i]) {
-                const std::vector<Statement> said = statements_of(man.law->rules[i], *man.law);
-                all.insert(all.end(), said.begin(), said.end());
-            }
-        }
-        dressed = judge(std::move(all), regiment, colours, found);
+        Diagnostics unheard;
+        const std::vector<Verdict> dressed =
+            judge(all_in_use(statements, of_rules, in_use), regiment, colours, false, unheard);
         bool settled = true;
         for (std::size_t i = 0; i < count; ++i) {
             const bool now = holds(*man.law->rules[i].rule, man, dressed, colours);
@@ -169,14 +184,13 @@ std::vector<Verdict> judge_with_rules(const std::vector<Statement>& statements,
             in_use[i] = now;
         }
         if (settled) {
-            for (const Diagnostic& problem : found.all()) {
-                to.add(problem);
-            }
-            return dressed;
+            break;
+        }
+        if (round == count) {
+            report_chase(*man.law, restless, to);
         }
     }
-    report_chase(*man.law, restless, to);
-    return dressed;
+    return judge(all_in_use(statements, of_rules, in_use), regiment, colours, true, to);
 }
 
 }  // namespace platewright
