@@ -148,7 +148,7 @@ struct Uniform {
     /// captions.
     [[nodiscard]] std::string word(PropertyId id) const;
 
-    /// Whether the property says anything of this man: the lace of the loops, where there are loops.
+    /// Whether the property says anything of this man: the lace of the loops, where there are some.
     [[nodiscard]] bool speaks(PropertyId id) const;
 
     /// The material of a cloth or metal property, or nullptr where it is `none`.

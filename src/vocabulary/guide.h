@@ -9,4 +9,7 @@ namespace platewright {
 /// A section of the reference page, in Markdown; each `yaml` block is a file by itself.
 std::string_view regulation_guide();
 
+/// The part about the answers of commands with `--json`, in Markdown.
+std::string_view answers_guide();
+
 }  // namespace platewright

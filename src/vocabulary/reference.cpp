@@ -250,6 +250,8 @@ std::string reference_page() {
     }
     add_phrases(page);
     add_units(page);
+    page += "\n";
+    page += answers_guide();
     return page;
 }
 
