@@ -169,6 +169,10 @@ ExitCode change(const ChangeOptions& options) {
                                 "write --to rank=sergeant, or --to \"order of dress=parade\"");
         }
     }
+    if (options.files.size() > 2) {
+        return refuse_usage(std::to_string(options.files.size()) + " men are given",
+                            "write the one, and the other that he is to become");
+    }
     if ((options.files.size() == 2) != options.to.empty()) {
         return refuse_usage(options.to.empty() ? "there is nobody to compare him with"
                                                : "two men are given, and --to as well",

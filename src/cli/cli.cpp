@@ -169,7 +169,6 @@ void describe_explain(CLI::App& app, ExplainOptions& options) {
 void describe_change(CLI::App& app, ChangeOptions& options) {
     app.add_option("FILE", options.files, "one man, and the other; - reads standard input")
         ->required()
-        ->expected(1, 2)
         ->type_name("");
     app.add_option("--to",
                    options.to,
@@ -182,7 +181,7 @@ void describe_change(CLI::App& app, ChangeOptions& options) {
     app.footer(
         "Examples:\n"
         "  platewright change private.yaml --to rank=corporal    what a promotion costs\n"
-        "  platewright change tannbruck.yaml seeholm.yaml         what a transfer costs");
+        "  platewright change private.yaml drummer.yaml              what a transfer costs");
 }
 
 /// Everything that can be written on the command line, and what was.
