@@ -23,7 +23,7 @@ std::vector<std::string> group_names() {
     return {names.begin(), names.end()};
 }
 
-void read_rank(const Entry& entry, SpecifiedCustoms::Rank& rank, const ReadContext& context) {
+void read_rank(const TreeEntry& entry, SpecifiedCustoms::Rank& rank, const ReadContext& context) {
     if (entry.value.form == Item::Form::nothing) {
         report_no_value(entry, "write the groups it wears, or {} if nothing special", context);
         return;
@@ -33,7 +33,7 @@ void read_rank(const Entry& entry, SpecifiedCustoms::Rank& rank, const ReadConte
             entry.value, entry.key, "write the groups it wears, or {} if nothing special", context);
         return;
     }
-    for (const Entry& group : entry.value.entries) {
+    for (const TreeEntry& group : entry.value.entries) {
         if (is_group(group.key)) {
             read_group(group, rank.values, context);
         } else {
@@ -42,7 +42,7 @@ void read_rank(const Entry& entry, SpecifiedCustoms::Rank& rank, const ReadConte
     }
 }
 
-void read_ranks(const Entry& entry, SpecifiedCustoms& customs, const ReadContext& context) {
+void read_ranks(const TreeEntry& entry, SpecifiedCustoms& customs, const ReadContext& context) {
     if (entry.value.form == Item::Form::nothing) {
         report_no_value(entry, "name the ranks on the lines below, indented", context);
         return;
@@ -55,7 +55,7 @@ void read_ranks(const Entry& entry, SpecifiedCustoms& customs, const ReadContext
         return;
     }
     std::map<std::string, Span> seen;
-    for (const Entry& part : entry.value.entries) {
+    for (const TreeEntry& part : entry.value.entries) {
         SpecifiedCustoms::Rank rank;
         rank.name = {part.key, part.key_span};
         check_name(rank.name, context.to);
@@ -79,7 +79,7 @@ std::optional<SpecifiedCustoms> read_customs(const SourceMap& sources,
     const bool complete = to.error_count() == errors;
     SpecifiedCustoms customs;
     if (root) {
-        for (const Entry& entry : root->entries) {
+        for (const TreeEntry& entry : root->entries) {
             if (entry.key == kRanks) {
                 read_ranks(entry, customs, context);
             } else {

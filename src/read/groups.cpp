@@ -45,7 +45,7 @@ bool is_lost_entry(std::string_view group, const Item& item) {
            find_property(std::string(group) + "." + std::string(first)).has_value();
 }
 
-void read_one_word(const Entry& entry, WrittenValues& into, const ReadContext& context) {
+void read_one_word(const TreeEntry& entry, WrittenValues& into, const ReadContext& context) {
     if (is_lost_entry(entry.key, entry.value)) {
         report_no_colon(entry.value.text, entry.value.span, context.to);
         return;
@@ -64,7 +64,7 @@ void read_one_word(const Entry& entry, WrittenValues& into, const ReadContext& c
     }
 }
 
-void read_parts(const Entry& entry, WrittenValues& into, const ReadContext& context) {
+void read_parts(const TreeEntry& entry, WrittenValues& into, const ReadContext& context) {
     if (entry.value.entries.empty()) {
         context.to
             .error("read.missing-value",
@@ -72,7 +72,7 @@ void read_parts(const Entry& entry, WrittenValues& into, const ReadContext& cont
                    "nothing is written in " + quoted(entry.key))
             .hints.push_back("write " + example_of(entry.key) + ", or leave it out");
     }
-    for (const Entry& part : entry.value.entries) {
+    for (const TreeEntry& part : entry.value.entries) {
         if (const auto id = find_property(entry.key + "." + part.key)) {
             if (auto written = read_value(*id, part, context)) {
                 into.insert_or_assign(*id, std::move(*written));
@@ -90,23 +90,23 @@ bool is_group(std::string_view key) {
     return std::find(names.begin(), names.end(), key) != names.end();
 }
 
-void read_group(const Entry& entry, Block& into, const ReadContext& context) {
-    const auto is_ground = [](const Entry& part) {
+void read_group(const TreeEntry& entry, Block& into, const ReadContext& context) {
+    const auto is_ground = [](const TreeEntry& part) {
         return find_key(Record::grounds, part.key) != nullptr;
     };
     if (std::ranges::none_of(entry.value.entries, is_ground)) {
         return read_group(entry, into.values, context);
     }
     Grounds& grounds = into.group_grounds[entry.key];
-    for (const Entry& part : entry.value.entries) {
+    for (const TreeEntry& part : entry.value.entries) {
         static_cast<void>(read_ground(part, grounds, context));
     }
-    Entry parts = entry;
+    TreeEntry parts = entry;
     std::erase_if(parts.value.entries, is_ground);
     read_group(parts, into.values, context);
 }
 
-void read_group(const Entry& entry, WrittenValues& into, const ReadContext& context) {
+void read_group(const TreeEntry& entry, WrittenValues& into, const ReadContext& context) {
     switch (entry.value.form) {
         case Item::Form::text:
             return read_one_word(entry, into, context);

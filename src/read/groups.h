@@ -17,12 +17,14 @@ bool is_group(std::string_view key);
 /// Reads `coat: {cloth: red, lining: white}` or `coat: red` and adds the values to `into`. What is
 /// wrong is left out. Errors: read.unknown-key, read.missing-value, read.wrong-kind,
 /// read.unknown-choice, read.out-of-range, read.no-colon.
-void read_group(const Entry& entry, WrittenValues& into, const ReadContext& context);
+void read_group(const TreeEntry& entry, WrittenValues& into, const ReadContext& context);
 
 /// The same with what it rests on: `waistcoat: {cloth: buff, source: article 9}`.
-void read_group(const Entry& entry, Block& into, const ReadContext& context);
+void read_group(const TreeEntry& entry, Block& into, const ReadContext& context);
 
 /// One value of a property, checked for kind.
-std::optional<Written> read_value(PropertyId id, const Entry& entry, const ReadContext& context);
+std::optional<Written> read_value(PropertyId id,
+                                  const TreeEntry& entry,
+                                  const ReadContext& context);
 
 }  // namespace platewright

@@ -31,7 +31,7 @@ bool is_outermost(std::string_view key) {
 }
 
 /// Where else the key would be right; false if nowhere.
-bool hint_other_place(const Entry& entry, const std::string& group, Diagnostic& problem) {
+bool hint_other_place(const TreeEntry& entry, const std::string& group, Diagnostic& problem) {
     const std::string& key = entry.key;
     if (const auto row = find_property(key)) {
         const Property& property = properties()[*row];
@@ -63,7 +63,7 @@ std::string comma_list(const std::vector<std::string>& words) {
 }
 
 /// The unquoted `#aa3344` that the parser took for a remark, or an empty span.
-Span hidden_colour(const Entry& entry, const std::string& text) {
+Span hidden_colour(const TreeEntry& entry, const std::string& text) {
     const std::size_t at = text.find_first_not_of(" \t", entry.value.span.begin);
     if (at == std::string::npos || text[at] != '#') {
         return {};
@@ -80,7 +80,7 @@ Span hidden_colour(const Entry& entry, const std::string& text) {
 
 }  // namespace
 
-void report_unknown_key(const Entry& entry,
+void report_unknown_key(const TreeEntry& entry,
                         const std::string& owner,
                         const std::string& group,
                         const std::vector<std::string>& known,
@@ -108,7 +108,7 @@ void report_unknown_key(const Entry& entry,
                                 : "'platewright reference' lists everything that can be written");
 }
 
-void report_no_value(const Entry& entry, const std::string& hint, const ReadContext& context) {
+void report_no_value(const TreeEntry& entry, const std::string& hint, const ReadContext& context) {
     const std::string& text = context.sources.text(context.file);
     const Span colour = hidden_colour(entry, text);
     const Span after_key = {entry.key_span.file, entry.key_span.begin, entry.value.span.begin};
@@ -154,10 +154,10 @@ Span head_of(const Item& item) {
     return {item.span.file, item.span.begin, std::min(item.span.begin + 1, item.span.end)};
 }
 
-const Entry* find_entry(const Item& group, std::string_view key) {
+const TreeEntry* find_entry(const Item& group, std::string_view key) {
     const auto found = std::find_if(group.entries.begin(),
                                     group.entries.end(),
-                                    [key](const Entry& entry) { return entry.key == key; });
+                                    [key](const TreeEntry& entry) { return entry.key == key; });
     return found == group.entries.end() ? nullptr : &*found;
 }
 

@@ -157,7 +157,7 @@ std::optional<int> number_word(std::string_view text) {
                                 : std::optional(static_cast<int>(found - words.begin()));
 }
 
-std::optional<std::pair<int, Span>> read_number(const Entry& entry,
+std::optional<std::pair<int, Span>> read_number(const TreeEntry& entry,
                                                 int most,
                                                 const ReadContext& context) {
     const auto text = read_text(entry, kLongest, context);
@@ -185,7 +185,7 @@ std::optional<std::pair<int, Span>> read_number(const Entry& entry,
     return std::pair(number, text->span);
 }
 
-std::optional<WrittenYears> read_years(const Entry& entry, const ReadContext& context) {
+std::optional<WrittenYears> read_years(const TreeEntry& entry, const ReadContext& context) {
     const auto text = read_text(entry, kLongest, context);
     if (!text) {
         return std::nullopt;
@@ -195,7 +195,7 @@ std::optional<WrittenYears> read_years(const Entry& entry, const ReadContext& co
     return years ? std::optional(WrittenYears{*years, text->span}) : std::nullopt;
 }
 
-std::optional<YearsAsked> read_years_asked(const Entry& entry, const ReadContext& context) {
+std::optional<YearsAsked> read_years_asked(const TreeEntry& entry, const ReadContext& context) {
     constexpr std::string_view at_least = "at least ";
     constexpr std::string_view more_than = "more than ";
     const auto text = read_text(entry, kLongest, context);
@@ -219,7 +219,7 @@ std::optional<YearsAsked> read_years_asked(const Entry& entry, const ReadContext
     return asked;
 }
 
-std::optional<WrittenDate> read_date(const Entry& entry,
+std::optional<WrittenDate> read_date(const TreeEntry& entry,
                                      DayOfPeriod day,
                                      const ReadContext& context) {
     const auto text = read_text(entry, kLongest, context);
@@ -235,7 +235,7 @@ std::optional<WrittenDate> read_date(const Entry& entry,
     return std::nullopt;
 }
 
-std::optional<bool> read_yes_or_no(const Entry& entry, const ReadContext& context) {
+std::optional<bool> read_yes_or_no(const TreeEntry& entry, const ReadContext& context) {
     const auto text = read_text(entry, kLongest, context);
     if (!text) {
         return std::nullopt;

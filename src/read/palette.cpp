@@ -72,7 +72,7 @@ class EntryReader {
             return std::nullopt;
         }
         bool good = true;
-        for (const Entry& part : item.entries) {
+        for (const TreeEntry& part : item.entries) {
             good = read_part(part) && good;
         }
         for (const char* key : {"name", "colour"}) {
@@ -90,7 +90,7 @@ class EntryReader {
     static constexpr const char* kExample =
         "write name: dark blue and colour: \"#28385f\" for each";
 
-    bool read_part(const Entry& part) {
+    bool read_part(const TreeEntry& part) {
         if (part.key == "name") {
             auto name = read_text(part, limits::kLineCharacters, context_);
             const bool good = name && check_name(*name, context_.to);
@@ -111,7 +111,7 @@ class EntryReader {
         return read_remark(part);
     }
 
-    bool read_remark(const Entry& part) {
+    bool read_remark(const TreeEntry& part) {
         std::string* to = part.key == "made of"     ? &entry_.made_of
                           : part.key == "source"    ? &entry_.source
                           : part.key == "certainty" ? &entry_.certainty
@@ -139,7 +139,7 @@ class EntryReader {
         return true;
     }
 
-    bool read_colour(const Entry& part) {
+    bool read_colour(const TreeEntry& part) {
         if (part.value.form == Item::Form::group) {
             return read_lab(part);
         }
@@ -157,13 +157,13 @@ class EntryReader {
         return true;
     }
 
-    bool read_lab(const Entry& part) {
+    bool read_lab(const TreeEntry& part) {
         std::array<double, 3> numbers{};
         bool good = true;
         for (std::size_t i = 0; i < kLabParts.size(); ++i) {
             good = read_lab_part(part, kLabParts[i], numbers[i]) && good;
         }
-        for (const Entry& each : part.value.entries) {
+        for (const TreeEntry& each : part.value.entries) {
             if (each.key != "L" && each.key != "a" && each.key != "b") {
                 report_unknown_key(each, "a colour by its measures", "", {"L", "a", "b"}, context_);
                 good = false;
@@ -184,10 +184,10 @@ class EntryReader {
         return true;
     }
 
-    bool read_lab_part(const Entry& colour, const LabPart& wanted, double& to) {
+    bool read_lab_part(const TreeEntry& colour, const LabPart& wanted, double& to) {
         const std::string range = "a number from " + format_number(wanted.least, 0) + " to " +
                                   format_number(wanted.most, 0);
-        const Entry* entry = find_entry(colour.value, wanted.key);
+        const TreeEntry* entry = find_entry(colour.value, wanted.key);
         if (entry == nullptr) {
             context_.to
                 .error("read.missing-key",
@@ -238,7 +238,7 @@ class SectionNames {
     std::map<std::string, Span> seen_;
 };
 
-void read_section(const Entry& section,
+void read_section(const TreeEntry& section,
                   SubstanceKind kind,
                   SpecifiedPalette& palette,
                   const ReadContext& context) {
@@ -267,7 +267,7 @@ SpecifiedPalette read_sections(const Item& root, const ReadContext& context) {
     SpecifiedPalette palette;
     std::vector<std::string> known = section_names();
     known.emplace_back(kTitle);
-    for (const Entry& entry : root.entries) {
+    for (const TreeEntry& entry : root.entries) {
         if (entry.key == kTitle) {
             const auto title = read_text(entry, limits::kLineCharacters, context);
             palette.name = title ? title->text : "";

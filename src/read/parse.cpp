@@ -136,7 +136,7 @@ class TreeBuilder : public YAML::EventHandler {
         bool is_list = false;
         bool in_braces = false;
         /// The key that waits for its value; `drop` when the entry was reported as broken.
-        std::optional<Entry> key;
+        std::optional<TreeEntry> key;
         bool drop = false;
         /// An entry was dropped.
         bool lost = false;

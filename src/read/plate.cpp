@@ -23,10 +23,10 @@ class PlateReader {
     explicit PlateReader(const ReadContext& context) : context_(context) {}
 
     void read(const Item& root) {
-        const auto figure = [this](const Entry& entry) { read_figure(entry); };
-        const auto wardrobe = [this](const Entry& entry) { read_wardrobe(entry); };
-        const auto worn = [this](const Entry& entry) { read_worn(entry); };
-        const auto departures = [this](const Entry& entry) {
+        const auto figure = [this](const TreeEntry& entry) { read_figure(entry); };
+        const auto wardrobe = [this](const TreeEntry& entry) { read_wardrobe(entry); };
+        const auto worn = [this](const TreeEntry& entry) { read_worn(entry); };
+        const auto departures = [this](const TreeEntry& entry) {
             plate_.departures = read_departures(entry, context_);
         };
         read_outermost(root,
@@ -60,27 +60,28 @@ class PlateReader {
     SpecifiedPlate take() { return std::move(plate_); }
 
   private:
-    void read_wardrobe(const Entry& entry) {
+    void read_wardrobe(const TreeEntry& entry) {
         plate_.wardrobe = true;
         if (auto title = read_text(entry, limits::kLineCharacters, context_)) {
             plate_.title = std::move(*title);
         }
     }
 
-    void read_worn(const Entry& entry) {
+    void read_worn(const TreeEntry& entry) {
         const Key* key = find_key(Record::plate, entry.key);
         plate_.as_ordered = read_choice(entry, *key, context_).value_or(0) == 1;
     }
 
     /// One word is the template set; a group may also say how the man looks.
-    void read_figure(const Entry& entry) {
+    void read_figure(const TreeEntry& entry) {
         if (entry.value.form != Item::Form::group) {
             read_template(entry);
             return;
         }
-        Entry looks = entry;
-        std::erase_if(looks.value.entries, [](const Entry& part) { return part.key == kTemplate; });
-        if (const Entry* set = find_entry(entry.value, kTemplate)) {
+        TreeEntry looks = entry;
+        std::erase_if(looks.value.entries,
+                      [](const TreeEntry& part) { return part.key == kTemplate; });
+        if (const TreeEntry* set = find_entry(entry.value, kTemplate)) {
             read_template(*set);
             if (looks.value.entries.empty()) {
                 return;
@@ -89,7 +90,7 @@ class PlateReader {
         read_group(looks, block_, context_);
     }
 
-    void read_template(const Entry& entry) {
+    void read_template(const TreeEntry& entry) {
         auto name = read_text(entry, limits::kLineCharacters, context_);
         if (name && check_set_name(*name, context_.to)) {
             plate_.figure = std::move(name);

@@ -26,7 +26,7 @@ std::size_t most_characters(const Key& key) {
 
 /// Reads one value to its place.
 struct ReadTarget {
-    const Entry& entry;
+    const TreeEntry& entry;
     const Key& key;
     const ReadContext& context;
 
@@ -57,7 +57,7 @@ struct ReadTarget {
 
     void operator()(bool* to) const { *to = read_yes_or_no(entry, context).value_or(*to); }
 
-    void operator()(const std::function<void(const Entry&)>& read) const { read(entry); }
+    void operator()(const std::function<void(const TreeEntry&)>& read) const { read(entry); }
 };
 
 /// Everything that may be written in a record.
@@ -84,7 +84,7 @@ std::vector<std::string> known_in(const RecordRow& row) {
 }
 
 /// `coat:` right in a rule belongs under its `wear:`.
-bool hint_block(const Entry& entry,
+bool hint_block(const TreeEntry& entry,
                 const RecordRow& row,
                 const std::string& owner,
                 const ReadContext& context) {
@@ -137,7 +137,7 @@ void read_entries(const Item& item,
     if (grounds == nullptr && holding.block != nullptr) {
         grounds = &holding.block->grounds;
     }
-    for (const Entry& entry : item.entries) {
+    for (const TreeEntry& entry : item.entries) {
         const auto target = std::ranges::find(targets, entry.key, &KeyTarget::key);
         if (target != targets.end()) {
             const Key* key = find_key(row.record, entry.key);
@@ -159,7 +159,7 @@ const Span& place_of(const Item& item) {
     return item.span;
 }
 
-const Span& place_of(const Entry& entry) {
+const Span& place_of(const TreeEntry& entry) {
     return entry.key_span;
 }
 
@@ -201,7 +201,7 @@ void read_other_source(const Item& item, Grounds& grounds, const ReadContext& co
 void read_departure(const Item& item, Departure& departure, const ReadContext& context) {
     departure.span = head_of(item);
     Grounds own;
-    const auto wear = [&](const Entry& entry) { read_block(entry, departure.wear, context); };
+    const auto wear = [&](const TreeEntry& entry) { read_block(entry, departure.wear, context); };
     read_record(item,
                 Record::departure,
                 "a departure",
@@ -241,7 +241,7 @@ void read_record(const Item& item,
     }
 }
 
-void read_record(const Entry& entry,
+void read_record(const TreeEntry& entry,
                  Record record,
                  const std::string& owner,
                  const std::vector<KeyTarget>& targets,
@@ -278,11 +278,11 @@ void read_outermost(const Item& root,
     }
 }
 
-void read_block(const Entry& entry, Block& block, const ReadContext& context) {
+void read_block(const TreeEntry& entry, Block& block, const ReadContext& context) {
     read_record(entry, Record::block, quoted(entry.key), {}, {&block, nullptr}, context);
 }
 
-void read_list(const Entry& entry,
+void read_list(const TreeEntry& entry,
                const ReadContext& context,
                const std::function<void(const Item&)>& read) {
     if (entry.value.form == Item::Form::nothing) {
@@ -296,9 +296,9 @@ void read_list(const Entry& entry,
     }
 }
 
-void read_named(const Entry& entry,
+void read_named(const TreeEntry& entry,
                 const ReadContext& context,
-                const std::function<void(const WrittenText& name, const Entry&)>& read) {
+                const std::function<void(const WrittenText& name, const TreeEntry&)>& read) {
     if (entry.value.form == Item::Form::nothing) {
         report_no_value(entry, "write the names on the lines below, indented", context);
         return;
@@ -312,7 +312,7 @@ void read_named(const Entry& entry,
         return;
     }
     std::map<std::string, Span> seen;
-    for (const Entry& part : entry.value.entries) {
+    for (const TreeEntry& part : entry.value.entries) {
         const WrittenText name = {part.key, part.key_span};
         check_name(name, context.to);
         const auto [first, is_new] = seen.emplace(lower(part.key), part.key_span);
@@ -323,7 +323,7 @@ void read_named(const Entry& entry,
     }
 }
 
-std::optional<std::size_t> read_choice(const Entry& entry,
+std::optional<std::size_t> read_choice(const TreeEntry& entry,
                                        const Key& key,
                                        const ReadContext& context) {
     const auto text = read_text(entry, limits::kLineCharacters, context);
@@ -345,17 +345,17 @@ std::optional<std::size_t> read_choice(const Entry& entry,
     return std::nullopt;
 }
 
-bool read_ground(const Entry& entry, Grounds& grounds, const ReadContext& context) {
+bool read_ground(const TreeEntry& entry, Grounds& grounds, const ReadContext& context) {
     const Key* key = find_key(Record::grounds, entry.key);
     if (key == nullptr) {
         return false;
     }
-    const auto certainty = [&](const Entry& part) {
+    const auto certainty = [&](const TreeEntry& part) {
         if (const auto word = read_choice(part, *key, context)) {
             grounds.certainty = static_cast<Certainty>(*word);
         }
     };
-    const auto others = [&](const Entry& part) {
+    const auto others = [&](const TreeEntry& part) {
         if (part.value.form == Item::Form::text) {
             read_other_source(part.value, grounds, context);
             return;
@@ -380,7 +380,7 @@ void add_missing(Grounds& grounds, const Grounds& rest) {
         grounds.other_sources.end(), rest.other_sources.begin(), rest.other_sources.end());
 }
 
-std::vector<Departure> read_departures(const Entry& entry, const ReadContext& context) {
+std::vector<Departure> read_departures(const TreeEntry& entry, const ReadContext& context) {
     std::vector<Departure> departures;
     read_list(entry, context, [&](const Item& item) {
         Departure departure;

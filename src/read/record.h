@@ -22,7 +22,7 @@ using Target = std::variant<WrittenText*,
                             std::optional<WrittenYears>*,
                             std::optional<std::pair<int, Span>>*,
                             bool*,
-                            std::function<void(const Entry&)>>;
+                            std::function<void(const TreeEntry&)>>;
 
 /// One key of a record and where its value goes.
 struct KeyTarget {
@@ -39,7 +39,7 @@ struct Holding {
 /// Reads a group with the keys of `record`. `owner` is its name in messages. Targets must be given
 /// for all keys of its row. Errors: read.unknown-key, read.missing-key, read.missing-value,
 /// read.wrong-kind and those of values.
-void read_record(const Entry& entry,
+void read_record(const TreeEntry& entry,
                  Record record,
                  const std::string& owner,
                  const std::vector<KeyTarget>& targets,
@@ -62,32 +62,32 @@ void read_outermost(const Item& root,
                     const ReadContext& context);
 
 /// Groups of properties with their grounds and nothing else: `everyone`, `wear`.
-void read_block(const Entry& entry, Block& block, const ReadContext& context);
+void read_block(const TreeEntry& entry, Block& block, const ReadContext& context);
 
 /// Calls `read` for each group of a list, or for the one group that stands instead of a list.
 /// Error: read.too-many.
-void read_list(const Entry& entry,
+void read_list(const TreeEntry& entry,
                const ReadContext& context,
                const std::function<void(const Item&)>& read);
 
 /// Calls `read` for each entry of a group whose keys are names of the user's own. Errors:
 /// read.bad-name, read.duplicate-name, read.too-many.
-void read_named(const Entry& entry,
+void read_named(const TreeEntry& entry,
                 const ReadContext& context,
-                const std::function<void(const WrittenText& name, const Entry&)>& read);
+                const std::function<void(const WrittenText& name, const TreeEntry&)>& read);
 
 /// The number of the word among the key's choices. Errors: read.missing-value, read.unknown-choice.
-std::optional<std::size_t> read_choice(const Entry& entry,
+std::optional<std::size_t> read_choice(const TreeEntry& entry,
                                        const Key& key,
                                        const ReadContext& context);
 
 /// Reads `entry` if its key is one of grounds; false if it is not.
-bool read_ground(const Entry& entry, Grounds& grounds, const ReadContext& context);
+bool read_ground(const TreeEntry& entry, Grounds& grounds, const ReadContext& context);
 
 /// What `grounds` leaves empty is taken from `rest`.
 void add_missing(Grounds& grounds, const Grounds& rest);
 
 /// The departures of a regiment or a plate.
-std::vector<Departure> read_departures(const Entry& entry, const ReadContext& context);
+std::vector<Departure> read_departures(const TreeEntry& entry, const ReadContext& context);
 
 }  // namespace platewright

@@ -16,7 +16,7 @@ std::optional<SpecifiedRegiment> read_regiment(const SourceMap& sources,
     const ReadContext context{sources, file, to, to.error_count() == errors};
     SpecifiedRegiment regiment;
     if (root) {
-        const auto departures = [&](const Entry& entry) {
+        const auto departures = [&](const TreeEntry& entry) {
             regiment.departures = read_departures(entry, context);
         };
         read_outermost(*root,

@@ -52,17 +52,17 @@ class QuestionReader {
     QuestionReader(std::vector<Asked>& into, const ReadContext& context)
         : into_(into), context_(context) {}
 
-    void read(const Entry& entry) {
-        Entry facts = entry;
-        std::erase_if(facts.value.entries, [](const Entry& part) { return is_property(part); });
-        for (const Entry& part : entry.value.entries) {
+    void read(const TreeEntry& entry) {
+        TreeEntry facts = entry;
+        std::erase_if(facts.value.entries, [](const TreeEntry& part) { return is_property(part); });
+        for (const TreeEntry& part : entry.value.entries) {
             if (is_property(part)) {
                 read_property(part);
             }
         }
-        const auto years = [this](const Entry& part) { read_service(part); };
+        const auto years = [this](const TreeEntry& part) { read_service(part); };
         const auto names = [this](Asked::Fact fact) {
-            return [this, fact](const Entry& part) { read_names(part, fact); };
+            return [this, fact](const TreeEntry& part) { read_names(part, fact); };
         };
         read_record(facts,
                     Record::question,
@@ -78,18 +78,18 @@ class QuestionReader {
     }
 
   private:
-    static bool is_property(const Entry& part) {
+    static bool is_property(const TreeEntry& part) {
         return is_group(part.key) || find_property(part.key).has_value();
     }
 
-    void read_names(const Entry& part, Asked::Fact fact) {
+    void read_names(const TreeEntry& part, Asked::Fact fact) {
         auto words = read_texts(part, limits::kLineCharacters, context_);
         if (!words.empty()) {
             into_.push_back({fact, 0, std::move(words), 0, false, part.key_span});
         }
     }
 
-    void read_service(const Entry& part) {
+    void read_service(const TreeEntry& part) {
         if (const auto asked = read_years_asked(part, context_)) {
             into_.push_back(
                 {Asked::Fact::years, 0, {}, asked->years, asked->more_than, part.key_span});
@@ -97,7 +97,7 @@ class QuestionReader {
     }
 
     /// `buttons.metal: white`, `buttons: {metal: white}` or `pockets: vertical`.
-    void read_property(const Entry& part) {
+    void read_property(const TreeEntry& part) {
         if (const auto id = find_property(part.key)) {
             read_values(*id, part);
             return;
@@ -117,9 +117,9 @@ class QuestionReader {
         }
     }
 
-    void read_values(PropertyId id, const Entry& part) {
+    void read_values(PropertyId id, const TreeEntry& part) {
         std::vector<WrittenText> words;
-        Entry one = part;
+        TreeEntry one = part;
         if (part.value.form != Item::Form::list) {
             read_word(id, one, words);
         }
@@ -130,7 +130,7 @@ class QuestionReader {
         add(id, std::move(words), part.key_span);
     }
 
-    void read_word(PropertyId id, const Entry& one, std::vector<WrittenText>& words) {
+    void read_word(PropertyId id, const TreeEntry& one, std::vector<WrittenText>& words) {
         if (const auto written = read_value(id, one, context_)) {
             words.push_back(word_of(*written));
         }
@@ -157,11 +157,11 @@ class RegulationReader {
 
     void read(const Item& root) {
         SpecifiedRegulation& it = regulation_;
-        const auto by = [this](void (RegulationReader::*part)(const Entry&)) {
-            return [this, part](const Entry& entry) { (this->*part)(entry); };
+        const auto by = [this](void (RegulationReader::*part)(const TreeEntry&)) {
+            return [this, part](const TreeEntry& entry) { (this->*part)(entry); };
         };
         const auto blocks = [this](std::vector<NamedBlock>& into) {
-            return [this, &into](const Entry& entry) { read_blocks(entry, into); };
+            return [this, &into](const TreeEntry& entry) { read_blocks(entry, into); };
         };
         read_outermost(root,
                        Record::regulation,
@@ -188,7 +188,7 @@ class RegulationReader {
     SpecifiedRegulation take() { return std::move(regulation_); }
 
   private:
-    void read_must_decide(const Entry& entry) {
+    void read_must_decide(const TreeEntry& entry) {
         for (const WrittenText& key : read_texts(entry, limits::kLineCharacters, context_)) {
             if (const auto id = find_property(key.text)) {
                 regulation_.must_decide.emplace_back(*id, key.span);
@@ -204,10 +204,12 @@ class RegulationReader {
         }
     }
 
-    void read_everyone(const Entry& entry) { read_block(entry, regulation_.everyone, context_); }
+    void read_everyone(const TreeEntry& entry) {
+        read_block(entry, regulation_.everyone, context_);
+    }
 
-    void read_blocks(const Entry& entry, std::vector<NamedBlock>& into) {
-        read_named(entry, context_, [&](const WrittenText& name, const Entry& part) {
+    void read_blocks(const TreeEntry& entry, std::vector<NamedBlock>& into) {
+        read_named(entry, context_, [&](const WrittenText& name, const TreeEntry& part) {
             NamedBlock block;
             block.name = name;
             read_record(part,
@@ -220,10 +222,10 @@ class RegulationReader {
         });
     }
 
-    void read_series(const Entry& entry) {
+    void read_series(const TreeEntry& entry) {
         read_list(entry, context_, [&](const Item& item) {
             SeriesColour colour;
-            const auto regiments = [&](const Entry& part) {
+            const auto regiments = [&](const TreeEntry& part) {
                 read_list(part, context_, [&](const Item& place) {
                     read_place(place, colour.regiments);
                 });
@@ -271,7 +273,7 @@ class RegulationReader {
         into.push_back(std::move(place));
     }
 
-    void read_rules(const Entry& entry) {
+    void read_rules(const TreeEntry& entry) {
         read_list(entry, context_, [&](const Item& item) { read_rule(item); });
     }
 
@@ -279,13 +281,13 @@ class RegulationReader {
         Rule rule;
         rule.span = head_of(item);
         Grounds own;
-        const auto when = [&](const Entry& part) {
+        const auto when = [&](const TreeEntry& part) {
             QuestionReader(rule.when, context_).read(part);
         };
-        const auto unless = [&](const Entry& part) {
+        const auto unless = [&](const TreeEntry& part) {
             QuestionReader(rule.unless, context_).read(part);
         };
-        const auto wear = [&](const Entry& part) { read_block(part, rule.wear, context_); };
+        const auto wear = [&](const TreeEntry& part) { read_block(part, rule.wear, context_); };
         read_record(item,
                     Record::rule,
                     "a rule",
@@ -299,8 +301,8 @@ class RegulationReader {
         regulation_.rules.push_back(std::move(rule));
     }
 
-    void read_companies(const Entry& entry) {
-        read_named(entry, context_, [&](const WrittenText& name, const Entry& part) {
+    void read_companies(const TreeEntry& entry) {
+        read_named(entry, context_, [&](const WrittenText& name, const TreeEntry& part) {
             Company company;
             NamedBlock& block = company.block;
             block.name = name;
@@ -318,10 +320,10 @@ class RegulationReader {
         });
     }
 
-    void read_battalions(const Entry& entry) {
+    void read_battalions(const TreeEntry& entry) {
         read_list(entry, context_, [&](const Item& item) {
             Battalion battalion;
-            const auto companies = [&](const Entry& part) { read_numbers(part, battalion); };
+            const auto companies = [&](const TreeEntry& part) { read_numbers(part, battalion); };
             read_record(item,
                         Record::battalion,
                         "a battalion",
@@ -335,17 +337,17 @@ class RegulationReader {
         });
     }
 
-    void read_numbers(const Entry& entry, Battalion& battalion) {
+    void read_numbers(const TreeEntry& entry, Battalion& battalion) {
         const int most = find_key(Record::battalion, entry.key)->most;
-        read_named(entry, context_, [&](const WrittenText& name, const Entry& part) {
+        read_named(entry, context_, [&](const WrittenText& name, const TreeEntry& part) {
             if (const auto number = read_number(part, most, context_)) {
                 battalion.companies.emplace_back(name, number->first);
             }
         });
     }
 
-    void read_ranks(const Entry& entry) {
-        read_named(entry, context_, [&](const WrittenText& name, const Entry& part) {
+    void read_ranks(const TreeEntry& entry) {
+        read_named(entry, context_, [&](const WrittenText& name, const TreeEntry& part) {
             Rank rank;
             NamedBlock& block = rank.block;
             block.name = name;
@@ -362,7 +364,7 @@ class RegulationReader {
         });
     }
 
-    void read_service(const Entry& entry) {
+    void read_service(const TreeEntry& entry) {
         read_list(entry, context_, [&](const Item& item) {
             ServiceStep step;
             step.span = head_of(item);

@@ -93,7 +93,7 @@ std::optional<WrittenText> read_words(const Item& item,
     return WrittenText{std::move(words), item.span};
 }
 
-std::optional<WrittenText> read_text(const Entry& entry,
+std::optional<WrittenText> read_text(const TreeEntry& entry,
                                      std::size_t most,
                                      const ReadContext& context) {
     if (entry.value.form == Item::Form::nothing) {
@@ -103,7 +103,7 @@ std::optional<WrittenText> read_text(const Entry& entry,
     return read_words(entry.value, entry.key, most, context);
 }
 
-std::vector<WrittenText> read_texts(const Entry& entry,
+std::vector<WrittenText> read_texts(const TreeEntry& entry,
                                     std::size_t most,
                                     const ReadContext& context) {
     std::vector<WrittenText> texts;

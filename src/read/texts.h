@@ -21,12 +21,12 @@ std::optional<WrittenText> read_words(const Item& item,
                                       const ReadContext& context);
 
 /// The text of an entry; also read.missing-value.
-std::optional<WrittenText> read_text(const Entry& entry,
+std::optional<WrittenText> read_text(const TreeEntry& entry,
                                      std::size_t most,
                                      const ReadContext& context);
 
 /// One text, or a list of texts. What is wrong is left out.
-std::vector<WrittenText> read_texts(const Entry& entry,
+std::vector<WrittenText> read_texts(const TreeEntry& entry,
                                     std::size_t most,
                                     const ReadContext& context);
 

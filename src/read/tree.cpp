@@ -110,9 +110,9 @@ class Salvage {
 /// Takes the second and later entries of one key out of every group.
 void refuse_repeated(Item& item, Diagnostics& to) {
     std::map<std::string, Span> seen;
-    std::vector<Entry> kept;
+    std::vector<TreeEntry> kept;
     kept.reserve(item.entries.size());
-    for (Entry& entry : item.entries) {
+    for (TreeEntry& entry : item.entries) {
         const auto [first, is_new] = seen.emplace(entry.key, entry.key_span);
         if (is_new) {
             refuse_repeated(entry.value, to);
@@ -134,7 +134,7 @@ void refuse_repeated(Item& item, Diagnostics& to) {
 
 /// `Company #3`: what was meant as text is passed over as a remark.
 void warn_of_remarks(const Item& item, std::string_view text, Diagnostics& to) {
-    for (const Entry& entry : item.entries) {
+    for (const TreeEntry& entry : item.entries) {
         warn_of_remarks(entry.value, text, to);
     }
     for (const Item& part : item.items) {

@@ -11,7 +11,7 @@
 
 namespace platewright {
 
-struct Entry;
+struct TreeEntry;
 
 /// One value of a file. `broken` was reported already and is to be passed over in silence.
 struct Item {
@@ -25,11 +25,11 @@ struct Item {
     std::string text;
     bool quoted = false;
     std::vector<Item> items;
-    std::vector<Entry> entries;
+    std::vector<TreeEntry> entries;
 };
 
 /// `key: value`.
-struct Entry {
+struct TreeEntry {
     std::string key;
     Span key_span;
     Item value;

@@ -220,7 +220,9 @@ class ValueReader {
 
 }  // namespace
 
-std::optional<Written> read_value(PropertyId id, const Entry& entry, const ReadContext& context) {
+std::optional<Written> read_value(PropertyId id,
+                                  const TreeEntry& entry,
+                                  const ReadContext& context) {
     const std::string wanted = quoted(std::string(properties()[id].key)) + " is " + expectation(id);
     if (entry.value.form == Item::Form::nothing) {
         report_no_value(entry, wanted, context);

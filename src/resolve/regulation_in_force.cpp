@@ -217,7 +217,7 @@ std::vector<const SpecifiedRegulation*> all_of(const std::vector<SpecifiedRegula
 
 Named Entry::named() const {
     Named found{name, {}, {}};
-    for (const Part& part : parts) {
+    for (const EditionPart& part : parts) {
         found.title = part.block->title ? part.block->title->text : found.title;
         found.means = part.block->means ? part.block->means->text : found.means;
     }

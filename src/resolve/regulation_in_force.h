@@ -16,7 +16,7 @@ namespace platewright {
 // Everything here points into the `Orders` it was made from.
 
 /// What one edition (0: the base, then its amendments) says of something.
-struct Part {
+struct EditionPart {
     const NamedBlock* block = nullptr;
     int edition = 0;
 };
@@ -24,7 +24,7 @@ struct Part {
 /// Something the regulation knows by a name, with what its editions say of it, base first.
 struct Entry {
     std::string name;
-    std::vector<Part> parts;
+    std::vector<EditionPart> parts;
 
     [[nodiscard]] Named named() const;
 };

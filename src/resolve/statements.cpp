@@ -121,7 +121,7 @@ void say_entry(std::vector<Statement>& to,
                Strength strength,
                const std::string& reason,
                int& layer) {
-    for (const Part& part : entry.parts) {
+    for (const EditionPart& part : entry.parts) {
         say(to,
             part.block->wear,
             law.file_grounds(part.edition),

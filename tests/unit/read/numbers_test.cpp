@@ -15,7 +15,7 @@ struct Line {
         root = *read_tree(reading.sources, reading.file, reading.problems);
     }
 
-    [[nodiscard]] const Entry& entry() const { return root.entries.front(); }
+    [[nodiscard]] const TreeEntry& entry() const { return root.entries.front(); }
 
     [[nodiscard]] ReadContext context() {
         return {reading.sources, reading.file, reading.problems};

@@ -23,7 +23,7 @@ void list(const Item& item, const Reading& reading, Lines& to) {
     if (item.form == Item::Form::nothing) {
         to.push_back("nothing at " + std::to_string(item.span.begin));
     }
-    for (const Entry& entry : item.entries) {
+    for (const TreeEntry& entry : item.entries) {
         to.push_back("key " + reading.words(entry.key_span));
         list(entry.value, reading, to);
     }
