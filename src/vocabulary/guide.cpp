@@ -4,8 +4,9 @@
 
 namespace platewright {
 
-std::string_view regulation_guide() {
-    return R"(## Writing a regulation
+namespace {
+
+constexpr std::string_view kGuide = R"(## Writing a regulation
 
 A file that begins with `regulation:` is a clothing regulation. It says what everybody wears, then what makes the difference:
 the class of corps, the regiment's colour and how it is shown, rules, company, rank, years of service, order of dress. Whatever
@@ -89,6 +90,11 @@ as of: 1785
 ```
 
 )";
+
+}  // namespace
+
+std::string_view regulation_guide() {
+    return kGuide;
 }
 
 }  // namespace platewright
