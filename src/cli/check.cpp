@@ -77,9 +77,10 @@ class Check {
         const std::size_t slash = path.rfind('/');
         const std::string folder = slash == std::string::npos ? "." : path.substr(0, slash);
         const std::string name = slash == std::string::npos ? path : path.substr(slash + 1);
+        const std::string own = folder + "/" + name;
         std::vector<FileId> all;
         for (const std::string& each : files_of_view(files_, folder, view_of_file(name))) {
-            if (each == folder + "/" + name) {
+            if (each == own) {
                 all.push_back(file);
             } else if (FileResult read = files_.read(each, limits::kTemplateBytes); read.ok()) {
                 all.push_back(sources_.add(each, std::move(read.text)));
