@@ -255,9 +255,10 @@ inline constexpr std::array kHat = std::to_array<Property>({
     cloth("hat.device-cloth", "as buttons.metal", "the metal or cloth of that badge")
         .called("cap badge")
         .when("hat.device and hat.shape = fur-cap or mitre or light-cap or shako or forage-cap"),
-    lace("hat.tape",
-         "hat tape",
-         "the tape or lace round the edge of the hat; a metal gives metal lace")
+    cloth(
+        "hat.tape", "white", "the tape or lace round the edge of the hat; a metal gives metal lace")
+        .or_none()
+        .called("hat tape")
         .when("hat.shape"),
     cloth("hat.cockade", "black", "the cockade; its outer ring where it has several")
         .or_none()
