@@ -13,6 +13,7 @@ struct Date {
     int month = 1;
     int day = 1;
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): a fault of clang-tidy 14 with comparisons
     friend auto operator<=>(const Date&, const Date&) = default;
 };
 

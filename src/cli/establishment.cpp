@@ -82,6 +82,7 @@ std::string parted(const std::vector<Cells>& columns) {
         Columns rows(kIndent);
         for (std::size_t i = 0; i < columns[0].size(); ++i) {
             std::vector<std::string> row;
+            row.reserve(part.size());
             for (const Cells* column : part) {
                 row.push_back((*column)[i]);
             }
@@ -224,6 +225,7 @@ std::string titles_in_words(const InForce& law) {
 
 InForce all_of(const std::vector<SpecifiedRegulation>& editions) {
     std::vector<const SpecifiedRegulation*> all;
+    all.reserve(editions.size());
     for (const SpecifiedRegulation& edition : editions) {
         all.push_back(&edition);
     }

@@ -126,6 +126,7 @@ Json service_of(const InForce& law) {
 std::string establishment_in_json(const std::vector<SpecifiedRegulation>& editions,
                                   const Regiments& regiments) {
     std::vector<const SpecifiedRegulation*> all;
+    all.reserve(editions.size());
     for (const SpecifiedRegulation& edition : editions) {
         all.push_back(&edition);
     }

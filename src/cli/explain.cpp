@@ -89,7 +89,7 @@ class Explain {
         return any;
     }
 
-    ExitCode tell(const Uniform& man) const {
+    [[nodiscard]] ExitCode tell(const Uniform& man) const {
         const std::vector<PropertyId> chosen = choose(man);
         if (options_.json) {
             return answer(decisions_in_json(man, chosen, sources_));

@@ -331,6 +331,7 @@ void check_regulation(const std::vector<SpecifiedRegulation>& editions,
     check_dates(editions, to);
     const ColourBook colours(palettes);
     std::vector<const SpecifiedRegulation*> all;
+    all.reserve(editions.size());
     for (const SpecifiedRegulation& edition : editions) {
         all.push_back(&edition);
     }

@@ -134,7 +134,7 @@ class Judge {
             if (!other || cases_[*other].state == State::being_heard) {
                 return std::nullopt;
             }
-            const std::optional<Value> value = value_of(*other);
+            std::optional<Value> value = value_of(*other);
             if (!value || std::holds_alternative<Material>(*value)) {
                 return value;
             }

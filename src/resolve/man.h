@@ -55,6 +55,7 @@ bool reaches(double years, const ServiceStep& step);
 template <typename T>
 std::vector<std::string> names_of(const std::vector<T>& entries) {
     std::vector<std::string> names;
+    names.reserve(entries.size());
     for (const T& entry : entries) {
         names.push_back(entry.name);
     }

@@ -42,21 +42,7 @@ class GroundsInOrder {
     /// source.
     void fill(Decision& decision, bool documented) const {
         for (const Grounds* each : all_) {
-            if (decision.source.empty() && each->source) {
-                decision.source = each->source->text;
-            }
-            if (!decision.certainty) {
-                decision.certainty = each->certainty;
-            }
-            if (decision.why.empty() && each->why) {
-                decision.why = each->why->text;
-            }
-            if (decision.other_sources.empty()) {
-                for (const OtherSource& other : each->other_sources) {
-                    decision.other_sources.push_back(
-                        {other.source.text, other.says ? other.says->text : std::string()});
-                }
-            }
+            add_missing(decision, *each);
         }
         if (!decision.certainty && (documented || !decision.source.empty())) {
             decision.certainty = Certainty::documented;
@@ -64,6 +50,25 @@ class GroundsInOrder {
     }
 
   private:
+    static void add_missing(Decision& decision, const Grounds& grounds) {
+        if (decision.source.empty() && grounds.source) {
+            decision.source = grounds.source->text;
+        }
+        if (!decision.certainty) {
+            decision.certainty = grounds.certainty;
+        }
+        if (decision.why.empty() && grounds.why) {
+            decision.why = grounds.why->text;
+        }
+        if (!decision.other_sources.empty()) {
+            return;
+        }
+        for (const OtherSource& other : grounds.other_sources) {
+            decision.other_sources.push_back(
+                {other.source.text, other.says ? other.says->text : std::string()});
+        }
+    }
+
     std::vector<const Grounds*> all_;
 };
 
