@@ -78,6 +78,12 @@ class Indexer {
     /// Ornaments are shown once each; where others may be worn, one is enough.
     std::vector<Example> options_of(PropertyId id) const {
         std::vector<Example> options = examples_of(id);
+        if (properties()[id].group() == "waistcoat") {
+            // The coat is laid off to show what is under it.
+            for (Example& option : options) {
+                option.settings.insert(option.settings.begin(), {property_id("coat.cut"), "none"});
+            }
+        }
         if (properties()[id].key != kOrnament || options.empty()) {
             return options;
         }
@@ -109,8 +115,7 @@ class Indexer {
                        window.frame);
     }
 
-    /// The view in whose frame the option differs most from its opposite; an earlier one where that
-    /// shows it nearly as well.
+    /// The view in whose frame the option differs most from its opposite.
     Window window_for(PropertyId id, const Example& option, const Uniform& with) {
         std::vector<Setting> without = option.settings;
         without.back().value = opposite(id, without.back().value);
@@ -124,7 +129,7 @@ class Indexer {
             }
             const std::size_t difference =
                 plain ? lines_apart(dump(picture(with, window)), dump(picture(*plain, window))) : 0;
-            if (difference > most + most / 4) {
+            if (difference > most) {
                 most = difference;
                 best = window;
             }

@@ -206,7 +206,11 @@ void describe_buttons(const Uniform& uniform, Captions& captions) {
         {"pockets.buttons", " to a pocket"}};
     std::string_view separator = "; ";
     for (const auto& [key, place] : places) {
-        const int count = uniform.count(property_id(key));
+        const PropertyId id = property_id(key);
+        if (!speaks(uniform, properties()[id])) {
+            continue;
+        }
+        const int count = uniform.count(id);
         words += std::string(separator) + (count > 0 ? std::to_string(count) : "none") +
                  std::string(place);
         separator = ", ";

@@ -70,19 +70,6 @@ std::string wanted(const Term& term) {
     return term.negated ? other_word(term.property, term.words) : term.words.front();
 }
 
-bool met(const Term& term, const std::vector<Setting>& settings) {
-    return holds({term}, [&](PropertyId id) {
-        for (auto at = settings.rbegin(); at != settings.rend(); ++at) {
-            if (at->property == id) {
-                return at->value;
-            }
-        }
-        const std::string_view initial = properties()[id].initial;
-        return properties()[id].kind == Kind::count && initial == "none" ? std::string("0")
-                                                                         : std::string(initial);
-    });
-}
-
 /// Adds what makes the property speak, and what makes that speak.
 void add_grounds(PropertyId id, std::vector<Setting>& settings, int depth) {
     if (depth == kDeepest) {
@@ -90,10 +77,8 @@ void add_grounds(PropertyId id, std::vector<Setting>& settings, int depth) {
                                quoted(properties()[id].key));
     }
     for (const Term& term : condition_of(properties()[id])) {
-        if (!met(term, settings)) {
-            add_grounds(term.property, settings, depth + 1);
-            settings.push_back({term.property, wanted(term)});
-        }
+        add_grounds(term.property, settings, depth + 1);
+        settings.push_back({term.property, wanted(term)});
     }
 }
 

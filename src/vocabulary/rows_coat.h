@@ -20,7 +20,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "for a man in his waistcoat")
         .or_none()
         .makes_garment()
-        .seen_in("body"),
+        .seen_in("body")
+        .by_one_word(),
     cloth("coat.cloth", "dark blue", "the coat: body, sleeves and skirts")
         .by_one_word()
         .when("coat.cut")
@@ -121,7 +122,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "all four corners of the skirts turned back, or only the front ones")
         .or_none()
         .when("coat.cut = long or short")
-        .seen_in("skirts"),
+        .seen_in("skirts")
+        .by_one_word(),
     choice("turnbacks.held",
            "hooked",
            "hooked|sewn=sewn-down",
@@ -186,7 +188,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "wing|roll",
            "a flat wing round the top of the sleeve, or a stuffed roll")
         .when("coat.cut and wings.cloth")
-        .seen_in("shoulder"),
+        .seen_in("shoulder")
+        .by_one_word(),
     lace("wings.lace", "wing lace", "lace along the edge of the wings")
         .when("coat.cut and wings.cloth")
         .shown_as("white"),
@@ -196,7 +199,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "the shoulders that carry an epaulette; left and right are the wearer's")
         .or_none()
         .when("coat.cut")
-        .seen_in("shoulders"),
+        .seen_in("shoulders")
+        .by_one_word(),
     cloth("epaulettes.cloth", "as buttons.metal", "strap and field of the epaulettes")
         .by_one_word()
         .when("coat.cut and epaulettes.worn"),
@@ -230,7 +234,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "the shoulder that carries a knot of cord with its ends hanging")
         .or_none()
         .when("coat.cut")
-        .seen_in("shoulders"),
+        .seen_in("shoulders")
+        .by_one_word(),
     cloth("knot.cloth", "as buttons.metal", "the shoulder knot")
         .by_one_word()
         .called("shoulder knot")
@@ -241,7 +246,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "the shoulder from which plaited cords hang across to the lapel")
         .or_none()
         .when("coat.cut")
-        .seen_in("shoulders"),
+        .seen_in("shoulders")
+        .by_one_word(),
     cloth("cords.cloth", "white", "the shoulder cords")
         .by_one_word()
         .called("shoulder cords")

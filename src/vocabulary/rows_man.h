@@ -34,7 +34,8 @@ inline constexpr std::array kMan = std::to_array<Property>({
            "single=single-breasted|double=double-breasted",
            "one row of buttons, or two")
         .makes_garment()
-        .seen_in("breast"),
+        .seen_in("breast")
+        .by_one_word(),
     cloth("waistcoat.cloth", "white", "the waistcoat").by_one_word().makes_garment(),
     count("waistcoat.buttons", "8", 16, "buttons down the front of the waistcoat, in each row"),
     lace("waistcoat.lace", "waistcoat lace", "lace along the edges of the waistcoat")

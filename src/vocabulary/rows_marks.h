@@ -111,7 +111,8 @@ inline constexpr std::array kMarks = std::to_array<Property>({
            "the sash: round the waist, or over the right shoulder")
         .or_none()
         .is_kit()
-        .seen_in("body"),
+        .seen_in("body")
+        .by_one_word(),
     cloth("sash.cloth", "crimson", "the sash").by_one_word().when("sash.worn").is_kit(),
 });
 
@@ -159,7 +160,8 @@ inline constexpr std::array kKit = std::to_array<Property>({
            "a hanger or a straight sword at the left side")
         .or_none()
         .is_kit()
-        .seen_in("side"),
+        .seen_in("side")
+        .by_one_word(),
     metal("sword.hilt", "as buttons.metal", "the hilt of the sword")
         .by_one_word()
         .called("sword hilt")
@@ -235,11 +237,13 @@ inline constexpr std::array kHat = std::to_array<Property>({
            "with a crest; a forage cap; or a shako")
         .or_none()
         .makes_garment()
-        .seen_in("hat"),
+        .seen_in("hat")
+        .by_one_word(),
     cloth("hat.felt", "black", "the hat or cap: felt, fur or cloth")
         .called("hat")
         .when("hat.shape")
-        .makes_garment(),
+        .makes_garment()
+        .by_one_word(),
     cloth("hat.front",
           "as facings.cloth",
           "the front of a mitre cap, the turban of a light cap, the band of a forage cap")

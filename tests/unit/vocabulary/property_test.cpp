@@ -78,7 +78,7 @@ TEST(PropertyOfWord, LeavesAWordNobodyKnowsToTheOneThatWillSaySo) {
 }
 
 TEST(PropertyOfWord, IsEmptyWhereAGroupHasNoShortForm) {
-    EXPECT_EQ(key_of_word("hat", "black"), "");
+    EXPECT_EQ(key_of_word("figure", "black"), "");
     EXPECT_EQ(key_of_word("nothing", "black"), "");
 }
 
