@@ -11,6 +11,7 @@
 
 #include "base/limits.h"
 #include "base/text.h"
+#include "vocabulary/phrases.h"
 #include "vocabulary/property.h"
 #include "vocabulary/records.h"
 
@@ -111,7 +112,7 @@ Json value_schema(PropertyId id) {
         case Kind::choice:
             return choice_schema(id);
         case Kind::words:
-            return words_schema(row.most);
+            return {{"anyOf", {words_schema(row.most), {{"const", kTheRegimentsNumber}}}}};
         case Kind::ornament:
             return words_schema(kLongestOrnament);
         case Kind::cloth:

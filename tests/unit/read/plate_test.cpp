@@ -139,7 +139,6 @@ TEST(ReadPlate, BoundsTexts) {
 TEST(ReadPlate, HasAHintForEveryProblem) {
     for (const char* text : {"plate: a: b\n",
                              "plate: x\ncoat: [a]\n",
-                             "plate: x\nhat: red\n",
                              "plate: x\ncoat: {q: r}\n",
                              "plate: x\ncoat\n",
                              "plate: x\ncoat:red\n",

@@ -79,7 +79,7 @@ TEST(JsonSchema, HasEveryKeyOfEveryRecord) {
 
 TEST(JsonSchema, OffersShortFormsOnlyWhereThereAreSome) {
     const Json all = Json::parse(json_schema()).at("$defs");
-    EXPECT_FALSE(all.at("group-hat").contains("anyOf"));
+    EXPECT_FALSE(all.at("group-figure").contains("anyOf"));
     EXPECT_EQ(all.at("group-pockets").at("anyOf").size(), 2U);
     EXPECT_EQ(all.at("group-collar").at("anyOf").size(), 3U);
 }
@@ -163,7 +163,7 @@ TEST(ReferencePage, ShowsHowAGroupIsWrittenShort) {
             "| `shape` | `falling` (or `turned-down`), `standing` (or `upright`), `stand-and-fall` "
             "(or `high-turned-down`), `none` | `falling` | "),
         std::string::npos);
-    EXPECT_NE(page.find("## hat\n\n| key |"), std::string::npos);
+    EXPECT_NE(page.find("## figure\n\n| key |"), std::string::npos);
 }
 
 }  // namespace
