@@ -147,19 +147,19 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "pocket flaps set across the skirts, upright, or slanting")
         .by_one_word()
         .when("coat.cut = long or short or surtout")
-        .seen_in("pocket"),
+        .seen_in("flap"),
     choice("pockets.shape",
            "scalloped",
            "plain=straight|pointed=three-pointed|scalloped",
            "the lower edge of the flaps: straight, in three points, or in scallops")
         .when("coat.cut = long or short or surtout")
-        .seen_in("pocket"),
+        .seen_in("flap"),
     choice("pockets.size",
            "usual",
            "usual=small|large",
            "flaps of the usual size, or larger by a third")
         .when("coat.cut = long or short or surtout")
-        .seen_in("pocket"),
+        .seen_in("flap"),
     count("pockets.buttons", "3", 6, "buttons on each pocket flap")
         .when("coat.cut = long or short or surtout"),
     piping("pockets.piping", "pocket piping", "cord of cloth along the edge of the pocket flaps")
@@ -172,12 +172,12 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         .or_none()
         .by_one_word()
         .called("shoulder straps")
-        .when("coat.cut")
+        .when("coat.cut and epaulettes.worn != both")
         .seen_in("shoulder"),
     piping("straps.piping",
            "shoulder-strap piping",
            "cord of cloth along the edge of the shoulder straps")
-        .when("coat.cut and straps.cloth"),
+        .when("coat.cut and epaulettes.worn != both and straps.cloth"),
     cloth("wings.cloth", "none", "the wings or rolls at the tops of the sleeves")
         .or_none()
         .by_one_word()
