@@ -11,6 +11,7 @@
 
 #include "base/files.h"
 #include "read/read.h"
+#include "resolve/change.h"
 #include "resolve/resolve.h"
 
 namespace platewright::outside {
@@ -186,6 +187,22 @@ TEST(CommonPractice, SixRegimentsShareAColourAndNoTwoAreAlike) {
         EXPECT_EQ(std::ranges::count(looks, look), 0) << name;
         looks.push_back(look);
     }
+}
+
+/// A promotion needs a strip of lace and no new coat.
+TEST(CommonPractice, FromPrivateToSergeantIsAStripOfLace) {
+    Archive archive;
+    Expectation man{
+        "common-practice", "Aldermere", "", "fusiliers", "private", "", "parade", "1787", "", ""};
+    const auto before = archive.dressed(man);
+    man[rank] = "sergeant";
+    const auto after = archive.dressed(man);
+    ASSERT_TRUE(before && after) << archive.problems();
+    const Comparison comparison = compare(*before, *after);
+    ASSERT_EQ(comparison.changes.size(), 1U);
+    EXPECT_EQ(comparison.changes.front().deed, Deed::sew_on);
+    EXPECT_EQ(comparison.changes.front().thing, "rank marks");
+    EXPECT_EQ(number_of(*after, comparison.changes.front().head), 2);
 }
 
 }  // namespace
