@@ -34,7 +34,10 @@ void paint_twist(Easel& easel, Group& into, Point top, Point foot, double wide, 
     const Point along = unit(foot - top);
     const Point half = right_of(along) * (wide * 0.42);
     Path turns;
-    for (double at = wide * 0.6; at < long_is - wide * 0.3; at += wide * 0.62) {
+    const double step = wide * 0.62;
+    const int count = std::max(0, static_cast<int>(std::ceil((long_is - wide * 0.9) / step)));
+    for (int i = 0; i < count; ++i) {
+        const double at = wide * 0.6 + i * step;
         turns.move_to(top + along * (at + wide * 0.22) - half);
         turns.line_to(top + along * (at - wide * 0.22) + half);
     }
