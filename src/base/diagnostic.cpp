@@ -75,6 +75,12 @@ Diagnostic& Diagnostics::file_error(std::string code, std::string path, std::str
     return all_.back();
 }
 
+void Diagnostics::add_all(const Diagnostics& found) {
+    for (const Diagnostic& each : found.all()) {
+        add(each);
+    }
+}
+
 void Diagnostics::sort() {
     std::ranges::stable_sort(all_, comes_before);
     // Not std::ranges::unique: its result type breaks clang 14 with this standard library.
@@ -107,6 +113,17 @@ std::string_view SourceMap::line_at(FileId file, std::size_t offset) const {
         line.remove_suffix(1);
     }
     return line;
+}
+
+void add_suggestion(Diagnostic& problem,
+                    std::string_view written,
+                    const std::vector<std::string>& known,
+                    std::string_view list_begins) {
+    if (const std::optional<std::string> near = nearest_word(trim(written), known)) {
+        problem.hints.push_back("did you mean " + quoted(*near) + "?");
+    } else if (!known.empty()) {
+        problem.hints.push_back(std::string(list_begins) + or_list(known));
+    }
 }
 
 }  // namespace platewright

@@ -59,6 +59,9 @@ class Diagnostics {
     /// An error about a whole file, known only by its path.
     Diagnostic& file_error(std::string code, std::string path, std::string message);
 
+    /// Takes over what others have found.
+    void add_all(const Diagnostics& found);
+
     [[nodiscard]] const std::vector<Diagnostic>& all() const { return all_; }
 
     [[nodiscard]] std::size_t error_count() const { return errors_; }
@@ -71,6 +74,12 @@ class Diagnostics {
     std::vector<Diagnostic> all_;
     std::size_t errors_ = 0;
 };
+
+/// Adds "did you mean …?", or what there is: `classes of the regulation are …`.
+void add_suggestion(Diagnostic& problem,
+                    std::string_view written,
+                    const std::vector<std::string>& known,
+                    std::string_view list_begins);
 
 /// The text of every file read in a run, by number. References into it stay good while files are
 /// added.

@@ -82,6 +82,11 @@ void Path::close() {
     verbs.push_back(Verb::close);
 }
 
+void Path::append(const Path& other) {
+    verbs.insert(verbs.end(), other.verbs.begin(), other.verbs.end());
+    points.insert(points.end(), other.points.begin(), other.points.end());
+}
+
 Rect Path::bounds() const {
     Rect box;
     for (const Point p : points) {

@@ -63,8 +63,6 @@ struct Rect {
 
     /// The smallest square about the same centre that holds the rectangle.
     [[nodiscard]] Rect squared() const;
-
-    friend bool operator==(const Rect&, const Rect&) = default;
 };
 
 /// x' = a x + c y + e, y' = b x + d y + f, as in SVG's `matrix(a b c d e f)`.
@@ -97,6 +95,9 @@ struct Path {
     void line_to(Point p);
     void cubic_to(Point c1, Point c2, Point p);
     void close();
+
+    /// The other path's subpaths after one's own.
+    void append(const Path& other);
 
     [[nodiscard]] bool empty() const { return verbs.empty(); }
 

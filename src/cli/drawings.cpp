@@ -16,12 +16,6 @@ constexpr std::string_view kEnding = ".svg";
 /// Views that may be drawn in several files: `front.svg`, `front-head.svg`, `front-legs.svg` …
 constexpr std::array<std::string_view, 3> kInSeveralFiles = {"front", "back", "side"};
 
-void add_all(const Diagnostics& found, Diagnostics& to) {
-    for (const Diagnostic& each : found.all()) {
-        to.add(each);
-    }
-}
-
 }  // namespace
 
 std::string view_of_file(const std::string& file_name) {
@@ -86,7 +80,7 @@ std::shared_ptr<const Template> Drawings::view(const std::string& set,
         place->second.value = read(files_of_view(files_, data_folder_ + "/templates/" + set, name),
                                    place->second.problems);
     }
-    add_all(place->second.problems, to);
+    to.add_all(place->second.problems);
     return place->second.value;
 }
 
@@ -99,7 +93,7 @@ const Ornaments* Drawings::ornaments(Diagnostics& to) {
                 read({data_folder_ + "/templates/ornaments/" + file}, ornaments_->problems);
         }
     }
-    add_all(ornaments_->problems, to);
+    to.add_all(ornaments_->problems);
     return ornaments_->problems.error_count() == 0 ? &ornaments_->value : nullptr;
 }
 
@@ -113,7 +107,7 @@ std::shared_ptr<const Template> Drawings::own(const std::string& path, Diagnosti
             missed_a_file_ = true;
         }
     }
-    add_all(place->second.problems, to);
+    to.add_all(place->second.problems);
     return place->second.value;
 }
 

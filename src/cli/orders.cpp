@@ -73,9 +73,7 @@ std::optional<FileId> OrdersLoader::open(const std::string& path,
 
 template <typename T>
 const T* OrdersLoader::take(const Loaded<T>& loaded, Diagnostics& to) const {
-    for (const Diagnostic& problem : loaded.problems.all()) {
-        to.add(problem);
-    }
+    to.add_all(loaded.problems);
     return loaded.value ? &*loaded.value : nullptr;
 }
 

@@ -10,7 +10,6 @@
 #include <utility>
 
 #include "base/text.h"
-#include "vocabulary/examples.h"
 
 namespace platewright::cli {
 namespace {
@@ -66,13 +65,8 @@ class Indexer {
     const Paper& paper_;
     Diagnostics& to_;
 
-    std::optional<Uniform> wearing(const std::vector<Setting>& settings) {
-        Job variant = job_;
-        for (const Setting& setting : settings) {
-            variant.plate.values[setting.property] = {value_of(setting.property, setting.value),
-                                                      job_.plate.title.span};
-        }
-        return workshop_.uniform_of(variant, to_);
+    std::optional<Uniform> dressed(const std::vector<Setting>& settings) {
+        return workshop_.uniform_of(wearing(job_, settings), to_);
     }
 
     /// Ornaments are shown once each; where others may be worn, one is enough.
@@ -100,7 +94,7 @@ class Indexer {
 
     void add(PropertyId id, WardrobeSection& section) {
         for (const Example& option : options_of(id)) {
-            if (const auto uniform = wearing(option.settings)) {
+            if (const auto uniform = dressed(option.settings)) {
                 section.samples.push_back(
                     {option.written, picture(*uniform, window_for(id, option, *uniform))});
             }
@@ -119,7 +113,7 @@ class Indexer {
     Window window_for(PropertyId id, const Example& option, const Uniform& with) {
         std::vector<Setting> without = option.settings;
         without.back().value = opposite(id, without.back().value);
-        const auto plain = wearing(without);
+        const auto plain = dressed(without);
         const std::vector<Window> windows = windows_of(id);
         Window best = windows.front();
         std::size_t most = 0;
@@ -203,6 +197,15 @@ class Indexer {
 };
 
 }  // namespace
+
+Job wearing(const Job& job, const std::vector<Setting>& settings) {
+    Job variant = job;
+    for (const Setting& setting : settings) {
+        variant.plate.values[setting.property] = {value_of(setting.property, setting.value),
+                                                  job.plate.title.span};
+    }
+    return variant;
+}
 
 WardrobeIndex wardrobe_index(const Workshop& workshop,
                              const Job& job,

@@ -2,9 +2,15 @@
 // The index of the wardrobe: one picture of everything the table of properties knows.
 #pragma once
 
+#include <vector>
+
 #include "cli/workshop.h"
+#include "vocabulary/examples.h"
 
 namespace platewright::cli {
+
+/// The man of a plate, with something else written for these properties.
+Job wearing(const Job& job, const std::vector<Setting>& settings);
 
 /// The pages of a plate that says `wardrobe:`. Its man is shown in each option in turn, in the view
 /// and the frame where the option makes a difference. For any thread with a typesetter of its own.

@@ -13,12 +13,6 @@
 namespace platewright::cli {
 namespace {
 
-void add_all(const Diagnostics& found, Diagnostics& to) {
-    for (const Diagnostic& each : found.all()) {
-        to.add(each);
-    }
-}
-
 std::string set_folder(const std::string& set) {
     return "templates/" + set + "/";
 }
@@ -48,6 +42,17 @@ std::vector<WrittenText> views_asked(const SpecifiedPlate& plate) {
     return {{"front", {}}, {"back", {}}};
 }
 
+/// The views a plate shows, in its order; of an index those there are.
+std::vector<const Template*> views_of(const Job& job) {
+    std::vector<const Template*> views;
+    for (const WrittenText& asked : views_asked(job.plate)) {
+        if (const auto view = job.views.find(asked.text); view != job.views.end()) {
+            views.push_back(view->second.get());
+        }
+    }
+    return views;
+}
+
 /// Whether every detail the plate asks for has a frame in one of its views.
 bool check_details(const Job& job, Diagnostics& to) {
     std::vector<std::string> known;
@@ -68,11 +73,7 @@ bool check_details(const Job& job, Diagnostics& to) {
             to.error("cli.unknown-detail",
                      asked.span,
                      "the views of this plate have no detail " + platewright::quoted(asked.text));
-        if (const auto near = nearest_word(asked.text, known)) {
-            problem.hints.push_back("did you mean " + platewright::quoted(*near) + "?");
-        } else if (!known.empty()) {
-            problem.hints.push_back("the details are " + or_list(known));
-        }
+        add_suggestion(problem, asked.text, known, "the details are ");
     }
     return complete;
 }
@@ -219,9 +220,7 @@ bool Workshop::add_ornament(Job& job, const Decided& worn, Diagnostics& to) {
     problem.code = "cli.unknown-ornament";
     problem.message = "there is no ornament " + platewright::quoted(*name);
     problem.span = written;
-    const auto near = nearest_word(*name, known);
-    problem.hints.push_back(near ? "did you mean " + platewright::quoted(*near) + "?"
-                                 : "the ornaments are " + or_list(known));
+    add_suggestion(problem, *name, known, "the ornaments are ");
     problem.hints.emplace_back(
         "or name a drawing of your own that lies beside this file: 'badge.svg'");
     to.add(std::move(problem));
@@ -237,11 +236,7 @@ bool Workshop::check_figure(const SpecifiedPlate& plate,
     }
     Diagnostic& problem = to.error(
         "cli.unknown-figure", plate.figure->span, "there is no figure " + platewright::quoted(set));
-    if (const auto near = nearest_word(set, sets)) {
-        problem.hints.push_back("did you mean " + platewright::quoted(*near) + "?");
-    } else {
-        problem.hints.push_back("the figures are " + or_list(sets));
-    }
+    add_suggestion(problem, set, sets, "the figures are ");
     return false;
 }
 
@@ -272,9 +267,9 @@ std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagno
     if (!check_figure(plate, set, to)) {
         return std::nullopt;
     }
-    add_all(palettes().problems, to);
+    to.add_all(palettes().problems);
     const auto& ranks = customs(set);
-    add_all(ranks.problems, to);
+    to.add_all(ranks.problems);
     auto orders = orders_.of_plate(plate, to);
     if (!palettes_->value || !ranks.value || !orders) {
         return std::nullopt;
@@ -300,7 +295,7 @@ void Workshop::check_regulation(FileId file, Diagnostics& to) {
 }
 
 void Workshop::check_regiment(FileId file, Diagnostics& to) {
-    add_all(palettes().problems, to);
+    to.add_all(palettes().problems);
     if (const auto orders = orders_.of_regiment(file, to)) {
         for (const auto& editions : orders->regulations) {
             check_editions(editions, to);
@@ -312,7 +307,7 @@ void Workshop::check_regiment(FileId file, Diagnostics& to) {
 }
 
 void Workshop::check_editions(const std::vector<SpecifiedRegulation>& editions, Diagnostics& to) {
-    add_all(palettes().problems, to);
+    to.add_all(palettes().problems);
     if (palettes_->value && !editions.empty()) {
         platewright::check_regulation(editions, *palettes_->value, to);
     }
@@ -324,10 +319,8 @@ std::optional<Uniform> Workshop::uniform_of(const Job& job, Diagnostics& to) con
 
 std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale) {
     std::vector<Figure> figures;
-    for (const WrittenText& asked : views_asked(job.plate)) {
-        if (const auto view = job.views.find(asked.text); view != job.views.end()) {
-            figures.push_back(compose(uniform, *view->second, job.ornaments, scale));
-        }
+    for (const Template* view : views_of(job)) {
+        figures.push_back(compose(uniform, *view, job.ornaments, scale));
     }
     return figures;
 }
@@ -338,14 +331,11 @@ namespace {
 std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, const Paper& paper) {
     std::vector<PlateDetail> details;
     for (const WrittenText& asked : job.plate.details) {
-        for (const WrittenText& name : views_asked(job.plate)) {
-            const auto view = job.views.find(name.text);
-            const auto frame =
-                view == job.views.end() ? std::nullopt : frame_of(*view->second, asked.text);
-            if (frame) {
+        for (const Template* view : views_of(job)) {
+            if (const auto frame = frame_of(*view, asked.text)) {
                 details.push_back({asked.text,
                                    compose(uniform,
-                                           *view->second,
+                                           *view,
                                            job.ornaments,
                                            window_scale(*frame, paper),
                                            frame->squared())});
@@ -365,10 +355,8 @@ Document plate_of(const Uniform& uniform,
                   Diagnostics& to,
                   Timings& timings) {
     std::vector<Rect> frames;
-    for (const WrittenText& asked : views_asked(job.plate)) {
-        if (const auto view = job.views.find(asked.text); view != job.views.end()) {
-            frames.push_back(frame_of(*view->second, uniform));
-        }
+    for (const Template* view : views_of(job)) {
+        frames.push_back(frame_of(*view, uniform));
     }
     const Captions captions = captions_of(uniform);
     const double scale =

@@ -97,7 +97,7 @@ std::string marks_words(const Uniform& uniform, const std::string& group) {
     const auto id = [&group](const char* name) { return property_id(group + "." + name); };
     const std::string shape = uniform.word(id("shape"));
     const int number = uniform.count(id("number"));
-    if (shape == "none" || number == 0 || !speaks(uniform, properties()[id("cloth")])) {
+    if (shape == "none" || number == 0 || !uniform.speaks(id("cloth"))) {
         return {};
     }
     const std::map<std::string, std::string> names{{"bars", "bar"},
@@ -136,9 +136,9 @@ void describe_coat(const Uniform& uniform, const Footnotes& notes, Captions& cap
         captions.particulars.emplace_back("coat", "laid off" + notes.mark(property_id("coat.cut")));
         return;
     }
-    const Property& lapels = properties()[property_id("lapels.shape")];
-    const bool has_lapels = speaks(uniform, lapels);
-    const std::string shape = uniform.word(property_id("lapels.shape"));
+    const PropertyId lapels = property_id("lapels.shape");
+    const bool has_lapels = uniform.speaks(lapels);
+    const std::string shape = uniform.word(lapels);
     if (cut != "long" || !has_lapels || shape != "full") {
         const std::string closing = has_lapels ? shape + " lapels" : "without lapels";
         captions.particulars.emplace_back(
@@ -147,7 +147,7 @@ void describe_coat(const Uniform& uniform, const Footnotes& notes, Captions& cap
 }
 
 void describe_pockets(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
-    if (!speaks(uniform, properties()[property_id("pockets.direction")])) {
+    if (!uniform.speaks(property_id("pockets.direction"))) {
         return;
     }
     std::string words = choice_words(uniform, notes, "pockets.direction");
@@ -160,7 +160,7 @@ void describe_pockets(const Uniform& uniform, const Footnotes& notes, Captions& 
 
 void describe_shoulders(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
     const PropertyId worn = property_id("epaulettes.worn");
-    if (uniform.word(worn) == "none" || !speaks(uniform, properties()[worn])) {
+    if (uniform.word(worn) == "none" || !uniform.speaks(worn)) {
         return;
     }
     const std::string sides = uniform.word(worn);
@@ -207,7 +207,7 @@ void describe_buttons(const Uniform& uniform, Captions& captions) {
     std::string_view separator = "; ";
     for (const auto& [key, place] : places) {
         const PropertyId id = property_id(key);
-        if (!speaks(uniform, properties()[id])) {
+        if (!uniform.speaks(id)) {
             continue;
         }
         const int count = uniform.count(id);
@@ -237,14 +237,14 @@ Captions captions_of(const Uniform& uniform) {
     for (const PropertyId id : order) {
         const Property& row = properties()[id];
         const Material* material = uniform.material(id);
-        if (material != nullptr && keyed(row) && speaks(uniform, row) &&
+        if (material != nullptr && keyed(row) && uniform.speaks(id) &&
             !same_as_plume(uniform, row)) {
             add_to_key(captions.key, *material, std::string(row.called()) + notes.mark(id));
         }
     }
     describe_coat(uniform, notes, captions);
     describe_buttons(uniform, captions);
-    if (speaks(uniform, properties()[property_id("cuffs.shape")])) {
+    if (uniform.speaks(property_id("cuffs.shape"))) {
         captions.particulars.emplace_back("cuffs", choice_words(uniform, notes, "cuffs.shape"));
     }
     describe_pockets(uniform, notes, captions);

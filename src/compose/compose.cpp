@@ -8,6 +8,7 @@
 
 #include "compose/easel.h"
 #include "compose/ornament.h"
+#include "compose/sheet_reader.h"
 #include "compose/template.h"
 
 namespace platewright {
@@ -15,7 +16,6 @@ namespace platewright {
 namespace {
 
 constexpr Colour kOutline{0x1d, 0x16, 0x13};
-constexpr Colour kCastShadow{0x15, 0x10, 0x1a};
 
 /// One figure under the brush.
 class Painting {
@@ -157,9 +157,7 @@ class Painting {
         // Larger than any shift of the zone, so that its own edges never show.
         Path cover = rectangle(box.grown(400));
         for (const std::vector<Point>& chain : outlines(zone)) {
-            const Path side = polygon(Curve(chain).simplified(unseen));
-            cover.verbs.insert(cover.verbs.end(), side.verbs.begin(), side.verbs.end());
-            cover.points.insert(cover.points.end(), side.points.begin(), side.points.end());
+            cover.append(polygon(Curve(chain).simplified(unseen)));
         }
         return cover;
     }
@@ -328,8 +326,7 @@ class Painting {
         if (ornament == ornaments_.end() || !colour || ornament->second->view != "ornament") {
             return;
         }
-        const int number =
-            detail.count_from ? easel_.uniform().count(*detail.count_from) : detail.count;
+        const int number = easel_.count_of(detail);
         const bool metal = is_metal(detail.cloth);
         for (const OrnamentPlace& place :
              number > 0 ? ornament_places(detail, number) : std::vector<OrnamentPlace>()) {
@@ -382,11 +379,7 @@ std::optional<Rect> frame_of(const Template& from, std::string_view name) {
 }
 
 std::vector<std::string> frames_of(const Template& from) {
-    std::vector<std::string> names;
-    for (const auto& frame : from.frames) {
-        names.push_back(frame.first);
-    }
-    return names;
+    return names_in(from.frames);
 }
 
 Figure compose(const Uniform& uniform,

@@ -304,31 +304,29 @@ Path outer_edge(const std::vector<std::vector<Point>>& shapes) {
     return edge;
 }
 
-Path clockwise(const Path& path) {
-    Path turned;
-    Path subpath;
+std::vector<Path> subpaths(const Path& path) {
+    std::vector<Path> parts;
     std::size_t next = 0;
-    const auto finish = [&] {
-        if (subpath.empty()) {
-            return;
-        }
-        const Path add = signed_area(subpath) < 0 ? reversed(subpath) : subpath;
-        turned.verbs.insert(turned.verbs.end(), add.verbs.begin(), add.verbs.end());
-        turned.points.insert(turned.points.end(), add.points.begin(), add.points.end());
-        subpath = {};
-    };
     for (const Path::Verb verb : path.verbs) {
-        if (verb == Path::Verb::move) {
-            finish();
+        if (verb == Path::Verb::move || parts.empty()) {
+            parts.emplace_back();
         }
-        subpath.verbs.push_back(verb);
+        Path& part = parts.back();
+        part.verbs.push_back(verb);
         const std::size_t takes = verb == Path::Verb::cubic ? 3 : verb == Path::Verb::close ? 0 : 1;
-        subpath.points.insert(subpath.points.end(),
-                              path.points.begin() + static_cast<std::ptrdiff_t>(next),
-                              path.points.begin() + static_cast<std::ptrdiff_t>(next + takes));
+        part.points.insert(part.points.end(),
+                           path.points.begin() + static_cast<std::ptrdiff_t>(next),
+                           path.points.begin() + static_cast<std::ptrdiff_t>(next + takes));
         next += takes;
     }
-    finish();
+    return parts;
+}
+
+Path clockwise(const Path& path) {
+    Path turned;
+    for (const Path& part : subpaths(path)) {
+        turned.append(signed_area(part) < 0 ? reversed(part) : part);
+    }
     return turned;
 }
 

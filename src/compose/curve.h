@@ -71,6 +71,9 @@ bool inside(const std::vector<std::vector<Point>>& outlines, Point p);
 /// whole.
 Path outer_edge(const std::vector<std::vector<Point>>& shapes);
 
+/// Each subpath of a path for itself.
+std::vector<Path> subpaths(const Path& path);
+
 /// `path` with every subpath running clockwise on the page, so that several may be joined into one
 /// clip.
 Path clockwise(const Path& path);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "base/text.h"
+#include "compose/sheet_reader.h"
 #include "compose/svg_shapes.h"
 
 namespace platewright {
@@ -86,15 +87,10 @@ const Curve* guide(Attributes& words,
     if (found != guides.end()) {
         return &found->second;
     }
-    std::vector<std::string> names;
-    names.reserve(guides.size());
-    for (const auto& entry : guides) {
-        names.push_back(entry.first);
-    }
     Diagnostic& error = words.to().error("template.unknown-name",
                                          words.place("data-" + attribute),
                                          "there is no guide '" + name + "'");
-    if (const auto near = nearest_word(name, names)) {
+    if (const auto near = nearest_word(name, names_in(guides))) {
         error.hints.push_back("did you mean '" + *near + "'?");
     }
     return nullptr;

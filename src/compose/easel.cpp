@@ -35,11 +35,6 @@ void crescents(Group& into, PathId cover, int steps, double reach, Fill wash) {
     }
 }
 
-void append(Path& to, const Path& add) {
-    to.verbs.insert(to.verbs.end(), add.verbs.begin(), add.verbs.end());
-    to.points.insert(to.points.end(), add.points.begin(), add.points.end());
-}
-
 }  // namespace
 
 double Easel::contour_width(LineWeight line) const {
@@ -66,6 +61,10 @@ Path Easel::tapered(const Curve& along, double peak) const {
 bool Easel::holds(const Condition& when) const {
     return when.empty() ||
            platewright::holds(when, [this](PropertyId id) { return uniform_.word(id); });
+}
+
+int Easel::count_of(const Detail& detail) const {
+    return detail.count_from ? uniform_.count(*detail.count_from) : detail.count;
 }
 
 std::optional<Colour> Easel::colour_of(const ClothSource& cloth) const {
@@ -181,7 +180,7 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
         Path together;
         for (const HatchStroke& stroke : *strokes) {
             if (touches(stroke) && !hidden({stroke.begin, stroke.middle, stroke.end})) {
-                append(together, stroke.shape);
+                together.append(stroke.shape);
             }
         }
         if (!together.empty()) {

@@ -18,6 +18,9 @@
 
 namespace platewright {
 
+/// Shadows that pieces throw on what lies beneath them.
+inline constexpr Colour kCastShadow{0x15, 0x10, 0x1a};
+
 /// A zone made ready: shared by all pieces that lie on it.
 struct Volume {
     /// Everything but the zone, filled even-odd: moved towards the light it leaves a crescent of
@@ -72,6 +75,9 @@ class Easel {
     [[nodiscard]] Path tapered(const Curve& along, double peak) const;
 
     [[nodiscard]] bool holds(const Condition& when) const;
+
+    /// How many of a trimming there are.
+    [[nodiscard]] int count_of(const Detail& detail) const;
 
     /// The colour of a cloth source, or nothing where the uniform says `none`.
     [[nodiscard]] std::optional<Colour> colour_of(const ClothSource& cloth) const;

@@ -5,8 +5,6 @@
 #include <algorithm>
 #include <array>
 
-#include "vocabulary/condition.h"
-
 namespace platewright {
 
 namespace {
@@ -69,8 +67,7 @@ std::string words_of(const Decision& decision) {
 
 Footnotes::Footnotes(const Uniform& uniform) {
     for (PropertyId id = 0; id < uniform.decided.size(); ++id) {
-        const Property& row = properties()[id];
-        if (row.work == Work::none || !speaks(uniform, row)) {
+        if (properties()[id].work == Work::none || !uniform.speaks(id)) {
             continue;
         }
         std::string words = words_of(decision_of(uniform.decided[id]));
@@ -109,12 +106,6 @@ std::vector<std::string> Footnotes::lines() const {
         lines.push_back(mark_of(i) + " " + about + ": " + notes_[i].words + ".");
     }
     return lines;
-}
-
-bool speaks(const Uniform& uniform, const Property& row) {
-    std::string problem;
-    const auto condition = parse_condition(row.speaks_when, problem);
-    return !condition || holds(*condition, [&uniform](PropertyId id) { return uniform.word(id); });
 }
 
 }  // namespace platewright

@@ -35,7 +35,4 @@ class Footnotes {
     std::map<PropertyId, std::size_t> of_;
 };
 
-/// Whether the property says anything of this man: the lace of loops only where there are loops.
-bool speaks(const Uniform& uniform, const Property& row);
-
 }  // namespace platewright

@@ -9,7 +9,6 @@ namespace platewright {
 
 namespace {
 
-constexpr Colour kShadow{0x15, 0x10, 0x1a};
 constexpr double kThreadPitch = 3.4;
 constexpr double kBullionPitch = 8.5;
 
@@ -66,7 +65,7 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         const PathId strip = easel.drawing().add(thread_between(top, foot, wide));
         // Every third thread hangs a little deeper in shade: a fringe is never even.
         const Colour own = mix(*colour, inks.shade, i % 3 == 1 ? 0.14 : i % 3 == 2 ? 0.05 : 0.0);
-        easel.fill(where.free, strip, {0.8, 1.6}, kShadow, 0.16);
+        easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);
         easel.fill(where.free, strip, {}, own);
         easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.45), 0.85);
         if (bullion) {

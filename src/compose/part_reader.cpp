@@ -16,27 +16,11 @@ const std::vector<std::string> kSurfaces{
 /// No figure needs more; the way from one layer to the next is walked by recursion.
 constexpr std::size_t kMostLayers = 400;
 
-/// Each line of a path for itself: the tapered ones are painted one by one.
-std::vector<Path> lines_of(const Path& path) {
-    std::vector<Path> lines;
-    std::size_t at = 0;
-    for (const Path::Verb verb : path.verbs) {
-        if (verb == Path::Verb::move || lines.empty()) {
-            lines.emplace_back();
-        }
-        lines.back().verbs.push_back(verb);
-        const std::size_t count = verb == Path::Verb::cubic ? 3 : verb == Path::Verb::close ? 0 : 1;
-        for (std::size_t i = 0; i < count; ++i) {
-            lines.back().points.push_back(path.points[at++]);
-        }
-    }
-    return lines;
-}
-
+/// The tapered lines of a path are painted one by one.
 void add_detail(Part& part, Detail detail) {
     const bool tapers = detail.kind == DetailKind::seam || detail.kind == DetailKind::crease ||
                         detail.kind == DetailKind::fold;
-    const std::vector<Path> lines = tapers ? lines_of(detail.path) : std::vector<Path>();
+    const std::vector<Path> lines = tapers ? subpaths(detail.path) : std::vector<Path>();
     if (lines.size() < 2) {
         part.details.push_back(std::move(detail));
         return;

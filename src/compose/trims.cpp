@@ -9,12 +9,6 @@ namespace platewright {
 
 namespace {
 
-constexpr Colour kShadow{0x15, 0x10, 0x1a};
-
-int count_of(const Easel& easel, const Detail& detail) {
-    return detail.count_from ? easel.uniform().count(*detail.count_from) : detail.count;
-}
-
 /// A row of like buttons, from their shadows to the light on them, painted layer by layer: buttons
 /// never overlap, and a file says the colour of a whole layer once.
 class ButtonRow {
@@ -26,7 +20,7 @@ class ButtonRow {
         // Under one millimetre printed there is no room for more than a face, a rim and a dot of
         // light.
         const bool small = radius_ < easel_.weight(7.2);
-        layer(stations, 1, {0.22, 0.38}, Fill{kShadow, 0.34, false}, std::nullopt);
+        layer(stations, 1, {0.22, 0.38}, Fill{kCastShadow, 0.34, false}, std::nullopt);
         const Colour edge = small ? metal.base : mix(metal.base, metal.shade, 0.42);
         const Stroke rim{metal.contour, easel_.weight(1.0), 1, {}};
         layer(stations, 1, {}, Fill{edge, 1, false}, rim);
@@ -98,7 +92,7 @@ void paint_loop(Easel& easel, Group& into, Point from, Point to, Colour colour) 
     const Point neck = to - way * (half * 1.1);
     const PathId loop = easel.drawing().add(
         polygon({from - across, neck - across, to, neck + across, from + across}));
-    easel.fill(into, loop, {1.2, 2}, kShadow, 0.25);
+    easel.fill(into, loop, {1.2, 2}, kCastShadow, 0.25);
     easel.fill(into, loop, {}, colour);
     easel.stroke(into, loop, inks.contour, easel.weight(0.9));
     easel.fill(
@@ -114,7 +108,7 @@ void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
     }
     const double radius = detail.size / 2;
     std::vector<Curve::Station> stations =
-        detail.curve.stations(count_of(easel, detail), detail.start, detail.end);
+        detail.curve.stations(easel.count_of(detail), detail.start, detail.end);
     std::erase_if(stations, [&](const Curve::Station& station) {
         return easel.hidden({station.at + Point{radius, 0},
                              station.at - Point{radius, 0},
@@ -132,7 +126,7 @@ void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where
     }
     const auto lace = detail.cloth.property ? easel.colour_of(detail.cloth) : std::nullopt;
     for (const Curve::Station& station :
-         detail.curve.stations(count_of(easel, detail), detail.start, detail.end)) {
+         detail.curve.stations(easel.count_of(detail), detail.start, detail.end)) {
         const Point way = right_of(station.along) * (detail.side == Side::left ? -1 : 1);
         const Point from = station.at + way * detail.gap;
         const double wanted = detail.length;

@@ -53,12 +53,6 @@ void refuse_root(const Item& root, Diagnostics& to) {
     }
 }
 
-void add_all(const Diagnostics& found, Diagnostics& to) {
-    for (const Diagnostic& each : found.all()) {
-        to.add(each);
-    }
-}
-
 /// Reads entry by entry and keeps what can be read.
 class Salvage {
   public:
@@ -89,7 +83,7 @@ class Salvage {
             explain(*piece.fault, text_.substr(0, end), file_, to_);
             return;
         }
-        add_all(found, to_);
+        to_.add_all(found);
         if (piece.root.form == Item::Form::group) {
             std::move(piece.root.entries.begin(),
                       piece.root.entries.end(),
@@ -162,7 +156,7 @@ std::optional<Item> tree_of(const Screened& screened, FileId file, Diagnostics& 
     Diagnostics found;
     Parsed whole = parse_yaml(text, screened.start, text.size(), file, found);
     if (!whole.fault && whole.root.form != Item::Form::text) {
-        add_all(found, to);
+        to.add_all(found);
         return std::move(whole.root);
     }
     if (screened.patched) {

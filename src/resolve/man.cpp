@@ -293,17 +293,6 @@ Facts facts_of(const Man& man) {
     return facts;
 }
 
-void add_suggestion(Diagnostic& problem,
-                    std::string_view written,
-                    const std::vector<std::string>& known,
-                    const std::string& list_begins) {
-    if (const std::optional<std::string> near = nearest_word(trim(written), known)) {
-        problem.hints.push_back("did you mean " + quoted(*near) + "?");
-    } else if (!known.empty()) {
-        problem.hints.push_back(list_begins + or_list(known));
-    }
-}
-
 bool reaches(double years, const ServiceStep& step) {
     return step.more_than ? years > step.years : years >= step.years;
 }

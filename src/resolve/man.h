@@ -42,12 +42,6 @@ Man find_man(const SpecifiedPlate& plate,
 /// The man with his titles, for captions.
 Facts facts_of(const Man& man);
 
-/// Adds "did you mean …?", or what there is: `classes of the regulation are …`.
-void add_suggestion(Diagnostic& problem,
-                    std::string_view written,
-                    const std::vector<std::string>& known,
-                    const std::string& list_begins);
-
 /// Whether a service of so many years reaches the step.
 bool reaches(double years, const ServiceStep& step);
 

@@ -182,9 +182,7 @@ class Resolver {
         }
         if (!complete) {
             // What was followed may have failed there.
-            for (const Diagnostic& problem : found.all()) {
-                to_.add(problem);
-            }
+            to_.add_all(found);
         }
         return decided;
     }

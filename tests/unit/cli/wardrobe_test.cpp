@@ -10,7 +10,6 @@
 #include <vector>
 
 #include "base/files.h"
-#include "vocabulary/examples.h"
 
 namespace platewright::cli {
 namespace {
@@ -33,20 +32,7 @@ class Wardrobe {
 
     /// The drawing of the man with these settings, on every view.
     std::string drawn(const std::vector<Setting>& settings) {
-        Job variant = *job_;
-        for (const Setting& setting : settings) {
-            const bool count = properties()[setting.property].kind == Kind::count;
-            variant.plate.values[setting.property].span = job_->plate.title.span;
-            WrittenValue& value = variant.plate.values[setting.property].value;
-            if (setting.value == "none") {
-                value = None{};
-            } else if (count) {
-                value = std::stoi(setting.value);
-            } else {
-                value = setting.value;
-            }
-        }
-        const auto uniform = workshop_.uniform_of(variant, problems_);
+        const auto uniform = workshop_.uniform_of(wearing(*job_, settings), problems_);
         std::string all;
         for (const auto& view : job_->views) {
             all += uniform ? dump(compose(*uniform, *view.second, job_->ornaments, 10)) : "";
