@@ -77,36 +77,32 @@ const T* OrdersLoader::take(const Loaded<T>& loaded, Diagnostics& to) const {
     return loaded.value ? &*loaded.value : nullptr;
 }
 
-const SpecifiedRegulation* OrdersLoader::regulation(const std::string& path,
-                                                    const Span& named,
-                                                    Diagnostics& to) {
-    const auto known = regulations_.find(path);
-    if (known != regulations_.end()) {
-        return take(known->second, to);
+template <typename T, typename Read>
+const T* OrdersLoader::named_file(
+    Shelf<T>& known, FileKind kind, const Read& read, const Naming& naming, Diagnostics& to) {
+    const auto found = known.find(naming.path);
+    if (found != known.end()) {
+        return take(found->second, to);
     }
-    const auto file = open(path, FileKind::regulation, named, to);
+    const auto file = open(naming.path, kind, naming.at, to);
     if (!file) {
         return nullptr;
     }
-    auto& loaded = regulations_[path];
-    loaded.value = read_regulation(sources_, *file, loaded.problems);
+    Loaded<T>& loaded = known[naming.path];
+    loaded.value = read(sources_, *file, loaded.problems);
     return take(loaded, to);
+}
+
+const SpecifiedRegulation* OrdersLoader::regulation(const std::string& path,
+                                                    const Span& named,
+                                                    Diagnostics& to) {
+    return named_file(regulations_, FileKind::regulation, read_regulation, {path, named}, to);
 }
 
 const SpecifiedRegiment* OrdersLoader::regiment(const std::string& path,
                                                 const Span& named,
                                                 Diagnostics& to) {
-    const auto known = regiments_.find(path);
-    if (known != regiments_.end()) {
-        return take(known->second, to);
-    }
-    const auto file = open(path, FileKind::regiment, named, to);
-    if (!file) {
-        return nullptr;
-    }
-    auto& loaded = regiments_[path];
-    loaded.value = read_regiment(sources_, *file, loaded.problems);
-    return take(loaded, to);
+    return named_file(regiments_, FileKind::regiment, read_regiment, {path, named}, to);
 }
 
 std::vector<SpecifiedRegulation> OrdersLoader::editions(const std::string& path,

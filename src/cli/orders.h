@@ -46,6 +46,17 @@ class OrdersLoader {
 
     template <typename T>
     const T* take(const Loaded<T>& loaded, Diagnostics& to) const;
+
+    /// A path, and where it is written.
+    struct Naming {
+        const std::string& path;
+        const Span& at;
+    };
+
+    /// The file of that path, read once however often it is named.
+    template <typename T, typename Read>
+    const T* named_file(
+        Shelf<T>& known, FileKind kind, const Read& read, const Naming& naming, Diagnostics& to);
     std::optional<FileId> open(const std::string& path,
                                FileKind kind,
                                const Span& named,
