@@ -120,7 +120,7 @@ class ChangeCommand {
             return std::nullopt;
         }
         lay_over(plate, *std::move(wishes));
-        return dressed(workshop.prepare(std::move(plate), problems_), workshop);
+        return dressed(workshop.prepare(std::move(plate), false, problems_), workshop);
     }
 
     [[nodiscard]] std::string wish() const {

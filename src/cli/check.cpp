@@ -12,6 +12,7 @@
 #include "cli/json.h"
 #include "cli/open_file.h"
 #include "cli/print.h"
+#include "cli/sheet.h"
 #include "cli/workshop.h"
 #include "write/other_reader.h"
 
@@ -54,6 +55,13 @@ class Check {
                 return;
             case FileKind::plate:
                 return with_workshop([&] { check_plate(file); });
+            case FileKind::comparison:
+            case FileKind::handout:
+            case FileKind::chart:
+                return with_workshop([&] {
+                    Timings unused;
+                    static_cast<void>(prepare_sheet(*workshop_, file, problems_, unused));
+                });
         }
     }
 

@@ -18,16 +18,16 @@
 #include "base/text.h"
 #include "cli/open_file.h"
 #include "cli/print.h"
-#include "cli/wardrobe.h"
+#include "cli/sheet.h"
 #include "write/write.h"
 
 namespace platewright::cli {
 namespace {
 
-/// One plate on its way, owned by one thread at a time.
+/// One sheet on its way, owned by one thread at a time.
 struct Task {
     const Output* output = nullptr;
-    std::optional<Job> job;
+    std::unique_ptr<Sheet> sheet;
     Diagnostics problems;
     Timings timings;
     ExitCode exit = ExitCode::done;
@@ -65,11 +65,8 @@ std::string bytes_of(const Document& document,
 
 class Drawing {
   public:
-    Drawing(const Workshop& workshop,
-            const DrawSettings& settings,
-            Format format,
-            std::optional<std::int64_t> created)
-        : workshop_(workshop), settings_(settings), format_(format), created_(created) {}
+    Drawing(const DrawSettings& settings, Format format, std::optional<std::int64_t> created)
+        : settings_(settings), format_(format), created_(created) {}
 
     /// Every exception ends here: a thread must not let one out.
     void run(Task& task) const {
@@ -95,15 +92,14 @@ class Drawing {
 
   private:
     void draw(Task& task) const {
-        const auto uniform = task.timings.measure(
-            "resolve", [&] { return workshop_.uniform_of(*task.job, task.problems); });
-        if (!uniform) {
+        const auto type =
+            task.timings.measure("fonts", [] { return std::make_unique<Typesetter>(); });
+        const auto drawn = task.sheet->draw(settings_.paper, *type, task.problems, task.timings);
+        if (!drawn) {
             task.exit = worse(task.exit, ExitCode::bad_data);
             return;
         }
-        const auto type =
-            task.timings.measure("fonts", [] { return std::make_unique<Typesetter>(); });
-        const Document document = sheet_of(*uniform, task, *type);
+        const Document& document = *drawn;
         // A PDF holds all pages; of the others each page is a file.
         const std::size_t files = format_ == Format::pdf ? 1 : document.pages.size();
         if (files > 1 && task.output->path == kDash) {
@@ -116,13 +112,6 @@ class Drawing {
         for (std::size_t page = 0; page < files; ++page) {
             write(document, page, *type, task);
         }
-    }
-
-    Document sheet_of(const Uniform& uniform, Task& task, const Typesetter& type) const {
-        const Job& job = *task.job;
-        return job.plate.wardrobe
-                   ? wardrobe_of(workshop_, job, settings_.paper, type, task.problems, task.timings)
-                   : plate_of(uniform, job, settings_.paper, type, task.problems, task.timings);
     }
 
     void write(const Document& document,
@@ -150,7 +139,6 @@ class Drawing {
         return write_output(bytes) ? "" : "standard output broke off";
     }
 
-    const Workshop& workshop_;
     const DrawSettings& settings_;
     Format format_;
     std::optional<std::int64_t> created_;
@@ -168,8 +156,8 @@ void prepare_all(std::vector<Task>& tasks,
             task.exit = ExitCode::cannot_read_or_write;
             continue;
         }
-        task.job = workshop.prepare(*file, true, task.problems, task.timings);
-        if (!task.job) {
+        task.sheet = prepare_sheet(workshop, *file, task.problems, task.timings);
+        if (!task.sheet) {
             task.exit =
                 workshop.missed_a_file() ? ExitCode::cannot_read_or_write : ExitCode::bad_data;
         }
@@ -180,7 +168,7 @@ void run_all(std::vector<Task>& tasks, const Drawing& drawing, std::size_t jobs)
     std::atomic<std::size_t> next = 0;
     const auto work = [&tasks, &drawing, &next] {
         for (std::size_t i = next++; i < tasks.size(); i = next++) {
-            if (tasks[i].job) {
+            if (tasks[i].sheet) {
                 drawing.run(tasks[i]);
             }
         }
@@ -216,7 +204,7 @@ DrawResult draw_all(const Outputs& outputs,
         tasks[i].output = &outputs.files[i];
     }
     prepare_all(tasks, files, workshop, sources);
-    const Drawing drawing(workshop, settings, outputs.format, creation_date(to));
+    const Drawing drawing(settings, outputs.format, creation_date(to));
     run_all(tasks, drawing, settings.jobs);
 
     DrawResult result;

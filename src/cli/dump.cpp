@@ -10,6 +10,7 @@
 #include "cli/data_folder.h"
 #include "cli/open_file.h"
 #include "cli/print.h"
+#include "cli/sheet.h"
 #include "cli/workshop.h"
 
 namespace platewright::cli {
@@ -51,6 +52,12 @@ class Dump {
                 return shown(read_regulation(sources_, file, problems_));
             case FileKind::regiment:
                 return shown(read_regiment(sources_, file, problems_));
+            case FileKind::comparison:
+                return shown(read_comparison(sources_, file, problems_));
+            case FileKind::handout:
+                return shown(read_handout(sources_, file, problems_));
+            case FileKind::chart:
+                return shown(read_chart(sources_, file, problems_));
             case FileKind::plate:
             case FileKind::palette:
             case FileKind::customs:
@@ -70,20 +77,30 @@ class Dump {
         if (!options_.only_template.empty()) {
             workshop.use_template(options_.only_template);
         }
-        const bool drawn = options_.stage != kStages[1];
+        if (options_.stage == kStages[3]) {
+            return laid_out(file, workshop);
+        }
+        const bool drawn = options_.stage == kStages[2];
         const auto job = workshop.prepare(file, drawn, problems_, timings_);
         const auto uniform = job ? workshop.uniform_of(*job, problems_) : std::nullopt;
         if (!uniform) {
-            return workshop.missed_a_file() ? ExitCode::cannot_read_or_write : ExitCode::bad_data;
+            return failed(workshop);
         }
-        return answer(drawn ? drawn_stage(*uniform, *job) : dump(*uniform, sources_));
+        return answer(drawn ? composed(*uniform, *job) : dump(*uniform, sources_));
     }
 
-    std::string drawn_stage(const Uniform& uniform, const Job& job) {
-        if (options_.stage == kStages[3]) {
-            const Typesetter type;
-            return dump(plate_of(uniform, job, paper_, type, problems_, timings_));
-        }
+    static ExitCode failed(const Workshop& workshop) {
+        return workshop.missed_a_file() ? ExitCode::cannot_read_or_write : ExitCode::bad_data;
+    }
+
+    ExitCode laid_out(FileId file, Workshop& workshop) {
+        const auto sheet = prepare_sheet(workshop, file, problems_, timings_);
+        const Typesetter type;
+        const auto document = sheet ? sheet->draw(paper_, type, problems_, timings_) : std::nullopt;
+        return document ? answer(dump(*document)) : failed(workshop);
+    }
+
+    static std::string composed(const Uniform& uniform, const Job& job) {
         std::string text;
         for (const Figure& figure : figures_of(uniform, job, kScale)) {
             text += dump(figure);

@@ -70,7 +70,7 @@ class Explain {
         std::optional<Job> job;
         Timings unused;
         if (kind == FileKind::regiment) {
-            job = workshop.prepare(any_man_of(file), problems_);
+            job = workshop.prepare(any_man_of(file), false, problems_);
         } else {
             job = workshop.prepare(file, false, problems_, unused);
         }
@@ -145,7 +145,7 @@ class Explain {
             SpecifiedPlate any;
             any.regulation = WrittenText{name, {file, 0, 0}};
             any.regiment = WrittenText{std::to_string(number), {file, 0, 0}};
-            const auto job = workshop.prepare(std::move(any), problems_);
+            const auto job = workshop.prepare(std::move(any), false, problems_);
             auto man = job ? workshop.uniform_of(*job, problems_) : std::nullopt;
             if (man) {
                 dressed.push_back(std::move(*man));

@@ -18,7 +18,9 @@ std::string normal(const std::filesystem::path& path) {
 }
 
 std::string_view kind_word(FileKind kind) {
-    return kind == FileKind::regulation ? "regulation" : "regiment";
+    return kind == FileKind::regulation ? "regulation"
+           : kind == FileKind::regiment ? "regiment"
+                                        : "plate";
 }
 
 /// The longest of the lists that later ones are laid over.

@@ -30,6 +30,11 @@ class OrdersLoader {
     /// an error. Who names its path later gets this file.
     std::vector<SpecifiedRegulation> of_regulation(FileId file, Diagnostics& to);
 
+    /// The file of a plate that another file names. Errors: cli.cannot-read, cli.wrong-file.
+    std::optional<FileId> open_plate(const WrittenText& named, Diagnostics& to) {
+        return open(path_of(named), FileKind::plate, named.span, to);
+    }
+
     /// The regiment in a file that was opened already, with its regulations; null after an error.
     std::shared_ptr<const Orders> of_regiment(FileId file, Diagnostics& to);
 

@@ -78,16 +78,33 @@ bool check_details(const Job& job, Diagnostics& to) {
     return complete;
 }
 
-/// A regulation dresses nobody by itself.
+/// A regulation dresses nobody by itself, and other sheets name the plates of their men.
 bool check_is_plate(const SourceMap& sources, FileId file, Diagnostics& to) {
     const FileKind kind = kind_of_file(sources.text(file));
-    if (kind != FileKind::regulation && kind != FileKind::regiment) {
-        return true;
+    std::string word;
+    std::string hint;
+    switch (kind) {
+        case FileKind::plate:
+        case FileKind::palette:
+        case FileKind::customs:
+            return true;
+        case FileKind::regulation:
+        case FileKind::regiment:
+            word = kind == FileKind::regulation ? "regulation" : "regiment";
+            hint = "write a plate that names it: 'plate:' with a title, and '" + word +
+                   ":' with the path of this file";
+            break;
+        case FileKind::comparison:
+        case FileKind::handout:
+        case FileKind::chart:
+            word = kind == FileKind::comparison ? "comparison"
+                   : kind == FileKind::handout  ? "handout"
+                                                : "chart";
+            hint = "give the plate of one man";
+            break;
     }
-    const std::string word = kind == FileKind::regulation ? "regulation" : "regiment";
     to.error("cli.not-a-plate", {file, 0, 0}, "a " + word + " is not a plate")
-        .hints.push_back("write a plate that names it: 'plate:' with a title, and '" + word +
-                         ":' with the path of this file");
+        .hints.push_back(hint);
     return false;
 }
 
@@ -244,14 +261,34 @@ std::optional<Job> Workshop::prepare(FileId plate,
                                      bool with_views,
                                      Diagnostics& to,
                                      Timings& timings) {
+    return prepare(plate, {with_views, nullptr}, to, timings);
+}
+
+std::optional<Job> Workshop::prepare_named(const WrittenText& path,
+                                           const std::vector<WrittenText>& views,
+                                           Diagnostics& to,
+                                           Timings& timings) {
+    const auto file = orders_.open_plate(path, to);
+    return file ? prepare(*file, {true, &views}, to, timings) : std::nullopt;
+}
+
+std::optional<Job> Workshop::prepare(FileId plate,
+                                     const Wanted& wanted,
+                                     Diagnostics& to,
+                                     Timings& timings) {
     if (!check_is_plate(sources_, plate, to)) {
         return std::nullopt;
     }
     SpecifiedPlate written;
     const bool sound = timings.measure(
         "read", [&] { return read_plate(sources_, plate, to, written).has_value(); });
-    auto job =
-        timings.measure("data", [&] { return equip(std::move(written), with_views && sound, to); });
+    if (wanted.only != nullptr) {
+        written.wardrobe = false;
+        written.views = *wanted.only;
+        written.details.clear();
+    }
+    auto job = timings.measure(
+        "data", [&] { return equip(std::move(written), wanted.views && sound, to); });
     if (sound) {
         return job;
     }
@@ -282,8 +319,14 @@ std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagno
     return job;
 }
 
-std::optional<Job> Workshop::prepare(SpecifiedPlate plate, Diagnostics& to) {
-    return equip(std::move(plate), false, to);
+std::optional<Job> Workshop::prepare(SpecifiedPlate plate, bool with_views, Diagnostics& to) {
+    return equip(std::move(plate), with_views, to);
+}
+
+std::vector<SpecifiedPalette> Workshop::all_palettes(Diagnostics& to) {
+    const auto& loaded = palettes();
+    to.add_all(loaded.problems);
+    return loaded.value.value_or(std::vector<SpecifiedPalette>());
 }
 
 std::vector<SpecifiedRegulation> Workshop::regulation_in(FileId file, Diagnostics& to) {

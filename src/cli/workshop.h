@@ -52,9 +52,21 @@ class Workshop {
     /// the stages add. Problems of the data are added at every plate that needs it.
     std::optional<Job> prepare(FileId plate, bool with_views, Diagnostics& to, Timings& timings);
 
-    /// The same for a man who stands in no file of his own: described in code, or changed. Without
-    /// templates.
-    std::optional<Job> prepare(SpecifiedPlate plate, Diagnostics& to);
+    /// The same for a man who stands in no file of his own: described in code, or changed.
+    std::optional<Job> prepare(SpecifiedPlate plate, bool with_views, Diagnostics& to);
+
+    /// The same for a plate that another file names, to be drawn in these views, whatever it says
+    /// itself. Adds cli.cannot-read and cli.wrong-file too.
+    std::optional<Job> prepare_named(const WrittenText& path,
+                                     const std::vector<WrittenText>& views,
+                                     Diagnostics& to,
+                                     Timings& timings);
+
+    /// The palettes; empty after an error.
+    std::vector<SpecifiedPalette> all_palettes(Diagnostics& to);
+
+    /// The text and name of every file that was read.
+    [[nodiscard]] const SourceMap& sources() const { return sources_; }
 
     /// The regulation in a file, after what it amends; empty after an error.
     std::vector<SpecifiedRegulation> regulation_in(FileId file, Diagnostics& to);
@@ -78,6 +90,16 @@ class Workshop {
         Diagnostics problems;
     };
 
+    /// Whether templates are to be read, and which views instead of the plate's own.
+    struct Wanted {
+        bool views = false;
+        const std::vector<WrittenText>* only = nullptr;
+    };
+
+    std::optional<Job> prepare(FileId plate,
+                               const Wanted& wanted,
+                               Diagnostics& to,
+                               Timings& timings);
     void check_editions(const std::vector<SpecifiedRegulation>& editions, Diagnostics& to);
     /// Loads what the plate needs.
     std::optional<Job> equip(SpecifiedPlate plate, bool with_views, Diagnostics& to);

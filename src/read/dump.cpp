@@ -7,6 +7,7 @@
 
 #include "base/text.h"
 #include "read/read.h"
+#include "vocabulary/records.h"
 
 namespace platewright {
 namespace {
@@ -275,6 +276,39 @@ void dump_place_of_man(const SpecifiedPlate& plate, Dump& to) {
     }
 }
 
+void dump_words(std::string_view title, const SheetWords& words, Dump& to) {
+    to.line(title, words.title);
+    to.line("subtitle", words.subtitle);
+    to.line("drawn by", words.drawn_by);
+    to.line("source", words.source);
+    to.lines("notes", words.notes);
+}
+
+/// The word of a choice by its number.
+std::string_view chosen(Record record, std::string_view key, std::size_t number) {
+    return words_of(*find_key(record, key))[number];
+}
+
+void dump_kit(const KitItem& item, Dump& to) {
+    const Dump::Heading under(to, "kit");
+    to.name(item.item);
+    const Dump::Heading of(to, item.item.text);
+    if (item.stage) {
+        const auto number = static_cast<std::size_t>(*item.stage);
+        to.line("when", chosen(Record::kit_item, "when", number), std::nullopt);
+    }
+    if (item.way) {
+        const auto number = static_cast<std::size_t>(*item.way);
+        to.line("way", chosen(Record::kit_item, "way", number), std::nullopt);
+    }
+    to.line("quantity", item.quantity);
+    to.line("material", item.material);
+    to.line("cost", item.cost);
+    to.line("from", item.from);
+    to.line("source", item.source);
+    to.line("note", item.note);
+}
+
 }  // namespace
 
 std::string dump(const SpecifiedPlate& plate, const SourceMap& sources) {
@@ -327,6 +361,47 @@ std::string dump(const SpecifiedRegiment& regiment, const SourceMap& sources) {
     to.line("class", regiment.corps_class);
     to.block(regiment.wear);
     to.departures(regiment.departures);
+    return to.take();
+}
+
+std::string dump(const SpecifiedComparison& sheet, const SourceMap& sources) {
+    Dump to(sources);
+    dump_words("comparison", sheet.words, to);
+    to.lines("men", sheet.men);
+    to.lines("views", sheet.views);
+    return to.take();
+}
+
+std::string dump(const SpecifiedHandout& sheet, const SourceMap& sources) {
+    Dump to(sources);
+    dump_words("handout", sheet.words, to);
+    to.line("man", sheet.man);
+    {
+        const Dump::Heading under(to, "unit");
+        to.line("name", sheet.unit.name);
+        to.lines("contact", sheet.unit.contact);
+        to.lines("notes", sheet.unit.notes);
+    }
+    for (const KitItem& item : sheet.kit) {
+        dump_kit(item, to);
+    }
+    to.lines("orders of dress", sheet.orders);
+    to.lines("putting on", sheet.putting_on);
+    to.lines("care", sheet.care);
+    to.lines("cautions", sheet.cautions);
+    return to.take();
+}
+
+std::string dump(const SpecifiedChart& sheet, const SourceMap& sources) {
+    Dump to(sources);
+    dump_words("chart", sheet.words, to);
+    to.line("of", chosen(Record::chart, "of", static_cast<std::size_t>(sheet.of)), std::nullopt);
+    to.line("regulation", sheet.regulation);
+    to.line("regiment", sheet.regiment);
+    to.line("company", sheet.company);
+    to.line("rank", sheet.rank);
+    to.line("as of", sheet.as_of);
+    to.lines("palettes", sheet.palettes);
     return to.take();
 }
 

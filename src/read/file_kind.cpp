@@ -14,10 +14,14 @@ struct TellingKey {
     FileKind kind;
 };
 
-/// A plate may name a regiment and a regulation, a regiment a regulation; so the order matters.
+/// A plate or a chart may name a regiment and a regulation, a regiment a regulation; so the order
+/// matters.
 constexpr std::array kTellingKeys = std::to_array<TellingKey>({
     {"plate", FileKind::plate},
     {"wardrobe", FileKind::plate},
+    {"comparison", FileKind::comparison},
+    {"handout", FileKind::handout},
+    {"chart", FileKind::chart},
     {"regiment", FileKind::regiment},
     {"regulation", FileKind::regulation},
     {"palette", FileKind::palette},

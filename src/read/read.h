@@ -9,6 +9,7 @@
 
 #include "base/diagnostic.h"
 #include "read/specified.h"
+#include "read/specified_sheets.h"
 
 namespace platewright {
 
@@ -37,11 +38,25 @@ std::optional<SpecifiedRegiment> read_regiment(const SourceMap& sources,
                                                FileId file,
                                                Diagnostics& to);
 
-/// What a YAML file is for.
-enum class FileKind { plate, regulation, regiment, palette, customs };
+/// A comparison of two to six men. Errors as for a plate.
+std::optional<SpecifiedComparison> read_comparison(const SourceMap& sources,
+                                                   FileId file,
+                                                   Diagnostics& to);
 
-/// Told by the outermost keys: `plate` or `wardrobe`, `regiment`, `regulation`, `palette`, `ranks`,
-/// whichever of them comes first here; a file that has none is taken for a plate.
+/// A recruit's handout. Errors as for a plate, and read.too-many.
+std::optional<SpecifiedHandout> read_handout(const SourceMap& sources,
+                                             FileId file,
+                                             Diagnostics& to);
+
+/// A chart. Errors as for a plate.
+std::optional<SpecifiedChart> read_chart(const SourceMap& sources, FileId file, Diagnostics& to);
+
+/// What a YAML file is for.
+enum class FileKind { plate, comparison, handout, chart, regulation, regiment, palette, customs };
+
+/// Told by the outermost keys: `plate` or `wardrobe`, `comparison`, `handout`, `chart`, `regiment`,
+/// `regulation`, `palette`, `ranks`, whichever of them comes first here; a file that has none is
+/// taken for a plate.
 FileKind kind_of_file(std::string_view text);
 
 /// Ranks and what they wear by custom (`templates/NAME/customs.yaml`). Errors as for a plate, and
@@ -64,5 +79,8 @@ std::string dump(const SpecifiedPlate& plate, const SourceMap& sources);
 /// `ranks / corporal / marks.number = 2   @12:30`.
 std::string dump(const SpecifiedRegulation& regulation, const SourceMap& sources);
 std::string dump(const SpecifiedRegiment& regiment, const SourceMap& sources);
+std::string dump(const SpecifiedComparison& sheet, const SourceMap& sources);
+std::string dump(const SpecifiedHandout& sheet, const SourceMap& sources);
+std::string dump(const SpecifiedChart& sheet, const SourceMap& sources);
 
 }  // namespace platewright

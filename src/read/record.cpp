@@ -276,6 +276,15 @@ void read_outermost(const Item& root,
             .hints.push_back("begin with a line such as '" + std::string(title.key) + ": " +
                              std::string(title.example) + "'");
     }
+    for (const Key& key : row.keys.subspan(1)) {
+        if (context.complete && is_missing(root, key)) {
+            context.to
+                .error(
+                    "read.missing-key", {context.file, 0, 0}, owner + " has no " + quoted(key.key))
+                .hints.push_back("add a line such as '" + std::string(key.key) + ": " +
+                                 std::string(key.example) + "'");
+        }
+    }
 }
 
 void read_block(const TreeEntry& entry, Block& block, const ReadContext& context) {

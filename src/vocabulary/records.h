@@ -27,6 +27,11 @@ enum class Record {
     departure,
     grounds,  // what a statement rests on
     other_source,
+    comparison,
+    handout,
+    unit,      // whom the recruit joins
+    kit_item,  // a thing he needs
+    chart,
 };
 
 /// What is written after a key.

@@ -242,7 +242,7 @@ std::string reference_page() {
         add_group(page, group);
     }
     page += regulation_guide();
-    page += "## The keys of regulations and regiments\n\n";
+    page += "## The keys of regulations, regiments and other sheets\n\n";
     for (const RecordRow& row : record_rows()) {
         if (row.record != Record::plate) {
             add_record(page, row, "###");

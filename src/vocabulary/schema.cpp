@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-// The JSON Schema of plates, regulations and regiments, made from the tables.
+// The JSON Schema of plates and other sheets, regulations and regiments, made from the tables.
 #include "vocabulary/schema.h"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -315,14 +316,21 @@ std::string json_schema() {
     Json schema = {
         {"$schema", "https://json-schema.org/draft/2020-12/schema"},
         {"title", "Platewright files"},
-        {"description", "One man's uniform for a plate, a clothing regulation, or a regiment."},
+        {"description",
+         "One man's uniform for a plate, another sheet, a clothing regulation, or a regiment."},
         {"type", "object"}};
-    // In the order in which `kind_of_file` tells them apart.
-    schema.update(file_with_key(
-        Record::plate,
-        file_with_key(
-            Record::regiment,
-            file_with_key(Record::regulation, reference_to(definition_of(Record::plate))))));
+    // In the order in which `kind_of_file` tells them apart; what has no such key is a plate.
+    constexpr std::array order = {Record::plate,
+                                  Record::comparison,
+                                  Record::handout,
+                                  Record::chart,
+                                  Record::regiment,
+                                  Record::regulation};
+    Json kinds = reference_to(definition_of(Record::plate));
+    for (auto record = order.rbegin(); record != order.rend(); ++record) {
+        kinds = file_with_key(*record, std::move(kinds));
+    }
+    schema.update(kinds);
     schema["$defs"] = definitions();
     return schema.dump(2) + "\n";
 }

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <nlohmann/json.hpp>
 #include <regex>
 
@@ -57,12 +58,14 @@ TEST(JsonSchema, HasNoKeyThatIsNotInTheTables) {
 }
 
 TEST(JsonSchema, TellsTheKindsOfFileByTheirKeys) {
-    const Json schema = Json::parse(json_schema());
-    EXPECT_EQ(schema.at("if").at("required"), Json::array({"plate"}));
-    const Json& regiment = schema.at("else");
-    EXPECT_EQ(regiment.at("if").at("required"), Json::array({"regiment"}));
-    const Json& regulation = regiment.at("else");
-    EXPECT_EQ(regulation.at("then"), Json::parse(R"({"$ref": "#/$defs/a-regulation"})"));
+    const std::array keys = {"plate", "comparison", "handout", "chart", "regiment", "regulation"};
+    Json kind = Json::parse(json_schema());
+    for (const char* key : keys) {
+        EXPECT_EQ(kind.at("if").at("required"), Json::array({key}));
+        EXPECT_EQ(kind.at("then"), Json({{"$ref", std::string("#/$defs/a-") + key}})) << key;
+        kind = Json(kind.at("else"));
+    }
+    EXPECT_EQ(kind, Json::parse(R"({"$ref": "#/$defs/a-plate"})"));
 }
 
 TEST(JsonSchema, HasEveryKeyOfEveryRecord) {

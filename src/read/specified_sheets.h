@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+// Sheets about several men, or about one man in several ways: what was written. Paths count from
+// the file they stand in and are not yet opened.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "read/specified.h"
+
+namespace platewright {
+
+/// What the heading, the foot and the notes of any such sheet say; empty if not written.
+struct SheetWords {
+    WrittenText title;
+    std::optional<WrittenText> subtitle;
+    std::optional<WrittenText> drawn_by;
+    std::optional<WrittenText> source;
+    std::vector<WrittenText> notes;
+};
+
+/// How many men a comparison sets side by side.
+inline constexpr std::size_t kFewestCompared = 2;
+inline constexpr std::size_t kMostCompared = 6;
+
+/// Two to six men side by side.
+struct SpecifiedComparison {
+    SheetWords words;
+    /// Paths of their plates.
+    std::vector<WrittenText> men;
+    /// Views to draw of each; empty: the front.
+    std::vector<WrittenText> views;
+};
+
+/// The recruit's unit, as it wants to be written to.
+struct Unit {
+    std::optional<WrittenText> name;
+    std::vector<WrittenText> contact;
+    std::vector<WrittenText> notes;
+};
+
+/// When a thing of the kit list is needed.
+enum class KitStage { first_muster, season, later, borrow };
+
+/// How a recruit comes by a thing.
+enum class KitWay { make, buy, borrow };
+
+/// One thing of the kit list.
+struct KitItem {
+    WrittenText item;
+    std::optional<KitStage> stage;
+    std::optional<KitWay> way;
+    std::optional<std::pair<int, Span>> quantity;
+    std::optional<WrittenText> material;
+    std::optional<WrittenText> cost;
+    std::optional<WrittenText> from;
+    std::optional<WrittenText> source;
+    std::optional<WrittenText> note;
+};
+
+/// A recruit's own sheets.
+struct SpecifiedHandout {
+    SheetWords words;
+    /// Path of his plate: full dress.
+    WrittenText man;
+    Unit unit;
+    std::vector<KitItem> kit;
+    /// Only these orders of dress, in this order; empty: all of the regulation.
+    std::vector<WrittenText> orders;
+    /// How it is put on and cared for, and cautions besides the usual ones.
+    std::vector<WrittenText> putting_on;
+    std::vector<WrittenText> care;
+    std::vector<WrittenText> cautions;
+};
+
+/// What a chart shows.
+enum class ChartOf { regiments, ranks, service, colours };
+
+/// All of a kind on one sheet, as many pages as it takes.
+struct SpecifiedChart {
+    SheetWords words;
+    ChartOf of = ChartOf::regiments;
+    /// Paths; what the chart needs of them is known to whoever draws it.
+    std::optional<WrittenText> regulation;
+    std::optional<WrittenText> regiment;
+    std::optional<WrittenText> company;
+    std::optional<WrittenText> rank;
+    std::optional<WrittenDate> as_of;
+    /// Names of palettes; empty: all.
+    std::vector<WrittenText> palettes;
+    Span span;
+};
+
+}  // namespace platewright
