@@ -10,6 +10,7 @@
 #include "compose/ornament.h"
 #include "compose/sheet_reader.h"
 #include "compose/template.h"
+#include "compose/visible.h"
 
 namespace platewright {
 
@@ -29,6 +30,9 @@ class Painting {
           ornaments_(ornaments),
           window_(window),
           easel_(uniform, scale, on.view == "flat") {}
+
+    /// Keeps note of what is seen.
+    void watch(Visible& visible) { visible_ = &visible; }
 
     Drawing paint() {
         Group figure;
@@ -52,6 +56,7 @@ class Painting {
     const Ornaments& ornaments_;
     const std::optional<Rect>& window_;
     Easel easel_;
+    Visible* visible_ = nullptr;
     std::vector<const Part*> worn_;
 
     /// A worn part as others may be hidden by it; `chains` is empty for one that is cut off itself.
@@ -228,6 +233,12 @@ class Painting {
             return group;
         }
         easel_.fill(group, piece.shape, {}, piece.inks.base);
+        Visible::Mask shown;
+        if (visible_ != nullptr) {
+            const Outlines shape = outlines(part.shape);
+            visible_->lay(shape, visible_->mask_of(outlines_of(group.clip)), part.cloth.property);
+            shown = visible_->mask_of(shape);
+        }
         Group inner;
         inner.name = "modelling";
         inner.step = true;
@@ -238,7 +249,7 @@ class Painting {
         free.step = true;
         for (const Detail& detail : part.details) {
             if (easel_.holds(detail.when) && !out_of_sight(detail)) {
-                paint_detail(detail, {inner, free, piece, volumes, part.depth});
+                paint_and_watch(detail, {inner, free, piece, volumes, part.depth}, shown);
             }
         }
         Group contour;
@@ -276,6 +287,34 @@ class Painting {
                           piece.inks.contour,
                           easel_.contour_width(LineWeight::heavy));
             group.children.emplace_back(std::move(edge));
+        }
+    }
+
+    Outlines outlines_of(const std::vector<PathId>& shapes) {
+        Outlines all;
+        for (const PathId shape : shapes) {
+            for (std::vector<Point>& outline : outlines(easel_.drawing().paths[shape])) {
+                all.push_back(std::move(outline));
+            }
+        }
+        return all;
+    }
+
+    /// What a trimming is made of.
+    static std::optional<PropertyId> property_of(const Detail& detail) {
+        return detail.kind == DetailKind::buttons    ? detail.style
+               : detail.kind == DetailKind::ornament ? detail.device
+                                                     : detail.cloth.property;
+    }
+
+    void paint_and_watch(const Detail& detail, const Trimming& where, const Visible::Mask& part) {
+        const std::size_t clipped = where.clipped.children.size();
+        const std::size_t free = where.free.children.size();
+        paint_detail(detail, where);
+        const auto property = property_of(detail);
+        if (visible_ != nullptr && property && detail.kind >= DetailKind::patch) {
+            visible_->lay(where.clipped, clipped, easel_.drawing(), part, property);
+            visible_->lay(where.free, free, easel_.drawing(), {}, property);
         }
     }
 
@@ -393,7 +432,13 @@ Figure compose(const Uniform& uniform,
     figure.frame = window ? *window : frame_of(on, uniform);
     figure.scale = scale;
     figure.anchors = on.anchors;
-    figure.drawing = Painting(uniform, on, ornaments, scale, window).paint();
+    Painting painting(uniform, on, ornaments, scale, window);
+    Visible visible(window ? Rect{} : figure.frame);
+    if (!window) {
+        painting.watch(visible);
+    }
+    figure.drawing = painting.paint();
+    figure.seen = visible.seen();
     return figure;
 }
 

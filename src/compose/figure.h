@@ -19,6 +19,19 @@ struct Anchor {
     Point facing;
 };
 
+/// A place where a material is seen well, in mm on the body: nothing else is nearer than `room`.
+struct Site {
+    Point at;
+    double room = 0;
+};
+
+/// How much is seen of a property's material, mm² on the body, and where best: one place left of
+/// the figure's middle on the page, or right of it, or both.
+struct Seen {
+    double area = 0;
+    std::vector<Site> sites;
+};
+
 /// Contract: the drawing's colours are final and its line weights hold when it is printed at 1 :
 /// `scale`.
 struct Figure {
@@ -32,6 +45,8 @@ struct Figure {
     /// Denominator of the scale it was drawn for.
     double scale = 8;
     std::map<std::string, Anchor> anchors;
+    /// What is seen, by the keys of properties; empty for a picture of only a part.
+    std::map<std::string, Seen> seen;
 };
 
 /// One line of the colour key: where a material is worn.

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: MIT
+// What of a figure can be seen.
+#include "compose/visible.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "compose/brush.h"
+#include "compose/curve.h"
+
+namespace platewright {
+namespace {
+
+/// Side of a cell, in mm on the body: a button covers some twenty.
+constexpr double kCell = 4;
+/// A frame of any template has fewer cells than this.
+constexpr double kMostCells = 4'000'000;
+
+/// Where outlines cross the line at that height, and which way, sorted.
+std::vector<std::pair<double, int>> crossings(const Outlines& outlines, double y) {
+    std::vector<std::pair<double, int>> found;
+    for (const std::vector<Point>& outline : outlines) {
+        for (std::size_t i = 0; i < outline.size(); ++i) {
+            const Point a = outline[i];
+            const Point b = outline[(i + 1) % outline.size()];
+            if ((a.y <= y) != (b.y <= y)) {
+                found.emplace_back(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y), b.y > a.y ? 1 : -1);
+            }
+        }
+    }
+    std::ranges::sort(found);
+    return found;
+}
+
+Outlines moved(Outlines outlines, Point by) {
+    for (std::vector<Point>& outline : outlines) {
+        for (Point& p : outline) {
+            p = p + by;
+        }
+    }
+    return outlines;
+}
+
+/// What a shape covers; a line alone covers its width.
+Outlines covered_by(const Shape& shape, const Path& path) {
+    if (shape.fill && shape.fill->alpha > 0.9) {
+        return moved(outlines(path), shape.shift);
+    }
+    Outlines bands;
+    if (shape.stroke && shape.stroke->alpha > 0.9) {
+        for (const Path& part : subpaths(path)) {
+            const Curve along(part);
+            for (std::vector<Point>& band :
+                 outlines(platewright::band(along, shape.stroke->width, Side::both))) {
+                bands.push_back(std::move(band));
+            }
+        }
+    }
+    return moved(std::move(bands), shape.shift);
+}
+
+}  // namespace
+
+Visible::Visible(const Rect& frame) : frame_(frame) {
+    const double columns = std::ceil(std::max(frame.width(), kCell) / kCell);
+    const double rows = std::ceil(std::max(frame.height(), kCell) / kCell);
+    if (columns * rows <= kMostCells) {
+        columns_ = static_cast<std::size_t>(columns);
+        rows_ = static_cast<std::size_t>(rows);
+    }
+    top_.assign(columns_ * rows_, 0);
+}
+
+Point Visible::middle(std::size_t cell) const {
+    return {frame_.left + (static_cast<double>(cell % columns_) + 0.5) * kCell,
+            frame_.top + (static_cast<double>(cell / columns_) + 0.5) * kCell};
+}
+
+template <typename Each>
+void Visible::for_spans(const Outlines& outlines, const Each& each) const {
+    Rect box;
+    for (const std::vector<Point>& outline : outlines) {
+        for (const Point p : outline) {
+            box.include(p);
+        }
+    }
+    const auto cell = [](double from, double to, std::size_t most) {
+        const double place = std::ceil((to - from) / kCell - 0.5);
+        return static_cast<std::size_t>(std::clamp(place, 0.0, static_cast<double>(most)));
+    };
+    const std::size_t last = box.empty() ? 0 : cell(frame_.top, box.bottom, rows_);
+    for (std::size_t row = cell(frame_.top, box.top, rows_); row < last; ++row) {
+        int winding = 0;
+        std::size_t from = 0;
+        for (const auto& [x, way] : crossings(outlines, middle(row * columns_).y)) {
+            const std::size_t to = cell(frame_.left, x, columns_);
+            if (winding != 0 && to > from) {
+                each(row * columns_ + from, row * columns_ + to);
+            }
+            winding += way;
+            from = to;
+        }
+    }
+}
+
+Visible::Mask Visible::mask_of(const Outlines& outlines) const {
+    if (outlines.empty()) {
+        return {};
+    }
+    Mask mask(top_.size(), false);
+    for_spans(outlines, [&mask](std::size_t from, std::size_t to) {
+        std::fill(mask.begin() + static_cast<std::ptrdiff_t>(from),
+                  mask.begin() + static_cast<std::ptrdiff_t>(to),
+                  true);
+    });
+    return mask;
+}
+
+void Visible::lay(const Outlines& outlines, const Mask& clip, std::optional<PropertyId> of) {
+    const int number = of ? static_cast<int>(*of) + 1 : 0;
+    for_spans(outlines, [&](std::size_t from, std::size_t to) {
+        for (std::size_t i = from; i < to; ++i) {
+            top_[i] = clip.empty() || clip[i] ? number : top_[i];
+        }
+    });
+}
+
+void Visible::lay(const Group& group,
+                  std::size_t first,
+                  const Drawing& drawing,
+                  const Mask& clip,
+                  std::optional<PropertyId> of) {
+    for (std::size_t i = first; i < group.children.size(); ++i) {
+        if (const auto* shape = std::get_if<Shape>(&group.children[i])) {
+            lay(covered_by(*shape, drawing.paths[shape->path]), clip, of);
+        } else if (const auto* inner = std::get_if<Group>(&group.children[i])) {
+            lay(*inner, 0, drawing, clip, of);
+        }
+    }
+}
+
+void Visible::carry(std::vector<int>& steps, std::size_t cell, long neighbour) const {
+    const long other = static_cast<long>(cell) + neighbour;
+    const auto column = static_cast<long>(cell % columns_);
+    const long other_column =
+        ((other % static_cast<long>(columns_)) + static_cast<long>(columns_)) %
+        static_cast<long>(columns_);
+    const bool outside =
+        other < 0 || other >= static_cast<long>(top_.size()) || std::abs(other_column - column) > 1;
+    const auto index = static_cast<std::size_t>(other);
+    const int reach = outside || top_[index] != top_[cell] ? 0 : steps[index];
+    steps[cell] = std::min(steps[cell], reach + 1);
+}
+
+/// Steps from each cell to the nearest one of another material, sideways and upwards and across:
+/// two passes over the raster. Source: A. Rosenfeld, J. L. Pfaltz, Pattern Recognition 1, 1968.
+std::vector<int> Visible::distances() const {
+    const auto row = static_cast<long>(columns_);
+    const std::array<long, 4> before = {-1, -row - 1, -row, -row + 1};
+    std::vector<int> steps(top_.size(), static_cast<int>(columns_ + rows_));
+    for (std::size_t i = 0; i < top_.size(); ++i) {
+        for (const long neighbour : before) {
+            carry(steps, i, neighbour);
+        }
+    }
+    for (std::size_t i = top_.size(); i-- > 0;) {
+        for (const long neighbour : before) {
+            carry(steps, i, -neighbour);
+        }
+    }
+    return steps;
+}
+
+std::map<std::string, Seen> Visible::seen() const {
+    /// The best cell of a property on each side of the middle.
+    struct Best {
+        std::size_t cells = 0;
+        std::array<std::optional<std::size_t>, 2> at;
+    };
+
+    const std::vector<int> steps = distances();
+    std::map<int, Best> by_property;
+    const double centre = frame_.centre().x;
+    for (std::size_t i = 0; i < top_.size(); ++i) {
+        if (top_[i] == 0) {
+            continue;
+        }
+        Best& best = by_property[top_[i]];
+        ++best.cells;
+        std::optional<std::size_t>& at = best.at[middle(i).x < centre ? 0 : 1];
+        if (!at || steps[i] > steps[*at]) {
+            at = i;
+        }
+    }
+    std::map<std::string, Seen> seen;
+    for (const auto& [number, best] : by_property) {
+        Seen& one = seen[std::string(properties()[static_cast<PropertyId>(number - 1)].key)];
+        one.area = static_cast<double>(best.cells) * kCell * kCell;
+        for (const std::optional<std::size_t>& at : best.at) {
+            if (at) {
+                one.sites.push_back({middle(*at), (steps[*at] - 0.5) * kCell});
+            }
+        }
+    }
+    return seen;
+}
+
+}  // namespace platewright

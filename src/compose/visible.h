@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+// What of a figure can be seen: a coarse raster, painted in the same order as the drawing.
+#pragma once
+
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/drawing.h"
+#include "compose/figure.h"
+#include "vocabulary/property.h"
+
+namespace platewright {
+
+/// Closed outlines of straight pieces, in mm on the body.
+using Outlines = std::vector<std::vector<Point>>;
+
+/// Remembers for every few millimetres of the figure which property's material lies on top.
+class Visible {
+  public:
+    explicit Visible(const Rect& frame);
+
+    /// Whether each cell of the raster lies inside; empty for no outlines.
+    using Mask = std::vector<bool>;
+
+    [[nodiscard]] Mask mask_of(const Outlines& outlines) const;
+
+    /// Lays a material over the inside of the outlines, as far as it lies within `clip` (all of it,
+    /// if that is empty); no property: something that is no matter of the uniform, such as a face.
+    void lay(const Outlines& outlines, const Mask& clip, std::optional<PropertyId> of);
+
+    /// The same of all that a group's nodes from number `first` on paint opaquely.
+    void lay(const Group& group,
+             std::size_t first,
+             const Drawing& drawing,
+             const Mask& clip,
+             std::optional<PropertyId> of);
+
+    /// By key: how much of each property is seen, and where best; what is not seen is left out.
+    [[nodiscard]] std::map<std::string, Seen> seen() const;
+
+  private:
+    [[nodiscard]] Point middle(std::size_t cell) const;
+    /// Calls `each(from, to)` for the cells inside, row by row.
+    template <typename Each>
+    void for_spans(const Outlines& outlines, const Each& each) const;
+    [[nodiscard]] std::vector<int> distances() const;
+    /// How far a cell is from others, at most, from what its neighbours in that direction are.
+    void carry(std::vector<int>& steps, std::size_t cell, long neighbour) const;
+
+    Rect frame_;
+    std::size_t columns_ = 0;
+    std::size_t rows_ = 0;
+    /// Property number and one; 0 where there is none.
+    std::vector<int> top_;
+};
+
+}  // namespace platewright
