@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: MIT
+// Words beside a picture, each with a line to what it speaks of.
+#include "layout/callouts.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "layout/style.h"
+
+namespace platewright::sheet {
+namespace {
+
+/// Shares of the size of type.
+constexpr double kLeading = 1.16;
+constexpr double kGap = 0.55;
+constexpr double kTick = 0.9;
+constexpr double kAir = 0.35;
+
+/// One callout that has a side, while its height is sought.
+struct Label {
+    std::size_t number = 0;
+    std::vector<std::string> lines;
+    double height = 0;
+    Point site;
+    /// Middle of its words.
+    double y = 0;
+};
+
+/// One column with what stands in it.
+struct Column {
+    Rect box;
+    bool on_left = false;
+    std::vector<Label> labels;
+
+    /// The edge that faces the picture.
+    [[nodiscard]] double edge() const { return on_left ? box.right : box.left; }
+
+    [[nodiscard]] double height_of_labels(double gap) const {
+        double height = 0;
+        for (const Label& label : labels) {
+            height += label.height + gap;
+        }
+        return labels.empty() ? 0 : height - gap;
+    }
+};
+
+/// The site nearest the column.
+Point nearest_site(const Callout& callout, const Column& column) {
+    return *std::ranges::min_element(
+        callout.sites, {}, [&column](Point site) { return std::abs(site.x - column.edge()); });
+}
+
+/// Puts every label into one of two columns, then evens them out.
+class Sides {
+  public:
+    Sides(const std::vector<Callout>& callouts, const Type& type, Ruler& ruler)
+        : callouts_(callouts), type_(type), ruler_(ruler) {}
+
+    void share(Column& left, Column& right) {
+        for (std::size_t i = 0; i < callouts_.size(); ++i) {
+            const bool goes_left =
+                !left.box.empty() && (right.box.empty() || way(i, left) < way(i, right));
+            Column& column = goes_left ? left : right;
+            column.labels.push_back(label(i, column));
+        }
+        if (!left.box.empty() && !right.box.empty()) {
+            while (even_out(left, right) || even_out(right, left)) {
+            }
+        }
+    }
+
+  private:
+    const std::vector<Callout>& callouts_;
+    const Type& type_;
+    Ruler& ruler_;
+
+    /// How far a line from the column has to go sideways.
+    [[nodiscard]] double way(std::size_t number, const Column& column) const {
+        return std::abs(nearest_site(callouts_[number], column).x - column.edge());
+    }
+
+    Label label(std::size_t number, const Column& column) {
+        Label made;
+        made.number = number;
+        made.lines = ruler_.lines(callouts_[number].words, type_, column.box.width());
+        made.height = static_cast<double>(made.lines.size()) * kLeading * type_.size;
+        made.site = nearest_site(callouts_[number], column);
+        return made;
+    }
+
+    /// Moves the label that loses least by it, if the first column has two more, or is too full
+    /// while the other is not.
+    bool even_out(Column& from, Column& to) {
+        const double gap = kGap * type_.size;
+        const bool too_full =
+            from.height_of_labels(gap) > from.box.height() && from.labels.size() > to.labels.size();
+        if (from.labels.empty() || (from.labels.size() < to.labels.size() + 2 && !too_full)) {
+            return false;
+        }
+        const auto moved = std::ranges::min_element(from.labels, {}, [&](const Label& label) {
+            return way(label.number, to) - way(label.number, from);
+        });
+        Label again = label(moved->number, to);
+        if (to.height_of_labels(gap) + gap + again.height > to.box.height()) {
+            return false;
+        }
+        from.labels.erase(moved);
+        to.labels.push_back(std::move(again));
+        return true;
+    }
+};
+
+/// Heights of labels in their order: each as near its site as the others and the column allow.
+/// Least squares under an order is isotonic regression, solved by pooling adjacent violators
+/// (M. Ayer et al., Annals of Mathematical Statistics 26, 1955).
+void set_heights(Column& column, double gap) {
+    /// Neighbours that touch and share one middle.
+    struct Pool {
+        double sum = 0;
+        std::size_t size = 0;
+
+        [[nodiscard]] double mean() const { return sum / static_cast<double>(size); }
+    };
+
+    std::vector<double> offsets;
+    std::vector<Pool> pools;
+    double offset = 0;
+    for (std::size_t i = 0; i < column.labels.size(); ++i) {
+        const Label& label = column.labels[i];
+        offset += i == 0 ? 0 : (column.labels[i - 1].height + label.height) / 2 + gap;
+        offsets.push_back(offset);
+        pools.push_back({label.site.y - offset, 1});
+        while (pools.size() > 1 && pools[pools.size() - 2].mean() > pools.back().mean()) {
+            const Pool last = pools.back();
+            pools.pop_back();
+            pools.back().sum += last.sum;
+            pools.back().size += last.size;
+        }
+    }
+    std::size_t i = 0;
+    for (const Pool& pool : pools) {
+        const double least = column.box.top + column.labels.front().height / 2;
+        const double most = column.box.bottom - column.labels.back().height / 2 - offset;
+        const double start = std::clamp(pool.mean(), least, std::max(least, most));
+        for (std::size_t k = 0; k < pool.size; ++k, ++i) {
+            column.labels[i].y = start + offsets[i];
+        }
+    }
+}
+
+/// Whether the two lines cross or touch.
+bool cross_each_other(Point a, Point b, Point c, Point d) {
+    const auto side = [](Point p, Point q, Point r) { return cross(q - p, r - p); };
+    const bool apart_1 = (side(a, b, c) > 0) == (side(a, b, d) > 0);
+    const bool apart_2 = (side(c, d, a) > 0) == (side(c, d, b) > 0);
+    return !apart_1 && !apart_2;
+}
+
+Point bend_of(const Column& column, const Label& label, double size) {
+    const double out = (kAir + kTick) * size;
+    return {column.edge() + (column.on_left ? out : -out), label.y};
+}
+
+/// Exchanges the labels of one pair of crossing lines, if there is any.
+bool undo_a_crossing(Column& column, double size) {
+    std::vector<Label>& labels = column.labels;
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        for (std::size_t k = i + 1; k < labels.size(); ++k) {
+            if (cross_each_other(bend_of(column, labels[i], size),
+                                 labels[i].site,
+                                 bend_of(column, labels[k], size),
+                                 labels[k].site)) {
+                std::swap(labels[i], labels[k]);
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+void settle(Column& column, double size, std::vector<std::size_t>& left_out) {
+    const double gap = kGap * size;
+    while (!column.labels.empty() && column.height_of_labels(gap) > column.box.height()) {
+        const auto last = std::ranges::max_element(column.labels, {}, &Label::number);
+        left_out.push_back(last->number);
+        column.labels.erase(last);
+    }
+    std::ranges::sort(column.labels, [](const Label& a, const Label& b) {
+        return std::pair(a.site.y, a.number) < std::pair(b.site.y, b.number);
+    });
+    if (column.labels.empty()) {
+        return;
+    }
+    // Every exchange shortens the lines where labels are of one height; the bound is for others.
+    const std::size_t most = column.labels.size() * column.labels.size();
+    set_heights(column, gap);
+    for (std::size_t i = 0; i < most && undo_a_crossing(column, size); ++i) {
+        set_heights(column, gap);
+    }
+}
+
+PlacedCallout placed(const Column& column, const Label& label, double size) {
+    PlacedCallout made;
+    made.number = label.number;
+    made.on_left = column.on_left;
+    made.lines = label.lines;
+    made.box = {
+        column.box.left, label.y - label.height / 2, column.box.right, label.y + label.height / 2};
+    made.bend = bend_of(column, label, size);
+    made.start = {made.bend.x + (column.on_left ? -kTick : kTick) * size, label.y};
+    made.site = label.site;
+    return made;
+}
+
+}  // namespace
+
+CalloutPlan place_callouts(const std::vector<Callout>& callouts,
+                           const CalloutColumns& columns,
+                           const Type& type,
+                           Ruler& ruler) {
+    CalloutPlan plan;
+    Column left{columns.left, true, {}};
+    Column right{columns.right, false, {}};
+    Sides(callouts, type, ruler).share(left, right);
+    for (Column* column : {&left, &right}) {
+        settle(*column, type.size, plan.left_out);
+        for (const Label& label : column->labels) {
+            plan.placed.push_back(placed(*column, label, type.size));
+        }
+    }
+    std::ranges::sort(plan.left_out, std::greater());
+    return plan;
+}
+
+void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on) {
+    constexpr double line_share = 0.045;
+    constexpr double dot_share = 0.16;
+    for (const PlacedCallout& callout : plan.placed) {
+        Path line;
+        line.move_to(callout.start);
+        line.line_to(callout.bend);
+        line.line_to(callout.site);
+        // Paper on both sides of the line keeps it legible on dark cloth.
+        on.stroke(line, kPaper, type.size * line_share * 3, 0.7);
+        on.stroke(line, kInk, type.size * line_share);
+        const double dot = type.size * dot_share;
+        on.outlined(ellipse(callout.site, dot, dot), kInk, kPaper, type.size * line_share * 1.4);
+        double y = callout.box.top + type.size * kBaseline;
+        for (const std::string& words : callout.lines) {
+            on.words(words,
+                     {callout.on_left ? callout.box.right : callout.box.left, y},
+                     type,
+                     kInk,
+                     callout.on_left ? Align::end : Align::start);
+            y += type.size * kLeading;
+        }
+    }
+}
+
+}  // namespace platewright::sheet

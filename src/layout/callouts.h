@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// Words beside a picture, each with a line to what it speaks of: no two labels overlap and no two
+// lines cross.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "base/geometry.h"
+#include "layout/layer.h"
+#include "layout/ruler.h"
+
+namespace platewright::sheet {
+
+/// What is to be said, and the places on the page any of which may be pointed at. At least one.
+struct Callout {
+    std::string words;
+    std::vector<Point> sites;
+};
+
+/// Where words may stand, mm on paper: left and right of the picture; either may be empty.
+struct CalloutColumns {
+    Rect left;
+    Rect right;
+};
+
+/// Words set in a column, and their line: level out of the column to `bend`, then straight to
+/// `site`.
+struct PlacedCallout {
+    std::size_t number = 0;
+    bool on_left = false;
+    std::vector<std::string> lines;
+    Rect box;
+    Point start;
+    Point bend;
+    Point site;
+};
+
+/// Callouts in place, left column first, each from the top. `left_out`: numbers of those for which
+/// the columns had no room, the last ones first.
+struct CalloutPlan {
+    std::vector<PlacedCallout> placed;
+    std::vector<std::size_t> left_out;
+};
+
+/// Labels stand as near the height of their sites as the others allow (least squares). The
+/// two-sided model of M. A. Bekos, M. Kaufmann, A. Symvonis, A. Wolff, "Boundary labeling: Models
+/// and efficient algorithms for rectangular maps", Computational Geometry 36, 2007, with straight
+/// leaders; crossings are undone by exchanging labels, which always shortens the lines.
+CalloutPlan place_callouts(const std::vector<Callout>& callouts,
+                           const CalloutColumns& columns,
+                           const Type& type,
+                           Ruler& ruler);
+
+/// Words, lines and a dot at each site.
+void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on);
+
+}  // namespace platewright::sheet
