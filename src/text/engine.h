@@ -10,6 +10,7 @@
 #include <string>
 
 #include "text/fonts.h"
+#include "text/hyphenation.h"
 #include "text/typesetter.h"
 
 namespace platewright {
@@ -68,6 +69,7 @@ struct Typesetter::Impl {
     std::array<std::unique_ptr<PangoFont, Unref>, 6> fonts;
     /// Made when first needed: it scans the system's fonts.
     std::unique_ptr<Engine> system;
+    Hyphenation hyphenation;
 };
 
 }  // namespace platewright

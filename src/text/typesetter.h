@@ -13,8 +13,9 @@
 
 namespace platewright {
 
-/// The type family is not on this machine. `what()` is one line for the user that tells how to
-/// install it; the command line prints it and leaves with "cannot read".
+/// The type family, or the patterns for parting words, are not on this machine. `what()` is one
+/// line for the user that tells how to install them; the command line prints it and leaves with
+/// "cannot read".
 class FontsMissing : public std::runtime_error {
   public:
     using std::runtime_error::runtime_error;
@@ -60,6 +61,22 @@ class Typesetter {
     [[nodiscard]] std::vector<std::string> wrap(std::string_view words,
                                                 const Type& type,
                                                 double width) const;
+
+    /// The same for running text in that language (`en`, `fr`, `de`): words are also parted with a
+    /// hyphen. Throws FontsMissing.
+    [[nodiscard]] std::vector<std::string> wrap(std::string_view words,
+                                                const Type& type,
+                                                double width,
+                                                std::string_view language) const;
+
+    /// Width of the longest piece that `wrap` would not break, in mm: in anything narrower a word
+    /// is broken inside.
+    [[nodiscard]] double least_width(std::string_view words,
+                                     const Type& type,
+                                     std::string_view language) const;
+
+    /// The first letter with a direction runs leftward.
+    [[nodiscard]] bool runs_leftward(std::string_view words) const;
 
     struct Impl;
 

@@ -6,8 +6,8 @@
 build_packages=(
     g++ cmake ninja-build pkg-config ccache
     libyaml-cpp-dev libcli11-dev nlohmann-json3-dev libpugixml-dev lib2geom-dev libboost-dev
-    libcairo2-dev librsvg2-dev libpango1.0-dev libharfbuzz-dev libfontconfig-dev libpng-dev zlib1g-dev
-    fonts-ebgaramond fonts-ebgaramond-extra
+    libcairo2-dev librsvg2-dev libpango1.0-dev libharfbuzz-dev libfontconfig-dev libpng-dev zlib1g-dev libhyphen-dev
+    fonts-ebgaramond fonts-ebgaramond-extra hyphen-en-gb hyphen-fr hyphen-de
 )
 # shellcheck disable=SC2034
 test_packages=(
