@@ -77,6 +77,8 @@ std::vector<std::size_t> fill_evenly(const std::vector<Stretch>& stretches, std:
     return best;
 }
 
+}  // namespace
+
 void draw_swatch(const Swatch& swatch, Point at, Layer& on) {
     const Colour edge = mix(swatch.colour, kInk, 0.7);
     const double line = swatch.height * 0.035;
@@ -87,8 +89,6 @@ void draw_swatch(const Swatch& swatch, Point at, Layer& on) {
                 edge,
                 line);
 }
-
-}  // namespace
 
 void Block::join(Block part, Point at) {
     for (Place& place : part.rows) {

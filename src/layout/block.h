@@ -29,6 +29,8 @@ struct Swatch {
     double height = 0;
 };
 
+void draw_swatch(const Swatch& swatch, Point at, Layer& on);
+
 /// One row of a column. All in mm.
 struct Row {
     double height = 0;

@@ -36,6 +36,24 @@ void Layer::words(
         Text{words, at, type.face, type.size, type.tracking, colour, align, 0});
 }
 
+void Layer::append(const Layer& other, Point by) {
+    const PathId first = drawing_.paths.size();
+    drawing_.paths.insert(
+        drawing_.paths.end(), other.drawing_.paths.begin(), other.drawing_.paths.end());
+    for (const Node& node : other.drawing_.root.children) {
+        if (const auto* shape = std::get_if<Shape>(&node)) {
+            Shape moved = *shape;
+            moved.path += first;
+            moved.shift = moved.shift + by;
+            drawing_.root.children.emplace_back(std::move(moved));
+        } else if (const auto* text = std::get_if<Text>(&node)) {
+            Text moved = *text;
+            moved.at = moved.at + by;
+            drawing_.root.children.emplace_back(std::move(moved));
+        }
+    }
+}
+
 void Layer::put_on(Page& page) && {
     if (!empty()) {
         page.items.push_back(Placed{{}, 1, std::move(drawing_)});

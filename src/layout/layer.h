@@ -32,6 +32,9 @@ class Layer {
                Colour colour,
                Align align = Align::start);
 
+    /// Everything of another layer, moved by `by`, on top of what is there.
+    void append(const Layer& other, Point by);
+
     [[nodiscard]] bool empty() const { return drawing_.root.children.empty(); }
 
     /// Puts the layer on the page, if anything is on it.

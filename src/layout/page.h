@@ -2,6 +2,7 @@
 // A finished page: placed drawings, in mm on paper.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,16 @@ struct Placed {
     Drawing drawing;
 };
 
+/// A place on the page that leads elsewhere, mm.
+struct Link {
+    Rect area;
+    /// An address of the web or of mail; empty: a place in the document.
+    std::string uri;
+    /// Number of the page from 0, and how far down it.
+    std::size_t page = 0;
+    double y = 0;
+};
+
 /// Contract: everything lies within the sheet; items are painted in order; the writers need nothing
 /// else.
 struct Page {
@@ -24,6 +35,17 @@ struct Page {
     double height = 297;
     Colour paper;
     std::vector<Placed> items;
+    std::vector<Link> links;
+};
+
+/// An entry of the list of contents that readers show beside the pages.
+struct OutlineEntry {
+    std::string title;
+    /// 1 for the outermost; each at most one deeper than the entry before it.
+    int level = 1;
+    /// Number of the page from 0, and how far down it, mm.
+    std::size_t page = 0;
+    double y = 0;
 };
 
 /// Pages of one document with its metadata.
@@ -35,6 +57,8 @@ struct Document {
     std::string description;
     std::string language = "en";
     std::vector<Page> pages;
+    /// In the order of the pages; empty: one entry a page.
+    std::vector<OutlineEntry> outline;
 };
 
 }  // namespace platewright

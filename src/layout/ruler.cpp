@@ -2,6 +2,8 @@
 // Measuring words.
 #include "layout/ruler.h"
 
+#include <algorithm>
+
 #include "base/text.h"
 
 namespace platewright::sheet {
@@ -37,6 +39,34 @@ std::vector<std::string> Ruler::lines(const std::string& words, const Type& type
         at->second = type_.wrap(words, type, room - kSlack);
     }
     return at->second;
+}
+
+std::vector<std::string> Ruler::lines(const std::string& words,
+                                      const Type& type,
+                                      double room,
+                                      const std::string& language) {
+    const bool one_line = words.find('\n') == std::string::npos;
+    if (words.empty()) {
+        return {};
+    }
+    if (one_line && width(words, type) <= room - kSlack) {
+        return {words};
+    }
+    return type_.wrap(words, type, room - kSlack, language);
+}
+
+double Ruler::least_width(const std::string& words, const Type& type, const std::string& language) {
+    const auto [at, is_new] = narrowest_.try_emplace({type.face, language, words}, 0.0);
+    if (is_new) {
+        at->second = type_.least_width(words, {type.face, kMeasuredAt, 0}, language) / kMeasuredAt;
+    }
+    return at->second * type.size + kSlack;
+}
+
+bool Ruler::runs_leftward(const std::string& words) {
+    // Plain ASCII never does, and needs no shaping to find out.
+    const bool plain = std::ranges::all_of(words, [](char c) { return c >= 0; });
+    return !plain && type_.runs_leftward(words);
 }
 
 std::vector<std::string> Ruler::even_lines(const std::string& words,

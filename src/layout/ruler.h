@@ -25,6 +25,18 @@ class Ruler {
     /// Lines no wider than `room`.
     std::vector<std::string> lines(const std::string& words, const Type& type, double room);
 
+    /// The same for running text in that language, whose words are parted with hyphens.
+    std::vector<std::string> lines(const std::string& words,
+                                   const Type& type,
+                                   double room,
+                                   const std::string& language);
+
+    /// Room below which a word must be broken inside.
+    double least_width(const std::string& words, const Type& type, const std::string& language);
+
+    /// Whether the words run from right to left.
+    bool runs_leftward(const std::string& words);
+
     /// As few lines as `lines` gives, made as even as they can be, for titles.
     std::vector<std::string> even_lines(const std::string& words, const Type& type, double room);
 
@@ -35,9 +47,12 @@ class Ruler {
     const Typesetter& type_;
     /// Face, size of type, room, words: all that decides where lines end.
     using Wrapping = std::tuple<Face, double, double, std::string>;
+    /// Face, language and words of what may be narrowest.
+    using Narrowing = std::tuple<Face, std::string, std::string>;
 
     std::map<std::pair<Face, std::string>, double> widths_;
     std::map<Wrapping, std::vector<std::string>> wrapped_;
+    std::map<Narrowing, double> narrowest_;
     std::map<Face, LineMeasures> measures_;
 };
 

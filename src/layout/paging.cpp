@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: MIT
+// Slabs on pages: where columns and pages end, and where links lead.
+#include "layout/paging.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace platewright::sheet {
+namespace {
+
+/// The first slab of a run at the top of a column loses the space before it, and a table there has
+/// its head again.
+double height_of(const FlowSection& section, std::size_t begin, std::size_t end, bool at_top) {
+    double height = 0;
+    for (std::size_t i = begin; i < end; ++i) {
+        const Slab& slab = section.slabs[i];
+        height += slab.height;
+        if (!at_top || i > begin) {
+            height += slab.space_before;
+        } else if (slab.head != nullptr) {
+            height += slab.head->height;
+        }
+    }
+    return height;
+}
+
+}  // namespace
+
+double column_width(const TextStyle& style, std::size_t columns) {
+    const auto count = static_cast<double>(std::max<std::size_t>(columns, 1));
+    return (style.area.width() - (count - 1) * style.gutter) / count;
+}
+
+Paging::Paging(const Paper& paper, const TextStyle& style, std::size_t first_page)
+    : paper_(paper), style_(style), first_page_(first_page) {}
+
+void Paging::begin_page() {
+    Folio folio;
+    folio.page.width = paper_.width;
+    folio.page.height = paper_.height;
+    folio.page.paper = kPaper;
+    on_pages_.push_back(std::move(folio));
+    y_ = style_.area.top;
+}
+
+std::vector<Paging::Run> Paging::runs_of(const FlowSection& section) const {
+    std::vector<Run> runs;
+    for (std::size_t i = 0; i < section.slabs.size(); ++i) {
+        if (i == 0 || !section.slabs[i - 1].keep_with_next) {
+            runs.push_back({i, i});
+        }
+        Run& run = runs.back();
+        run.end = i + 1;
+        // What is higher than a page cannot stay together.
+        if (height_of(section, run.begin, run.end, true) > style_.area.height() &&
+            run.end > run.begin + 1) {
+            run.end = i;
+            runs.push_back({i, i + 1});
+        }
+    }
+    return runs;
+}
+
+void Paging::put(const Slab& slab, Point corner) {
+    Folio& folio = on_pages_.back();
+    const std::size_t page = end() - 1;
+    folio.ground.append(slab.ground, corner);
+    for (const Placed& picture : slab.pictures) {
+        folio.page.items.push_back(picture);
+        folio.page.items.back().at = picture.at + corner;
+    }
+    folio.text.append(slab.content, corner);
+    for (const SlabLink& link : slab.links) {
+        const Rect area{link.area.left + corner.x,
+                        link.area.top + corner.y,
+                        link.area.right + corner.x,
+                        link.area.bottom + corner.y};
+        if (link.uri.empty()) {
+            promises_.push_back({page, area, link.anchor});
+        } else {
+            folio.page.links.push_back({area, link.uri, 0, 0});
+        }
+    }
+    if (!slab.anchor.empty()) {
+        anchors_.try_emplace(slab.anchor, PagePlace{page, corner});
+    }
+    if (!slab.outline.empty()) {
+        outline_.push_back({slab.outline, slab.outline_level, page, corner.y});
+    }
+}
+
+double Paging::put_run(const FlowSection& section, const Run& run, Point corner, bool at_top) {
+    double y = corner.y;
+    for (std::size_t i = run.begin; i < run.end; ++i) {
+        const Slab& slab = section.slabs[i];
+        if (!at_top || i > run.begin) {
+            y += slab.space_before;
+        } else if (slab.head != nullptr) {
+            put(*slab.head, {corner.x, y});
+            y += slab.head->height;
+        }
+        put(slab, {corner.x, y});
+        y += slab.height;
+    }
+    return y;
+}
+
+void Paging::place(const FlowSection& section) {
+    if (on_pages_.empty() || (section.starts_page && y_ > style_.area.top)) {
+        begin_page();
+    }
+    const std::vector<Run> runs = runs_of(section);
+    const double pitch = column_width(style_, section.columns) + style_.gutter;
+    // Runs from `first` on that fill `columns` columns no higher than `height`: where each column
+    // ends. At the top of a page one run always fits, lest it be put off for ever.
+    const auto fill = [&](std::size_t first, double top, double height) {
+        std::vector<std::size_t> ends;
+        const bool fresh = top <= style_.area.top;
+        std::size_t next = first;
+        while (ends.size() < section.columns && next < runs.size()) {
+            double used = 0;
+            const std::size_t begin = next;
+            for (; next < runs.size(); ++next) {
+                const bool at_top = next == begin && (fresh || section.columns > 1);
+                used += height_of(section, runs[next].begin, runs[next].end, at_top);
+                if (used > height + 1e-6 && !(next == begin && fresh)) {
+                    break;
+                }
+            }
+            ends.push_back(next);
+        }
+        return ends;
+    };
+    std::size_t next = 0;
+    while (next < runs.size()) {
+        const double top = y_;
+        double height = style_.area.bottom - top;
+        std::vector<std::size_t> ends = fill(next, top, height);
+        if (ends.back() == runs.size() && section.columns > 1) {
+            // The lowest height that still holds everything.
+            double low = 0;
+            while (height - low > 0.05) {
+                const double middle = (low + height) / 2;
+                std::vector<std::size_t> tried = fill(next, style_.area.top + 1, middle);
+                const bool whole = !tried.empty() && tried.back() == runs.size();
+                if (whole) {
+                    height = middle;
+                    ends = std::move(tried);
+                } else {
+                    low = middle;
+                }
+            }
+        }
+        double lowest = top;
+        const bool fresh = top <= style_.area.top;
+        for (std::size_t column = 0; column < ends.size(); ++column) {
+            Point corner{style_.area.left + static_cast<double>(column) * pitch, top};
+            const std::size_t begin = next;
+            for (; next < ends[column]; ++next) {
+                const bool at_top = next == begin && (fresh || section.columns > 1);
+                corner.y = put_run(section, runs[next], corner, at_top);
+            }
+            lowest = std::max(lowest, corner.y);
+        }
+        y_ = lowest;
+        if (next < runs.size()) {
+            begin_page();
+        }
+    }
+}
+
+std::optional<PagePlace> Paging::find(const std::string& anchor) const {
+    const auto at = anchors_.find(anchor);
+    return at == anchors_.end() ? std::nullopt : std::optional(at->second);
+}
+
+std::vector<Page> Paging::take_pages() {
+    for (const Promise& promise : promises_) {
+        if (const auto place = find(promise.anchor)) {
+            add_link(promise.page, {promise.area, {}, place->page, place->at.y});
+        }
+    }
+    std::vector<Page> pages;
+    for (Folio& folio : on_pages_) {
+        Page finished = std::move(folio.page);
+        std::vector<Placed> pictures = std::move(finished.items);
+        finished.items.clear();
+        std::move(folio.ground).put_on(finished);
+        for (Placed& picture : pictures) {
+            finished.items.push_back(std::move(picture));
+        }
+        std::move(folio.text).put_on(finished);
+        pages.push_back(std::move(finished));
+    }
+    on_pages_.clear();
+    return pages;
+}
+
+}  // namespace platewright::sheet
