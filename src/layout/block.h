@@ -29,6 +29,7 @@ struct Swatch {
     double height = 0;
 };
 
+/// A square of cloth or a round of metal, its corner at `at`.
 void draw_swatch(const Swatch& swatch, Point at, Layer& on);
 
 /// One row of a column. All in mm.

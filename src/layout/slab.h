@@ -73,6 +73,7 @@ struct Speech {
     Colour colour = kInk;
 };
 
+/// Running text, the same made to stand out, remarks, small print.
 Speech speech_of(Voice voice, const TextStyle& style);
 
 /// What setting words takes: all of one document.

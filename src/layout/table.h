@@ -37,6 +37,7 @@ struct TableRow {
     bool heading = false;
 };
 
+/// Rows under their heads.
 struct Table {
     std::vector<TableColumn> columns;
     std::vector<TableRow> rows;
