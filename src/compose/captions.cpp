@@ -2,12 +2,13 @@
 // What a sheet must say of a man: colour key and particulars.
 #include <algorithm>
 #include <array>
-#include <map>
 #include <numeric>
 
 #include "base/text.h"
 #include "compose/compose.h"
 #include "compose/footnotes.h"
+#include "words/man_messages.h"
+#include "words/terms.h"
 
 namespace platewright {
 
@@ -44,29 +45,22 @@ bool same_as_plume(const Uniform& uniform, const Property& row) {
            uniform.word(property_id(row.key)) == uniform.word(property_id("hat.plume"));
 }
 
-bool same(const Material& a, const KeyEntry& b) {
-    return b.name.starts_with(a.name) && a.colour == b.colour && a.metal == b.metal;
-}
-
 /// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
-std::string metal_name(const Material& material) {
+std::string metal_name(Language language, const Material& material) {
     const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
-    return bare ? material.name + " metal" : material.name;
+    return bare ? term(language, material.name + " metal") : material.name;
 }
 
-void add_to_key(std::vector<KeyEntry>& key, const Material& material, const std::string& place) {
-    const auto entry =
-        std::ranges::find_if(key, [&](const KeyEntry& e) { return same(material, e); });
-    if (entry != key.end()) {
+void add_to_key(Captions& captions, const Material& material, const std::string& place) {
+    const std::string name = metal_name(captions.language, material);
+    const auto entry = std::ranges::find_if(captions.key, [&](const KeyEntry& e) {
+        return e.name == name && e.colour == material.colour && e.metal == material.metal;
+    });
+    if (entry != captions.key.end()) {
         entry->worn += ", " + place;
         return;
     }
-    const std::string name = metal_name(material);
-    key.push_back({name, material.made_of, material.colour, material.metal, place});
-}
-
-std::string plural(int count, const std::string& what) {
-    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+    captions.key.push_back({name, material.made_of, material.colour, material.metal, place});
 }
 
 /// A length as it was printed, kept on one line.
@@ -85,96 +79,112 @@ std::string measure_words(const Uniform& uniform, std::string_view key) {
     return words;
 }
 
-/// A choice with the mark of its footnote.
-std::string choice_words(const Uniform& uniform, const Footnotes& notes, std::string_view key) {
-    const PropertyId id = property_id(key);
-    return uniform.word(id) + notes.mark(id);
+/// What the particulars are written from and to.
+struct Particulars {
+    const Uniform& uniform;
+    const Footnotes& notes;
+    Captions& captions;
+
+    [[nodiscard]] Language language() const { return captions.language; }
+
+    /// The choice made, in the captions' language.
+    [[nodiscard]] std::string choice(std::string_view key) const {
+        return choice_term(language(), key, uniform.word(property_id(key)));
+    }
+
+    /// The same with the mark of its footnote.
+    [[nodiscard]] std::string marked_choice(std::string_view key) const {
+        return choice(key) + notes.mark(property_id(key));
+    }
+
+    void add(std::string_view name, const std::string& words) const {
+        captions.particulars.emplace_back(term(language(), name), words);
+    }
+};
+
+const Counted& message_of_marks(std::string_view shape) {
+    return shape == "bars"          ? messages::kBars
+           : shape == "slanted"     ? messages::kSlantedBars
+           : shape == "chevrons-up" ? messages::kChevronsUp
+                                    : messages::kChevronsDown;
 }
 
 /// "2 bars of white, both sleeves, above the cuff; 12 mm wide, 10 mm apart"; empty if there are
 /// none. `group`: `marks` or `service`.
-std::string marks_words(const Uniform& uniform, const std::string& group) {
+std::string marks_words(const Particulars& to, const std::string& group) {
+    const Uniform& uniform = to.uniform;
     const auto id = [&group](const char* name) { return property_id(group + "." + name); };
     const std::string shape = uniform.word(id("shape"));
     const int number = uniform.count(id("number"));
     if (shape == "none" || number == 0 || !uniform.speaks(id("cloth"))) {
         return {};
     }
-    const std::map<std::string, std::string> names{{"bars", "bar"},
-                                                   {"slanted", "slanted bar"},
-                                                   {"chevrons-up", "chevron, point up"},
-                                                   {"chevrons-down", "chevron, point down"}};
-    const auto name = names.find(shape);
-    const std::string what = name != names.end() ? name->second : shape;
-    const std::string sleeves = uniform.word(id("sleeves"));
-    const std::string place =
-        uniform.word(id("place")) == "upper-arm" ? "upper arm" : "above the cuff";
-    const std::size_t comma = what.find(',');
-    const std::string counted = comma == std::string::npos
-                                    ? plural(number, what)
-                                    : plural(number, what.substr(0, comma)) + what.substr(comma);
-    return counted + " of " + uniform.word(id("cloth")) + ", " +
-           (sleeves == "both" ? "both sleeves" : sleeves + " sleeve") + ", " + place + "; " +
-           measure_words(uniform, group + ".width") + " wide" +
-           (number > 1 ? ", " + measure_words(uniform, group + ".spacing") + " apart" : "");
+    const Language language = to.language();
+    std::string words =
+        say(language, message_of_marks(shape), number, {uniform.word(id("cloth"))}) + ", " +
+        to.choice(group + ".sleeves") + ", " + to.choice(group + ".place") + "; " +
+        say(language, messages::kWide, {measure_words(uniform, group + ".width")});
+    if (number > 1) {
+        words +=
+            ", " + say(language, messages::kApart, {measure_words(uniform, group + ".spacing")});
+    }
+    return words;
 }
 
-void describe_marks(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
+void describe_marks(const Particulars& to) {
     for (const auto& [group, name] : {std::pair{"marks", "rank marks"}, {"service", "service"}}) {
-        const std::string words = marks_words(uniform, group);
+        const std::string words = marks_words(to, group);
         if (!words.empty()) {
-            const PropertyId number = property_id(std::string(group) + ".number");
-            captions.particulars.emplace_back(name, words + notes.mark(number));
+            to.add(name, words + to.notes.mark(property_id(std::string(group) + ".number")));
         }
     }
 }
 
 /// Only what is not the usual long coat with full lapels.
-void describe_coat(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
-    const std::string cut = uniform.word(property_id("coat.cut"));
+void describe_coat(const Particulars& to) {
+    const std::string cut = to.uniform.word(property_id("coat.cut"));
     if (cut == "none") {
-        captions.particulars.emplace_back("coat", "laid off" + notes.mark(property_id("coat.cut")));
+        to.add("coat",
+               say(to.language(), messages::kLaidOff) + to.notes.mark(property_id("coat.cut")));
         return;
     }
     const PropertyId lapels = property_id("lapels.shape");
-    const bool has_lapels = uniform.speaks(lapels);
-    const std::string shape = uniform.word(lapels);
-    if (cut != "long" || !has_lapels || shape != "full") {
-        const std::string closing = has_lapels ? shape + " lapels" : "without lapels";
-        captions.particulars.emplace_back(
-            "coat", choice_words(uniform, notes, "coat.cut") + ", " + closing);
+    const bool has_lapels = to.uniform.speaks(lapels);
+    if (cut != "long" || !has_lapels || to.uniform.word(lapels) != "full") {
+        const std::string closing =
+            has_lapels ? say(to.language(), messages::kWithLapels, {to.choice("lapels.shape")})
+                       : say(to.language(), messages::kWithoutLapels);
+        to.add("coat", to.marked_choice("coat.cut") + ", " + closing);
     }
 }
 
-void describe_pockets(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
-    if (!uniform.speaks(property_id("pockets.direction"))) {
+void describe_pockets(const Particulars& to) {
+    if (!to.uniform.speaks(property_id("pockets.direction"))) {
         return;
     }
-    std::string words = choice_words(uniform, notes, "pockets.direction");
-    const std::string shape = uniform.word(property_id("pockets.shape"));
-    words += shape == "scalloped" ? "" : ", " + choice_words(uniform, notes, "pockets.shape");
-    const bool large = uniform.word(property_id("pockets.size")) == "large";
-    words += large ? ", " + choice_words(uniform, notes, "pockets.size") : "";
-    captions.particulars.emplace_back("pockets", words);
+    std::string words = to.marked_choice("pockets.direction");
+    const std::string shape = to.uniform.word(property_id("pockets.shape"));
+    words += shape == "scalloped" ? "" : ", " + to.marked_choice("pockets.shape");
+    const bool large = to.uniform.word(property_id("pockets.size")) == "large";
+    words += large ? ", " + to.marked_choice("pockets.size") : "";
+    to.add("pockets", words);
 }
 
-void describe_shoulders(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
+void describe_shoulders(const Particulars& to) {
     const PropertyId worn = property_id("epaulettes.worn");
-    if (uniform.word(worn) == "none" || !uniform.speaks(worn)) {
+    if (to.uniform.word(worn) == "none" || !to.uniform.speaks(worn)) {
         return;
     }
-    const std::string sides = uniform.word(worn);
-    const bool fringed = uniform.material(property_id("epaulettes.fringe")) != nullptr;
-    captions.particulars.emplace_back(
-        "epaulettes",
-        (sides == "both" ? "both shoulders" : sides + " shoulder") + notes.mark(worn) +
-            (fringed ? ", " + uniform.word(property_id("epaulettes.fringe-kind")) + " fringe"
-                     : ", without fringe"));
+    const bool fringed = to.uniform.material(property_id("epaulettes.fringe")) != nullptr;
+    const std::string fringe =
+        fringed ? say(to.language(), messages::kWithFringe, {to.choice("epaulettes.fringe-kind")})
+                : say(to.language(), messages::kWithoutFringe);
+    to.add("epaulettes", to.marked_choice("epaulettes.worn") + ", " + fringe);
 }
 
-void describe_hat(const Uniform& uniform, const Footnotes& notes, Captions& captions) {
-    if (uniform.word(property_id("hat.shape")) != "three-cornered") {
-        captions.particulars.emplace_back("hat", choice_words(uniform, notes, "hat.shape"));
+void describe_hat(const Particulars& to) {
+    if (to.uniform.word(property_id("hat.shape")) != "three-cornered") {
+        to.add("hat", to.marked_choice("hat.shape"));
     }
 }
 
@@ -191,37 +201,61 @@ std::string source_of(const Uniform& uniform) {
     return source;
 }
 
-void describe_buttons(const Uniform& uniform, Captions& captions) {
-    const Material* metal = uniform.material(property_id("buttons.metal"));
-    std::string words = metal != nullptr ? metal_name(*metal) : "none";
-    const std::string number = uniform.word(property_id("buttons.number"));
-    if (!number.empty() && number != "none") {
-        const bool figures = number.find_first_not_of("0123456789") == std::string::npos;
-        words += figures ? ", No.\u00a0" + number : ", marked " + number;
-    }
-    const bool lapels = uniform.material(property_id("lapels.cloth")) != nullptr;
-    const std::vector<std::pair<std::string_view, std::string_view>> places{
-        {"lapels.buttons", lapels ? " to a lapel" : " down the front"},
-        {"cuffs.buttons", " to a cuff"},
-        {"pockets.buttons", " to a pocket"}};
-    std::string_view separator = "; ";
+/// "; 7 to a lapel, 3 to a cuff": how many there are at each place that has any to speak of.
+std::string button_counts(const Particulars& to) {
+    const bool lapels = to.uniform.material(property_id("lapels.cloth")) != nullptr;
+    const std::vector<std::pair<std::string_view, Message>> places{
+        {"lapels.buttons", lapels ? messages::kToALapel : messages::kDownTheFront},
+        {"cuffs.buttons", messages::kToACuff},
+        {"pockets.buttons", messages::kToAPocket}};
+    std::string words;
     for (const auto& [key, place] : places) {
         const PropertyId id = property_id(key);
-        if (!uniform.speaks(id)) {
+        if (!to.uniform.speaks(id)) {
             continue;
         }
-        const int count = uniform.count(id);
-        words += std::string(separator) + (count > 0 ? std::to_string(count) : "none") +
-                 std::string(place);
-        separator = ", ";
+        const int count = to.uniform.count(id);
+        const std::string number =
+            count > 0 ? std::to_string(count) : say(to.language(), messages::kNoButtons);
+        words += (words.empty() ? "; " : ", ") + say(to.language(), place, {number});
     }
-    captions.particulars.emplace_back("buttons", words);
+    return words;
+}
+
+void describe_buttons(const Particulars& to) {
+    const Material* metal = to.uniform.material(property_id("buttons.metal"));
+    std::string words = metal != nullptr ? metal_name(to.language(), *metal)
+                                         : say(to.language(), messages::kNoButtons);
+    const std::string number = to.uniform.word(property_id("buttons.number"));
+    if (!number.empty() && number != "none") {
+        const bool figures = number.find_first_not_of("0123456789") == std::string::npos;
+        const Message& stamped = figures ? messages::kNumberStamped : messages::kLettersStamped;
+        words += ", " + say(to.language(), stamped, {number});
+    }
+    to.add("buttons", words + button_counts(to));
+}
+
+void describe_key(const Particulars& to) {
+    std::vector<PropertyId> order(properties().size());
+    std::iota(order.begin(), order.end(), PropertyId{0});
+    std::ranges::stable_sort(
+        order, {}, [](PropertyId id) { return reading_rank(properties()[id].key); });
+    for (const PropertyId id : order) {
+        const Property& row = properties()[id];
+        const Material* material = to.uniform.material(id);
+        if (material != nullptr && keyed(row) && to.uniform.speaks(id) &&
+            !same_as_plume(to.uniform, row)) {
+            add_to_key(
+                to.captions, *material, term(to.language(), row.called()) + to.notes.mark(id));
+        }
+    }
 }
 
 }  // namespace
 
 Captions captions_of(const Uniform& uniform) {
     Captions captions;
+    captions.language = uniform.language;
     captions.title = uniform.title;
     captions.subtitle = uniform.subtitle;
     captions.rank = uniform.rank;
@@ -230,27 +264,17 @@ Captions captions_of(const Uniform& uniform) {
     captions.source = source_of(uniform);
     captions.notes = uniform.notes;
     const Footnotes notes(uniform);
-    std::vector<PropertyId> order(properties().size());
-    std::iota(order.begin(), order.end(), PropertyId{0});
-    std::ranges::stable_sort(
-        order, {}, [](PropertyId id) { return reading_rank(properties()[id].key); });
-    for (const PropertyId id : order) {
-        const Property& row = properties()[id];
-        const Material* material = uniform.material(id);
-        if (material != nullptr && keyed(row) && uniform.speaks(id) &&
-            !same_as_plume(uniform, row)) {
-            add_to_key(captions.key, *material, std::string(row.called()) + notes.mark(id));
-        }
-    }
-    describe_coat(uniform, notes, captions);
-    describe_buttons(uniform, captions);
+    const Particulars to{uniform, notes, captions};
+    describe_key(to);
+    describe_coat(to);
+    describe_buttons(to);
     if (uniform.speaks(property_id("cuffs.shape"))) {
-        captions.particulars.emplace_back("cuffs", choice_words(uniform, notes, "cuffs.shape"));
+        to.add("cuffs", to.marked_choice("cuffs.shape"));
     }
-    describe_pockets(uniform, notes, captions);
-    describe_shoulders(uniform, notes, captions);
-    describe_marks(uniform, notes, captions);
-    describe_hat(uniform, notes, captions);
+    describe_pockets(to);
+    describe_shoulders(to);
+    describe_marks(to);
+    describe_hat(to);
     for (std::string& line : notes.lines()) {
         captions.notes.push_back(std::move(line));
     }

@@ -10,6 +10,7 @@
 #include "base/colour.h"
 #include "base/drawing.h"
 #include "base/geometry.h"
+#include "base/language.h"
 
 namespace platewright {
 
@@ -61,6 +62,7 @@ struct KeyEntry {
 
 /// Everything that is printed about a man, so that sheets need no uniform.
 struct Captions {
+    Language language = Language::english;
     std::string title;
     std::string subtitle;
     std::string rank;

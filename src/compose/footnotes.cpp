@@ -5,6 +5,10 @@
 #include <algorithm>
 #include <array>
 
+#include "words/man_messages.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
+
 namespace platewright {
 
 namespace {
@@ -30,47 +34,54 @@ const Decision& decision_of(const Decided& decided) {
     return decided.chain.back();
 }
 
-std::string grounds_of(const Decision& decision) {
-    std::string words;
+/// The words, with the reason, the source and what other sources say.
+std::string with_grounds(Language language, std::string words, const Decision& decision) {
     if (!decision.why.empty()) {
-        words += ": " + decision.why;
+        words = say(language, messages::kBecause, {words, decision.why});
     }
     if (!decision.source.empty()) {
         words += " (" + decision.source + ")";
     }
     for (const OtherOpinion& other : decision.other_sources) {
-        words += "; otherwise " + other.source;
-        words += other.says.empty() ? "" : ": " + other.says;
+        const std::string otherwise = say(language, messages::kOtherwise, {other.source});
+        words += "; " + (other.says.empty()
+                             ? otherwise
+                             : say(language, messages::kBecause, {otherwise, other.says}));
     }
     return words;
 }
 
 /// Empty where everything is as ordered and documented.
-std::string words_of(const Decision& decision) {
+std::string words_of(Language language, const Decision& decision) {
     std::string words;
     if (decision.departure) {
-        words = "not as ordered";
-        words += decision.instead_of.empty() ? "" : ", instead of " + decision.instead_of;
+        words = say(language, messages::kNotAsOrdered);
+        words += decision.instead_of.empty()
+                     ? ""
+                     : ", " + say(language, messages::kInsteadOf, {decision.instead_of});
     }
     const Certainty certainty = decision.certainty.value_or(Certainty::documented);
     if (certainty != Certainty::documented) {
         words += words.empty() ? "" : "; ";
-        words += certainty == Certainty::inferred ? "inferred" : "a conjecture";
+        words +=
+            say(language,
+                certainty == Certainty::inferred ? messages::kInferred : messages::kConjecture);
     }
     if (words.empty() && decision.other_sources.empty()) {
         return {};
     }
-    return (words.empty() ? "sources disagree" : words) + grounds_of(decision);
+    return with_grounds(
+        language, words.empty() ? say(language, messages::kSourcesDisagree) : words, decision);
 }
 
 }  // namespace
 
-Footnotes::Footnotes(const Uniform& uniform) {
+Footnotes::Footnotes(const Uniform& uniform) : language_(uniform.language) {
     for (PropertyId id = 0; id < uniform.decided.size(); ++id) {
         if (properties()[id].work == Work::none || !uniform.speaks(id)) {
             continue;
         }
-        std::string words = words_of(decision_of(uniform.decided[id]));
+        std::string words = words_of(language_, decision_of(uniform.decided[id]));
         if (!words.empty()) {
             add(id, std::move(words));
         }
@@ -84,7 +95,7 @@ void Footnotes::add(PropertyId id, std::string words) {
         notes_.push_back({std::move(words), {}});
     }
     std::vector<std::string>& about = notes_[number].about;
-    std::string name(properties()[id].called());
+    std::string name = term(language_, properties()[id].called());
     if (std::ranges::find(about, name) == about.end()) {
         about.push_back(std::move(name));
     }
@@ -103,7 +114,8 @@ std::vector<std::string> Footnotes::lines() const {
         for (const std::string& name : notes_[i].about) {
             about += (about.empty() ? "" : ", ") + name;
         }
-        lines.push_back(mark_of(i) + " " + about + ": " + notes_[i].words + ".");
+        lines.push_back(mark_of(i) + " " +
+                        say(language_, messages::kNameAndWords, {about, notes_[i].words}));
     }
     return lines;
 }

@@ -31,6 +31,7 @@ class Footnotes {
 
     void add(PropertyId id, std::string words);
 
+    Language language_;
     std::vector<Note> notes_;
     std::map<PropertyId, std::size_t> of_;
 };

@@ -7,7 +7,6 @@
 #include <cmath>
 
 #include "base/text.h"
-#include "layout/wording.h"
 
 namespace platewright::sheet {
 namespace {

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <utility>
 
-#include "layout/wording.h"
+#include "words/sheet_messages.h"
 
 namespace platewright::sheet {
 namespace {
@@ -159,7 +159,7 @@ std::vector<Entry> note_entries(const Notes& notes,
         add(remark, roman(style.small()));
     }
     if (!notes.source.empty()) {
-        add(wording::kSource + notes.source, italic(style.small()));
+        add(say(notes.language, messages::kSource, {notes.source}), italic(style.small()));
     }
     return entries;
 }
@@ -173,7 +173,8 @@ class Lists {
           const Style& style,
           const Columns& columns,
           Ruler& ruler)
-        : style_(style),
+        : language_(captions.language),
+          style_(style),
           form_(form),
           pitch_(columns.pitch),
           colours_(colour_entries(captions, style, columns.width, ruler)),
@@ -186,16 +187,16 @@ class Lists {
 
     [[nodiscard]] Block colours(std::size_t count) const {
         const Grid grid{count, pitch_, style_.body * 0.6};
-        return headed(wording::kColours,
+        return headed(messages::kColours,
                       form_.in_line ? set_in_grid(colours_, grid) : pour(colours_, grid));
     }
 
     /// Particulars, and the notes under them.
     [[nodiscard]] Block rest(std::size_t count) const {
-        Block block = headed(wording::kParticulars,
+        Block block = headed(messages::kParticulars,
                              pour(particulars_, {count, pitch_, style_.body * kTight}));
         add_below(block,
-                  headed(wording::kNotes, pour(notes_, {count, pitch_, style_.body * kTight})));
+                  headed(messages::kNotes, pour(notes_, {count, pitch_, style_.body * kTight})));
         return block;
     }
 
@@ -208,17 +209,18 @@ class Lists {
     static constexpr double kTight = 0.3;
 
     /// A list under its heading.
-    [[nodiscard]] Block headed(const std::string& heading, Block list) const {
+    [[nodiscard]] Block headed(const Message& heading, Block list) const {
         if (!form_.headings || list.empty()) {
             return list;
         }
         Block block;
         const Type type = small_capitals(style_.body * 1.04, 0.1);
-        block.rows.push_back({{}, text_row(heading, {0, 0, type, style_.body})});
+        block.rows.push_back({{}, text_row(say(language_, heading), {0, 0, type, style_.body})});
         block.join(std::move(list), {0, style_.body * 1.75});
         return block;
     }
 
+    Language language_;
     const Style& style_;
     const KeyForm& form_;
     double pitch_;

@@ -14,8 +14,9 @@ namespace platewright::sheet {
 
 /// What stands in small type under everything else.
 struct Notes {
-    std::vector<std::string> remarks;
-    std::string source;
+    std::vector<std::string> remarks = {};
+    std::string source = {};
+    Language language = Language::english;
 };
 
 /// How a key is set: with headings or without; colours in line across the columns, or one close

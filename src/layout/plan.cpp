@@ -9,7 +9,7 @@
 
 #include "base/text.h"
 #include "layout/key.h"
-#include "layout/wording.h"
+#include "words/sheet_messages.h"
 
 namespace platewright::sheet {
 namespace {
@@ -141,9 +141,9 @@ double words_height(const Plan& plan, const Spaces& s) {
 void set_words(Plan& plan, const Task& task, double width, Ruler& ruler) {
     const Captions& captions = task.captions;
     set_title(plan, captions, width, ruler);
-    Notes notes{captions.notes, captions.source};
+    Notes notes{captions.notes, captions.source, captions.language};
     if (!captions.drawn_by.empty() && !credit_fits(task, plan.style, ruler)) {
-        notes.remarks.push_back(wording::kDrawnBy + captions.drawn_by);
+        notes.remarks.push_back(say(captions.language, messages::kDrawnBy, {captions.drawn_by}));
     }
     const bool headings = plan.economy < Economy::headings;
     const KeyForm form{headings, plan.packing != Packing::tight};
@@ -319,9 +319,12 @@ double unit_of(const Paper& paper) {
     return std::clamp(std::sqrt(paper.width * paper.height / (210.0 * 297.0)), 0.4, 3.0);
 }
 
+std::string credit_of(const Captions& captions) {
+    return say(captions.language, messages::kDrawnBy, {on_one_line(captions.drawn_by)});
+}
+
 bool credit_fits(const Task& task, const Style& style, Ruler& ruler) {
-    const double width =
-        ruler.width(wording::kDrawnBy + on_one_line(task.captions.drawn_by), italic(style.small()));
+    const double width = ruler.width(credit_of(task.captions), italic(style.small()));
     return width <= (task.paper.width - 26 * style.unit) * 0.6;
 }
 

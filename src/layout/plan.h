@@ -83,7 +83,10 @@ Plan make_plan(const Task& task, double scale, Ruler& ruler);
 /// 1 on A4; grows as the side of the sheet.
 double unit_of(const Paper& paper);
 
-/// Who drew it, if that fits on the line of credits; otherwise it stands among the notes.
+/// "Drawn by …" in the captions' language.
+std::string credit_of(const Captions& captions);
+
+/// Whether that fits on the line of credits; otherwise it stands among the notes.
 bool credit_fits(const Task& task, const Style& style, Ruler& ruler);
 
 }  // namespace platewright::sheet

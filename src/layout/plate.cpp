@@ -10,7 +10,8 @@
 #include "layout/ground.h"
 #include "layout/layout.h"
 #include "layout/plan.h"
-#include "layout/wording.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
 
 namespace platewright {
 namespace {
@@ -98,28 +99,32 @@ void put_figures(const std::vector<Figure>& figures,
 }
 
 /// `front`, `back`; of a garment laid flat, which it is.
-std::string label_of(const Figure& figure) {
-    return laid_flat(figure) ? lower(figure.title) : figure.view;
+std::string label_of(const Figure& figure, Language language) {
+    return term(language, laid_flat(figure) ? lower(figure.title) : figure.view);
 }
 
 /// `front` and `back` under the figures, and the scale bar between the first two.
 void put_labels(const std::vector<Figure>& figures,
                 const std::vector<Stand>& stands,
                 const Plan& plan,
+                Language language,
                 Ruler& ruler,
                 Page& page) {
     Layer labels("labels");
     const Type type = sheet::italic(plan.label_size());
     const double baseline = plan.figures.bottom + plan.label_size() * 0.6;
     for (std::size_t i = 0; i < figures.size(); ++i) {
-        labels.words(
-            label_of(figures[i]), {stands[i].at.x, baseline}, type, sheet::kInk, Align::middle);
+        labels.words(label_of(figures[i], language),
+                     {stands[i].at.x, baseline},
+                     type,
+                     sheet::kInk,
+                     Align::middle);
     }
     std::move(labels).put_on(page);
     if (stands.size() > 1) {
         Layer scale("scale");
-        const double widest = std::max(ruler.width(label_of(figures[0]), type),
-                                       ruler.width(label_of(figures[1]), type));
+        const double widest = std::max(ruler.width(label_of(figures[0], language), type),
+                                       ruler.width(label_of(figures[1], language), type));
         const double room = stands[1].at.x - stands[0].at.x - widest - 2.6 * plan.label_size();
         const Point middle{(stands[0].at.x + stands[1].at.x) / 2, baseline};
         sheet::draw_scale_bar(plan, middle, room, ruler, scale);
@@ -127,7 +132,7 @@ void put_labels(const std::vector<Figure>& figures,
     }
 }
 
-/// Usual scales of enlarged details.
+/// Usual scales of enlarged details; life size is said in words.
 struct DetailScale {
     double factor;
     std::string_view words;
@@ -139,7 +144,7 @@ constexpr std::array<DetailScale, 10> kDetailScales{{{5, "5 : 1"},
                                                      {2, "2 : 1"},
                                                      {1.5, "3 : 2"},
                                                      {1.25, "5 : 4"},
-                                                     {1, "life size"},
+                                                     {1, ""},
                                                      {0.75, "3 : 4"},
                                                      {0.5, "1 : 2"},
                                                      {0.25, "1 : 4"}}};
@@ -155,13 +160,16 @@ double usual_factor(double most) {
 }
 
 /// "button, life size", "button, 3 : 2"; without a scale if it is none of the usual.
-std::string button_words(double factor) {
+std::string button_words(double factor, Language language) {
+    const std::string button = term(language, "button");
     for (const DetailScale& scale : kDetailScales) {
         if (std::abs(scale.factor - factor) < 1e-6) {
-            return sheet::wording::kButton + ", " + std::string(scale.words);
+            const std::string size =
+                scale.words.empty() ? say(language, messages::kLifeSize) : std::string(scale.words);
+            return say(language, messages::kAtScale, {button, size});
         }
     }
-    return sheet::wording::kButton;
+    return button;
 }
 
 /// The ring round an enlarged detail, and the words under it.
@@ -186,6 +194,7 @@ void put_ring(const sheet::Roundel& roundel,
 void put_button(const Figure& button,
                 const std::vector<Stand>& stands,
                 const Plan& plan,
+                Language language,
                 Ruler& ruler,
                 std::vector<sheet::Roundel>& placed_roundels,
                 Page& page) {
@@ -198,7 +207,7 @@ void put_button(const Figure& button,
     const Type type = sheet::italic(plan.style.small());
     double widest = 0;
     for (const DetailScale& usual : kDetailScales) {
-        widest = std::max(widest, ruler.width(button_words(usual.factor), type));
+        widest = std::max(widest, ruler.width(button_words(usual.factor, language), type));
     }
     const auto roundel =
         sheet::find_roundel(plan, stands, placed_roundels, {radius, widest, type.size * 1.9});
@@ -210,7 +219,7 @@ void put_button(const Figure& button,
     placed_roundels.push_back(*roundel);
     Layer ring("roundel");
     ring.fill(ellipse(roundel->centre, roundel->radius, roundel->radius), sheet::kPaper);
-    put_ring(*roundel, button_words(factor), plan, ring);
+    put_ring(*roundel, button_words(factor, language), plan, ring);
     std::move(ring).put_on(page);
     Placed placed{roundel->centre - button.frame.centre() * factor, factor, button.drawing};
     placed.drawing.root.name = "button";
@@ -221,15 +230,17 @@ void put_button(const Figure& button,
 void put_detail(const PlateDetail& detail,
                 const std::vector<Stand>& stands,
                 const Plan& plan,
+                Language language,
                 Ruler& ruler,
                 std::vector<sheet::Roundel>& placed_roundels,
                 Page& page) {
+    const std::string words = term(language, detail.words);
     const Type type = sheet::italic(plan.style.small());
     const auto roundel = sheet::find_roundel(
         plan,
         stands,
         placed_roundels,
-        {kRoundel * plan.style.unit / 2, ruler.width(detail.words, type), type.size * 1.9});
+        {kRoundel * plan.style.unit / 2, ruler.width(words, type), type.size * 1.9});
     const double across = std::max(detail.picture.frame.width(), detail.picture.frame.height());
     if (!roundel || across <= 0) {
         return;
@@ -246,7 +257,7 @@ void put_detail(const PlateDetail& detail,
     placed.drawing.root.clip = {placed.drawing.add(ellipse(middle, across / 2, across / 2))};
     page.items.push_back(std::move(placed));
     Layer ring("detail-ring");
-    put_ring(*roundel, detail.words, plan, ring);
+    put_ring(*roundel, words, plan, ring);
     std::move(ring).put_on(page);
 }
 
@@ -284,13 +295,13 @@ void put_credits(
     const double size = plan.style.small();
     const double baseline = plan.neat.bottom + size * 1.15;
     if (!captions.drawn_by.empty() && sheet::credit_fits(task, plan.style, ruler)) {
-        credits.words(sheet::wording::kDrawnBy + sheet::on_one_line(captions.drawn_by),
+        credits.words(sheet::credit_of(captions),
                       {plan.neat.left, baseline},
                       sheet::italic(size),
                       sheet::kSoftInk);
     }
     if (plan.economy < sheet::Economy::colophon) {
-        credits.words(sheet::wording::kColophon,
+        credits.words(sheet::kColophon,
                       {plan.neat.right, baseline},
                       sheet::small_capitals(size, 0.06),
                       sheet::kSoftInk,
@@ -300,13 +311,15 @@ void put_credits(
 }
 
 std::string description_of(const std::vector<Figure>& figures, const Captions& captions) {
-    std::string text = "Uniform plate: " + captions.title + ".";
-    for (std::size_t i = 0; i < figures.size(); ++i) {
-        text += (i == 0 ? " Views: " : ", ") + figures[i].view;
+    const Language language = captions.language;
+    std::string text = say(language, messages::kPlateOf, {captions.title});
+    std::string views;
+    for (const Figure& figure : figures) {
+        views += (views.empty() ? "" : ", ") + label_of(figure, language);
     }
-    text += figures.empty() ? "" : ".";
+    text += views.empty() ? "" : " " + say(language, messages::kViews, {views});
     for (const KeyEntry& entry : captions.key) {
-        text += " " + entry.name + ": " + entry.worn + ".";
+        text += " " + say(language, messages::kNameAndWords, {entry.name, entry.worn});
     }
     return sheet::on_one_line(text);
 }
@@ -371,12 +384,12 @@ Document lay_out_plate(const std::vector<Figure>& figures,
     put_figures(figures, stands, plan, page);
     std::vector<sheet::Roundel> roundels;
     if (button) {
-        put_button(*button, stands, plan, ruler, roundels, page);
+        put_button(*button, stands, plan, captions.language, ruler, roundels, page);
     }
     for (const PlateDetail& detail : details) {
-        put_detail(detail, stands, plan, ruler, roundels, page);
+        put_detail(detail, stands, plan, captions.language, ruler, roundels, page);
     }
-    put_labels(figures, stands, plan, ruler, page);
+    put_labels(figures, stands, plan, captions.language, ruler, page);
     put_words(plan, page);
     put_credits(captions, task, plan, ruler, page);
     warn_if_small(plan, to);
@@ -386,6 +399,7 @@ Document lay_out_plate(const std::vector<Figure>& figures,
     document.author = sheet::on_one_line(captions.drawn_by);
     document.subject = sheet::on_one_line(captions.subtitle);
     document.description = description_of(figures, captions);
+    document.language = language_code(captions.language);
     document.pages.push_back(std::move(page));
     return document;
 }

@@ -17,6 +17,9 @@ inline constexpr Colour kPlateTone{0xf4, 0xee, 0xdf};
 inline constexpr Colour kInk{0x2a, 0x22, 0x1a};
 inline constexpr Colour kSoftInk{0x5a, 0x4d, 0x3f};
 
+/// The name of the press.
+inline constexpr const char* kColophon = "Platewright";
+
 /// 7 pt in mm: below this the small type of a page is hard to read.
 inline constexpr double kSevenPoint = 7 * 25.4 / 72;
 

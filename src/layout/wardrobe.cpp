@@ -8,7 +8,6 @@
 #include "layout/layout.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
-#include "layout/wording.h"
 
 namespace platewright {
 namespace {
@@ -176,7 +175,7 @@ class Sheet {
                    type,
                    sheet::kSoftInk,
                    Align::middle);
-        foot.words(sheet::wording::kColophon,
+        foot.words(sheet::kColophon,
                    {paper_.width - measures_.margin, baseline},
                    sheet::small_capitals(measures_.label, 0.06),
                    sheet::kSoftInk,

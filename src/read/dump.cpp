@@ -319,6 +319,9 @@ std::string dump(const SpecifiedPlate& plate, const SourceMap& sources) {
     to.line("drawn by", plate.drawn_by);
     to.line("source", plate.source);
     to.lines("notes", plate.notes);
+    if (plate.language) {
+        to.line("language", std::string(language_code(*plate.language)), std::nullopt);
+    }
     to.line("figure", plate.figure);
     to.lines("views", plate.views);
     to.lines("details", plate.details);

@@ -12,6 +12,7 @@
 #include "base/colour.h"
 #include "base/date.h"
 #include "base/diagnostic.h"
+#include "base/language.h"
 #include "vocabulary/certainty.h"
 #include "vocabulary/measure.h"
 #include "vocabulary/property.h"
@@ -102,6 +103,8 @@ struct SpecifiedPlate {
     std::optional<WrittenText> drawn_by;
     std::optional<WrittenText> source;
     std::vector<WrittenText> notes;
+    /// In which the sheet speaks; English if not written.
+    std::optional<Language> language;
     /// Name of the template set; a folder of `templates/`.
     std::optional<WrittenText> figure;
     std::optional<WrittenText> rank;

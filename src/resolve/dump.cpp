@@ -136,6 +136,10 @@ std::string dump(const Uniform& uniform, const SourceMap& sources) {
     for (const std::string& note : uniform.notes) {
         add_caption(text, "note", note);
     }
+    add_caption(text,
+                "language",
+                uniform.language == Language::english ? std::string_view()
+                                                      : language_code(uniform.language));
     add_caption(text, "figure", uniform.figure);
     if (uniform.facts.rank.name.empty()) {
         add_caption(text, "rank", uniform.rank);

@@ -52,6 +52,7 @@ Uniform captions_only(const SpecifiedPlate& plate) {
     man.subtitle = text_of(plate.subtitle);
     man.year = text_of(plate.year);
     man.drawn_by = text_of(plate.drawn_by);
+    man.language = plate.language.value_or(Language::english);
     man.source = text_of(plate.source);
     for (const WrittenText& note : plate.notes) {
         man.notes.push_back(note.text);

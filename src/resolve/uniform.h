@@ -12,6 +12,7 @@
 #include "base/colour.h"
 #include "base/date.h"
 #include "base/diagnostic.h"
+#include "base/language.h"
 #include "vocabulary/certainty.h"
 #include "vocabulary/measure.h"
 #include "vocabulary/property.h"
@@ -129,6 +130,8 @@ struct Facts {
 
 /// A man, completely dressed, with what his plate must say.
 struct Uniform {
+    /// In which the sheets speak of him.
+    Language language = Language::english;
     std::string title;
     std::string subtitle;
     std::string year;

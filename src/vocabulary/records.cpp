@@ -49,6 +49,11 @@ constexpr std::array kPlate = std::to_array<Key>({
     {.key = "drawn by", .meaning = "who described or drew the plate"},
     {.key = "source", .meaning = "where the facts are from"},
     {.key = "notes", .holds = Holds::notes, .meaning = "remarks printed below the caption"},
+    {.key = "language",
+     .holds = Holds::choice,
+     .meaning = "the language of headings, names of garments and footnotes: English, French or "
+                "German; `en` if not written. What is written in the file is printed as it is",
+     .choices = "en|fr|de"},
     {.key = "figure",
      .meaning = "the figure it is drawn on: a folder of `templates/`; `line-infantry` if not "
                 "written"},

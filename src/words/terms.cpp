@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+// Looking up the trade's words.
+#include "words/terms.h"
+
+#include <algorithm>
+#include <span>
+
+#include "words/terms_choices.h"
+#include "words/terms_dress.h"
+
+namespace platewright {
+namespace {
+
+const Term* find_in(std::span<const Term> table, std::string_view name) {
+    const auto found = std::ranges::find(table, name, &Term::name);
+    return found == table.end() ? nullptr : &*found;
+}
+
+/// A row of the property itself, of its trait in every group (`.sleeves`), or of all properties.
+const ChoiceTerm* find_choice_term(std::string_view property, std::string_view word) {
+    const std::string_view trait = property.substr(std::min(property.find('.'), property.size()));
+    for (const std::string_view asked : {property, trait, std::string_view()}) {
+        for (const ChoiceTerm& row : kChoiceTerms) {
+            if (row.property == asked && row.term.name == word) {
+                return &row;
+            }
+        }
+    }
+    return nullptr;
+}
+
+std::string words_of(const Term* found, Language language, std::string_view name) {
+    return std::string(found != nullptr ? found->words.text(language) : name);
+}
+
+}  // namespace
+
+std::string term(Language language, std::string_view name) {
+    return words_of(find_in(kTerms, name), language, name);
+}
+
+std::string choice_term(Language language, std::string_view property, std::string_view word) {
+    const ChoiceTerm* found = find_choice_term(property, word);
+    return words_of(found != nullptr ? &found->term : nullptr, language, word);
+}
+
+std::string trait_term(Language language, std::string_view name) {
+    return words_of(find_in(kTraits, name), language, name);
+}
+
+bool has_term(std::string_view name) {
+    return find_in(kTerms, name) != nullptr;
+}
+
+bool has_choice_term(std::string_view property, std::string_view word) {
+    return find_choice_term(property, word) != nullptr;
+}
+
+bool has_trait_term(std::string_view name) {
+    return find_in(kTraits, name) != nullptr;
+}
+
+}  // namespace platewright
