@@ -101,6 +101,10 @@ void describe_draw(CLI::App& app, DrawOptions& options) {
                    "A4, A3, letter, tabloid, or width by height: 210x297mm (else A4)")
         ->type_name("PAPER");
     app.add_option("--dpi", options.dpi, "dots to the inch of a PNG (else 300)")->type_name("N");
+    app.add_option("--language",
+                   options.language,
+                   "en, fr or de, whatever the sheets say themselves (else as they say, else en)")
+        ->type_name("CODE");
     app.add_option("--template",
                    options.only_template,
                    "draw on this one template instead of the figure's front and back")

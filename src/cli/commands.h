@@ -16,6 +16,8 @@ struct DrawOptions {
     std::string format;
     std::string paper = "A4";
     std::string dpi = "300";
+    /// Empty: as each sheet says itself.
+    std::string language;
     std::string only_template;
     /// Empty: one for each processor.
     std::string jobs;

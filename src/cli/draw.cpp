@@ -42,6 +42,31 @@ std::optional<double> parse_number(const std::string& text, double least, double
     return fits ? std::optional(number) : std::nullopt;
 }
 
+bool set_language(const DrawOptions& options, DrawSettings& settings, UsageProblem& problem) {
+    settings.language = find_language(options.language);
+    if (!options.language.empty() && !settings.language) {
+        problem = {platewright::quoted(options.language) + " is no language of the sheets",
+                   "write en, fr or de"};
+        return false;
+    }
+    return true;
+}
+
+bool set_jobs(const DrawOptions& options, DrawSettings& settings, UsageProblem& problem) {
+    settings.jobs = std::max(1U, std::thread::hardware_concurrency());
+    if (!options.jobs.empty()) {
+        const auto jobs = parse_number(options.jobs, 1, kMostJobs);
+        if (!jobs || options.jobs.find('.') != std::string::npos) {
+            problem = {platewright::quoted(options.jobs) +
+                           " is no number of plates to draw at the same time",
+                       "write a whole number from 1 to " + format_number(kMostJobs, 0)};
+            return false;
+        }
+        settings.jobs = static_cast<std::size_t>(*jobs);
+    }
+    return true;
+}
+
 /// What the options say, or what is wrong with them.
 std::optional<DrawSettings> settings_of(const DrawOptions& options, UsageProblem& problem) {
     DrawSettings settings;
@@ -58,20 +83,11 @@ std::optional<DrawSettings> settings_of(const DrawOptions& options, UsageProblem
                        format_number(kMostDpi, 0)};
         return std::nullopt;
     }
-    settings.jobs = std::max(1U, std::thread::hardware_concurrency());
-    if (!options.jobs.empty()) {
-        const auto jobs = parse_number(options.jobs, 1, kMostJobs);
-        if (!jobs || options.jobs.find('.') != std::string::npos) {
-            problem = {platewright::quoted(options.jobs) +
-                           " is no number of plates to draw at the same time",
-                       "write a whole number from 1 to " + format_number(kMostJobs, 0)};
-            return std::nullopt;
-        }
-        settings.jobs = static_cast<std::size_t>(*jobs);
-    }
     settings.paper = *paper;
     settings.dpi = *dpi;
-    return settings;
+    return set_language(options, settings, problem) && set_jobs(options, settings, problem)
+               ? std::optional(settings)
+               : std::nullopt;
 }
 
 /// PDF and PNG are no text: on a terminal they would only do harm.
@@ -107,6 +123,9 @@ ExitCode draw(const DrawOptions& options) {
     Workshop workshop(files, data, sources);
     if (!options.only_template.empty()) {
         workshop.use_template(options.only_template);
+    }
+    if (settings->language) {
+        workshop.use_language(*settings->language);
     }
     const DrawResult result = draw_all(*outputs, *settings, files, workshop, sources, problems);
     problems.sort();

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "base/language.h"
 #include "cli/exit_code.h"
 #include "cli/outputs.h"
 #include "cli/timings.h"
@@ -19,6 +20,8 @@ namespace platewright::cli {
 struct DrawSettings {
     Paper paper;
     double dpi = 300;
+    /// Of every sheet; empty: as each says itself.
+    std::optional<Language> language;
     /// How many plates are drawn at the same time; what is written does not depend on it.
     std::size_t jobs = 1;
 };

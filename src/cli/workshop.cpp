@@ -311,6 +311,7 @@ std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagno
     if (!palettes_->value || !ranks.value || !orders) {
         return std::nullopt;
     }
+    plate.language = language_of(plate.language);
     Job job{std::move(plate), std::move(orders), &*ranks.value, {}, {}};
     const bool drawable = !with_views || add_views(job, set, to);
     if (!add_ornaments(job, to) || !drawable) {

@@ -47,6 +47,15 @@ class Workshop {
     /// Draw every plate on this one template instead of its figure's.
     void use_template(std::string path) { drawings_.use_only(std::move(path)); }
 
+    /// Let every sheet speak this language, whatever it says itself.
+    void use_language(Language language) { language_ = language; }
+
+    /// The language of a sheet that writes this; English if nobody says. A sheet of several men
+    /// sets it on each Uniform, whose plate may speak another.
+    [[nodiscard]] Language language_of(const std::optional<Language>& written) const {
+        return language_ ? *language_ : written.value_or(Language::english);
+    }
+
     /// Reads a plate and loads what it needs; `with_views`: the templates too.
     /// Adds cli.not-a-plate, cli.unknown-figure, cli.unknown-view, cli.unknown-ornament, and what
     /// the stages add. Problems of the data are added at every plate that needs it.
@@ -116,6 +125,7 @@ class Workshop {
     SourceMap& sources_;
     Drawings drawings_;
     OrdersLoader orders_;
+    std::optional<Language> language_;
     std::optional<Loaded<std::vector<SpecifiedPalette>>> palettes_;
     std::map<std::string, Loaded<SpecifiedCustoms>> customs_;
     bool missed_a_file_ = false;

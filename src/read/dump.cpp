@@ -276,12 +276,19 @@ void dump_place_of_man(const SpecifiedPlate& plate, Dump& to) {
     }
 }
 
+void dump_language(const std::optional<Language>& language, Dump& to) {
+    if (language) {
+        to.line("language", std::string(language_code(*language)), std::nullopt);
+    }
+}
+
 void dump_words(std::string_view title, const SheetWords& words, Dump& to) {
     to.line(title, words.title);
     to.line("subtitle", words.subtitle);
     to.line("drawn by", words.drawn_by);
     to.line("source", words.source);
     to.lines("notes", words.notes);
+    dump_language(words.language, to);
 }
 
 /// The word of a choice by its number.
@@ -319,9 +326,7 @@ std::string dump(const SpecifiedPlate& plate, const SourceMap& sources) {
     to.line("drawn by", plate.drawn_by);
     to.line("source", plate.source);
     to.lines("notes", plate.notes);
-    if (plate.language) {
-        to.line("language", std::string(language_code(*plate.language)), std::nullopt);
-    }
+    dump_language(plate.language, to);
     to.line("figure", plate.figure);
     to.lines("views", plate.views);
     to.lines("details", plate.details);

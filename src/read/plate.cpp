@@ -26,7 +26,6 @@ class PlateReader {
         const auto figure = [this](const TreeEntry& entry) { read_figure(entry); };
         const auto wardrobe = [this](const TreeEntry& entry) { read_wardrobe(entry); };
         const auto worn = [this](const TreeEntry& entry) { read_worn(entry); };
-        const auto language = [this](const TreeEntry& entry) { read_language(entry); };
         const auto departures = [this](const TreeEntry& entry) {
             plate_.departures = read_departures(entry, context_);
         };
@@ -39,7 +38,7 @@ class PlateReader {
                         {"drawn by", &plate_.drawn_by},
                         {"source", &plate_.source},
                         {"notes", &plate_.notes},
-                        {"language", language},
+                        {"language", &plate_.language},
                         {kFigure, figure},
                         {"views", &plate_.views},
                         {"details", &plate_.details},
@@ -66,13 +65,6 @@ class PlateReader {
         plate_.wardrobe = true;
         if (auto title = read_text(entry, limits::kLineCharacters, context_)) {
             plate_.title = std::move(*title);
-        }
-    }
-
-    void read_language(const TreeEntry& entry) {
-        const Key* key = find_key(Record::plate, entry.key);
-        if (const auto choice = read_choice(entry, *key, context_)) {
-            plate_.language = find_language(words_of(*key)[*choice]);
         }
     }
 

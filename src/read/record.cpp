@@ -57,6 +57,12 @@ struct ReadTarget {
 
     void operator()(bool* to) const { *to = read_yes_or_no(entry, context).value_or(*to); }
 
+    void operator()(std::optional<Language>* to) const {
+        if (const auto chosen = read_choice(entry, key, context)) {
+            *to = find_language(words_of(key)[*chosen]);
+        }
+    }
+
     void operator()(const std::function<void(const TreeEntry&)>& read) const { read(entry); }
 };
 

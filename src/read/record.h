@@ -22,6 +22,7 @@ using Target = std::variant<WrittenText*,
                             std::optional<WrittenYears>*,
                             std::optional<std::pair<int, Span>>*,
                             bool*,
+                            std::optional<Language>*,
                             std::function<void(const TreeEntry&)>>;
 
 /// One key of a record and where its value goes.

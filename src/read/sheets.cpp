@@ -38,7 +38,8 @@ std::vector<KeyTarget> targets_of(std::string_view title, SheetWords& words) {
             {"subtitle", &words.subtitle},
             {"drawn by", &words.drawn_by},
             {"source", &words.source},
-            {"notes", &words.notes}};
+            {"notes", &words.notes},
+            {"language", &words.language}};
 }
 
 std::vector<KeyTarget> joined(std::vector<KeyTarget> first, std::vector<KeyTarget> rest) {

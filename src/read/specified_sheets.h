@@ -19,6 +19,7 @@ struct SheetWords {
     std::optional<WrittenText> drawn_by;
     std::optional<WrittenText> source;
     std::vector<WrittenText> notes;
+    std::optional<Language> language;
 };
 
 /// How many men a comparison sets side by side.

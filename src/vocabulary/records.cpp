@@ -35,6 +35,15 @@ constexpr std::array kOtherSource = std::to_array<Key>({
     {.key = "says", .holds = Holds::note, .meaning = "what it says of the same matter"},
 });
 
+/// Of every sheet.
+constexpr Key kLanguage{
+    .key = "language",
+    .holds = Holds::choice,
+    .meaning =
+        "the language of headings, names of garments and footnotes: English, French or "
+        "German; `en` if not written. What is written in the file is printed as it is",
+    .choices = "en|fr|de"};
+
 constexpr std::array kPlate = std::to_array<Key>({
     {.key = "plate",
      .meaning = "title of the plate, its caption's first line",
@@ -49,11 +58,7 @@ constexpr std::array kPlate = std::to_array<Key>({
     {.key = "drawn by", .meaning = "who described or drew the plate"},
     {.key = "source", .meaning = "where the facts are from"},
     {.key = "notes", .holds = Holds::notes, .meaning = "remarks printed below the caption"},
-    {.key = "language",
-     .holds = Holds::choice,
-     .meaning = "the language of headings, names of garments and footnotes: English, French or "
-                "German; `en` if not written. What is written in the file is printed as it is",
-     .choices = "en|fr|de"},
+    kLanguage,
     {.key = "figure",
      .meaning = "the figure it is drawn on: a folder of `templates/`; `line-infantry` if not "
                 "written"},
@@ -324,6 +329,7 @@ constexpr std::array kComparison = std::to_array<Key>({
     {.key = "drawn by", .meaning = "who made the sheet"},
     {.key = "source", .meaning = "where the facts are from, where the plates do not say"},
     {.key = "notes", .holds = Holds::notes, .meaning = "remarks printed on the sheet"},
+    kLanguage,
     {.key = "men",
      .holds = Holds::lines,
      .meaning = "the men, two to six: the paths of their plates from this file, in this order",
@@ -343,6 +349,7 @@ constexpr std::array kHandout = std::to_array<Key>({
     {.key = "drawn by", .meaning = "who made the sheets"},
     {.key = "source", .meaning = "where the facts are from, where the plate does not say"},
     {.key = "notes", .holds = Holds::notes, .meaning = "remarks printed on the sheets"},
+    kLanguage,
     {.key = "man",
      .meaning = "the path of the recruit's plate from this file: himself in full dress",
      .example = "tannbruck-private.yaml",
@@ -402,6 +409,7 @@ constexpr std::array kChart = std::to_array<Key>({
     {.key = "drawn by", .meaning = "who made the chart"},
     {.key = "source", .meaning = "where the facts are from, where the regulation does not say"},
     {.key = "notes", .holds = Holds::notes, .meaning = "remarks printed on the chart"},
+    kLanguage,
     {.key = "of",
      .holds = Holds::choice,
      .meaning = "what it shows; the regiments of the regulation if not written",
