@@ -6,6 +6,7 @@
 
 namespace platewright::messages {
 
+/// Headings, and beginnings of lines.
 inline constexpr Message kColours{"Colours", "Couleurs", "Farben"};
 inline constexpr Message kParticulars{"Particulars", "Détails", "Einzelheiten"};
 inline constexpr Message kNotes{"Notes", "Notes", "Anmerkungen"};

@@ -9,16 +9,19 @@
 namespace platewright {
 
 /// A word of the program and what is printed for it.
-struct Term {
+struct TradeTerm {
     std::string_view name;
     Message words;
 
     /// Printed in English as it is.
-    consteval Term(const char* english, const char* french, const char* german)
+    consteval TradeTerm(const char* english, const char* french, const char* german)
         : name(english), words(english, french, german) {}
 
     /// Printed in English in other words: `oak-leaf`, "oak leaf".
-    consteval Term(const char* word, const char* english, const char* french, const char* german)
+    consteval TradeTerm(const char* word,
+                        const char* english,
+                        const char* french,
+                        const char* german)
         : name(word), words(english, french, german) {}
 };
 

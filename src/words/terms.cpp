@@ -11,8 +11,8 @@
 namespace platewright {
 namespace {
 
-const Term* find_in(std::span<const Term> table, std::string_view name) {
-    const auto found = std::ranges::find(table, name, &Term::name);
+const TradeTerm* find_in(std::span<const TradeTerm> table, std::string_view name) {
+    const auto found = std::ranges::find(table, name, &TradeTerm::name);
     return found == table.end() ? nullptr : &*found;
 }
 
@@ -29,7 +29,7 @@ const ChoiceTerm* find_choice_term(std::string_view property, std::string_view w
     return nullptr;
 }
 
-std::string words_of(const Term* found, Language language, std::string_view name) {
+std::string words_of(const TradeTerm* found, Language language, std::string_view name) {
     return std::string(found != nullptr ? found->words.text(language) : name);
 }
 

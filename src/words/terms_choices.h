@@ -13,7 +13,7 @@ namespace platewright {
 /// all.
 struct ChoiceTerm {
     std::string_view property;
-    Term term;
+    TradeTerm term;
 };
 
 /// The choices, in the order of the table of properties.

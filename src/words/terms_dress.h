@@ -11,7 +11,7 @@
 namespace platewright {
 
 /// By the names that keys and lists use.
-inline constexpr std::array kTerms = std::to_array<Term>({
+inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     // The man, and what is under the coat.
     {"figure", "homme", "Mann"},
     {"queue ribbon", "ruban de queue", "Zopfband"},
@@ -155,7 +155,7 @@ inline constexpr std::array kTerms = std::to_array<Term>({
 });
 
 /// By the second part of a property's key.
-inline constexpr std::array kTraits = std::to_array<Term>({
+inline constexpr std::array kTraits = std::to_array<TradeTerm>({
     {"cut", "coupe", "Schnitt"},
     {"shape", "forme", "Form"},
     {"direction", "sens", "Lage"},

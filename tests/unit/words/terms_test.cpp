@@ -64,7 +64,7 @@ TEST(Terms, NoChoiceIsWithoutItsProperty) {
 
 TEST(Terms, NoTermIsThereTwice) {
     std::set<std::string_view> seen;
-    for (const Term& row : kTerms) {
+    for (const TradeTerm& row : kTerms) {
         EXPECT_TRUE(seen.insert(row.name).second) << row.name;
     }
     std::set<std::string> choices;
