@@ -6,7 +6,6 @@
 #include <utility>
 
 #include "layout/furniture.h"
-#include "layout/wording.h"
 
 namespace platewright::sheet {
 namespace {
@@ -69,8 +68,7 @@ void put_furniture(
                    small,
                    Align::start,
                    on);
-    press.put_line(
-        wording::kColophon, line, baseline, {capitals, small.leading, kSoftInk}, Align::end, on);
+    press.put_line(kColophon, line, baseline, {capitals, small.leading, kSoftInk}, Align::end, on);
 }
 
 /// The headings of level 1 of all sections.
