@@ -72,7 +72,7 @@ class Indexer {
     /// Ornaments are shown once each; where others may be worn, one is enough.
     std::vector<Example> options_of(PropertyId id) const {
         std::vector<Example> options = examples_of(id);
-        if (properties()[id].group() == "waistcoat") {
+        if (properties()[id].group() == "waistcoat" || properties()[id].key == "breeches.cut") {
             // The coat is laid off to show what is under it.
             for (Example& option : options) {
                 option.settings.insert(option.settings.begin(), {property_id("coat.cut"), "none"});

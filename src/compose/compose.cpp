@@ -395,8 +395,9 @@ class Painting {
 }  // namespace
 
 Rect frame_of(const Template& from, const Uniform& uniform) {
-    // Room for the outline and a little paper round it.
-    constexpr double air = 14;
+    // Room for the outline and a little paper round it; round a tailor's drawing more, for its
+    // measures.
+    const double air = from.view == "flat" ? 40 : 14;
     const Easel easel(uniform, 1, false);
     const bool figure = from.view == "front" || from.view == "back" || from.view == "side";
     if (!figure && from.view != "flat") {

@@ -199,6 +199,10 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         // contour.
         stroke(inner, piece.shape, piece.inks.seam, width + weight(2.2), 0.55);
     }
+    if (line_drawing_) {
+        stroke(outer, piece.shape, piece.inks.contour, width);
+        return;
+    }
     const bool thin = piece.line == LineWeight::fine || piece.line == LineWeight::light;
     if (!thin) {
         // Moved towards the light and cut off by the outline, the second line thickens only the
@@ -208,7 +212,7 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
                                           std::nullopt,
                                           Stroke{piece.inks.contour, width, 1, {}}});
     }
-    if (piece.line == LineWeight::medium && !line_drawing_) {
+    if (piece.line == LineWeight::medium) {
         thickness(inner, piece);
     }
     stroke(outer, piece.shape, piece.inks.contour, width * (thin ? 0.9 : 0.62));

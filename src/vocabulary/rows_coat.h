@@ -128,7 +128,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "hooked",
            "hooked|sewn=sewn-down",
            "hooked, so that they can be let down, or sewn down for good")
-        .when("coat.cut = long or short and turnbacks.shape"),
+        .when("coat.cut = long or short and turnbacks.shape")
+        .seen_in("turnback"),
     cloth("turnbacks.cloth", "as coat.lining", "the corners of the skirts that are turned back")
         .by_one_word()
         .when("coat.cut = long or short and turnbacks.shape"),

@@ -46,7 +46,7 @@ inline constexpr std::array kMan = std::to_array<Property>({
            "breeches that end below the knee, or overalls down to the shoe")
         .by_one_word()
         .makes_garment()
-        .seen_in("legs"),
+        .seen_in("breeches"),
     cloth("breeches.cloth", "as waistcoat.cloth", "the breeches or overalls")
         .by_one_word()
         .makes_garment(),

@@ -26,7 +26,7 @@ inline constexpr std::array kMarks = std::to_array<Property>({
         .or_none()
         .by_one_word()
         .when("coat.cut")
-        .seen_in("sleeve"),
+        .seen_in("forearm"),
     count("marks.number", "1", 6, "how many marks on a sleeve").when("coat.cut and marks.shape"),
     cloth("marks.cloth", "white", "the tape or lace of the rank marks; a metal gives metal lace")
         .called("rank marks")
@@ -36,7 +36,7 @@ inline constexpr std::array kMarks = std::to_array<Property>({
            kSleeves,
            "the sleeves that carry marks; left and right are the wearer's")
         .when("coat.cut and marks.shape and marks.number")
-        .seen_in("body"),
+        .seen_in("trunk"),
     choice("marks.place", "above-cuff", kPlaces, "where on the sleeve the marks sit")
         .when("coat.cut and marks.shape and marks.number")
         .seen_in("sleeve"),
@@ -54,14 +54,14 @@ inline constexpr std::array kMarks = std::to_array<Property>({
     choice("service.shape", "chevrons-up", kShapes, "marks for years of service")
         .by_one_word()
         .when("coat.cut and service.number")
-        .seen_in("sleeve"),
+        .seen_in("upper-arm"),
     count("service.number", "none", 6, "how many marks of service on a sleeve").when("coat.cut"),
     cloth("service.cloth", "white", "the tape or lace of the service marks")
         .called("service marks")
         .when("coat.cut and service.number"),
     choice("service.sleeves", "left", kSleeves, "the sleeves that carry marks of service")
         .when("coat.cut and service.number")
-        .seen_in("body"),
+        .seen_in("trunk"),
     choice("service.place", "upper-arm", kPlaces, "where on the sleeve they sit")
         .when("coat.cut and service.number")
         .seen_in("sleeve"),
@@ -72,7 +72,7 @@ inline constexpr std::array kMarks = std::to_array<Property>({
     ornament("badge.device", "none", "the badge for long service, worn on the left breast")
         .by_one_word()
         .when("coat.cut")
-        .seen_in("breast")
+        .seen_in("badge")
         .shown_as("star"),
     count("badge.number", "1", 4, "how many badges").when("coat.cut and badge.device"),
     cloth("badge.cloth", "as buttons.metal", "the badges for long service")
@@ -81,7 +81,7 @@ inline constexpr std::array kMarks = std::to_array<Property>({
     ornament("medal.device", "none", "a medal on the breast, hung from a ribbon")
         .by_one_word()
         .is_kit()
-        .seen_in("breast")
+        .seen_in("badge")
         .shown_as("crown"),
     metal("medal.metal", "silver", "the medal").when("medal.device").is_kit(),
     cloth("medal.ribbon", "red", "the ribbon of the medal")
@@ -111,7 +111,7 @@ inline constexpr std::array kMarks = std::to_array<Property>({
            "the sash: round the waist, or over the right shoulder")
         .or_none()
         .is_kit()
-        .seen_in("body")
+        .seen_in("trunk")
         .by_one_word(),
     cloth("sash.cloth", "crimson", "the sash").by_one_word().when("sash.worn").is_kit(),
 });
@@ -127,7 +127,7 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .or_none()
         .by_one_word()
         .is_kit()
-        .seen_in("body"),
+        .seen_in("trunk"),
     metal("belts.plate", "as buttons.metal", "the plate on the belts")
         .or_none()
         .called("belt plate")
@@ -212,7 +212,7 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .called("fife case")
         .is_kit()
         .shown_as("yellow")
-        .seen_in("body"),
+        .seen_in("fife"),
     choice("musket.carried",
            "none",
            "beside=ordered",
@@ -267,21 +267,25 @@ inline constexpr std::array kHat = std::to_array<Property>({
     cloth("hat.cockade", "black", "the cockade; its outer ring where it has several")
         .or_none()
         .called("cockade")
-        .when("hat.shape and hat.shape != forage-cap or mitre"),
+        .when("hat.shape and hat.shape != forage-cap or mitre")
+        .seen_in("cockade"),
     cloth("hat.cockade-middle", "none", "the second ring of the cockade")
         .or_none()
         .called("middle of the cockade")
         .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre")
-        .shown_as("white"),
+        .shown_as("white")
+        .seen_in("cockade"),
     cloth("hat.cockade-centre", "none", "the innermost ring of the cockade")
         .or_none()
         .called("centre of the cockade")
         .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre")
-        .shown_as("red"),
+        .shown_as("red")
+        .seen_in("cockade"),
     cloth("hat.loop", "white", "the loop that holds the cockade; a metal gives metal lace")
         .or_none()
         .called("cockade loop")
-        .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre"),
+        .when("hat.cockade and hat.shape and hat.shape != forage-cap or mitre")
+        .seen_in("cockade"),
     cloth("hat.tuft", "none", "the woollen tuft above the cockade")
         .or_none()
         .called("hat tuft")
