@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+// Charts: everything of a kind on as few pages as it takes, in groups.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "compose/figure.h"
+#include "layout/layout.h"
+
+namespace platewright {
+
+/// One thing of a chart. What it has no picture of is left empty.
+struct ChartEntry {
+    std::string name;
+    /// Beneath the name.
+    std::vector<std::string> lines;
+    std::optional<Figure> picture;
+    /// In the lower right corner of the picture.
+    std::optional<Figure> button;
+    /// Instead of a picture.
+    std::optional<KeyEntry> colour;
+};
+
+/// Things that belong together.
+struct ChartGroup {
+    std::string title;
+    /// Shown before the title.
+    std::optional<KeyEntry> colour;
+    std::vector<ChartEntry> entries;
+};
+
+/// A chart. `aspect`: height of its pictures for a width of 1.
+struct Chart {
+    std::string title;
+    std::string subtitle;
+    std::string drawn_by;
+    std::string source;
+    std::vector<std::string> notes;
+    std::string language = "en";
+    double aspect = 1;
+    std::vector<ChartGroup> groups;
+};
+
+/// The denominator at which pictures `width` mm wide on the body fill their cells. Needs no
+/// pictures yet.
+double chart_scale(const Chart& chart, double width, const Paper& paper, const Typesetter& type);
+
+/// The chart with cells as large as leave it on one page, or on as many as it takes. Warning:
+/// layout.too-long, where not even words without pictures fit a page.
+Document lay_out_chart(const Chart& chart,
+                       const Paper& paper,
+                       const Typesetter& type,
+                       Diagnostics& to);
+
+}  // namespace platewright
