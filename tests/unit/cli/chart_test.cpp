@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+// What a chart shows of a regulation.
+#include "cli/chart.h"
+
+#include <gtest/gtest.h>
+
+#include "base/files.h"
+
+namespace platewright::cli {
+namespace {
+
+/// A chart in the folder of the demonstration plates.
+class Drawn {
+  public:
+    explicit Drawn(const std::string& text) {
+        const FileId file = sources_.add(PLATEWRIGHT_SOURCE_DIR "/plates/chart.yaml", text);
+        const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
+        if (sheet) {
+            const Typesetter type;
+            document_ = sheet->draw(Paper{}, type, problems_, timings_);
+        }
+    }
+
+    /// The layout as text; empty after an error.
+    [[nodiscard]] std::string text() const { return document_ ? dump(*document_) : ""; }
+
+    [[nodiscard]] std::size_t pages() const { return document_ ? document_->pages.size() : 0; }
+
+    [[nodiscard]] const Diagnostics& problems() const { return problems_; }
+
+  private:
+    DiskReader files_;
+    SourceMap sources_;
+    Diagnostics problems_;
+    Timings timings_;
+    Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};
+    std::optional<Document> document_;
+};
+
+std::size_t count_of(const std::string& text, const std::string& word) {
+    std::size_t count = 0;
+    for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at + 1)) {
+        ++count;
+    }
+    return count;
+}
+
+TEST(ChartSheet, ShowsEveryRegimentWithItsNumberAndButton) {
+    const Drawn chart("chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    const std::string text = chart.text();
+    for (const char* regiment : {"1  Halmgard",
+                                 "2  Seeholm",
+                                 "3  Varrenau",
+                                 "4  Tannbruck",
+                                 "5  Ostrand",
+                                 "6  Birkenfels",
+                                 "7  Kaldermoor",
+                                 "8  Wendelau"}) {
+        EXPECT_EQ(count_of(text, regiment), 1U) << regiment;
+    }
+    EXPECT_NE(text.find("lapels and cuffs; white buttons"), std::string::npos);
+    EXPECT_EQ(chart.pages(), 1U);
+    EXPECT_TRUE(chart.problems().all().empty());
+}
+
+TEST(ChartSheet, TellsInWhatRanksDiffer) {
+    const Drawn chart(
+        "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    const std::string text = chart.text();
+    EXPECT_NE(text.find("Feldwaybel"), std::string::npos);
+    EXPECT_NE(text.find("rank marks: 3 bars"), std::string::npos);
+}
+
+TEST(ChartSheet, TellsStepsOfServiceAndTheirBadges) {
+    const Drawn chart(
+        "chart: A\nof: service\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    const std::string text = chart.text();
+    EXPECT_NE(text.find("from 6 years"), std::string::npos);
+    EXPECT_NE(text.find("more than 24 years"), std::string::npos);
+    EXPECT_NE(text.find("oak-leaf"), std::string::npos);
+}
+
+TEST(ChartSheet, ShowsThePalettesAskedFor) {
+    const Drawn metals("chart: A\nof: colours\npalettes: Metals\n");
+    EXPECT_NE(metals.text().find("brass"), std::string::npos);
+    EXPECT_EQ(metals.text().find("scarlet"), std::string::npos);
+}
+
+TEST(ChartSheet, WhatTheMenCannotBeGivenIsTold) {
+    const Drawn chart("chart: A\nregulation: arvenholt/nothing.yaml\n");
+    ASSERT_EQ(chart.problems().all().size(), 1U);
+    EXPECT_EQ(chart.problems().all().front().code, "cli.cannot-read");
+}
+
+}  // namespace
+}  // namespace platewright::cli

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+// Charts of any size keep to their pages, and groups keep together.
+#include "layout/chart.h"
+
+#include <gtest/gtest.h>
+
+#include <functional>
+
+#include "sample.h"
+
+namespace platewright {
+namespace {
+
+Chart chart_of(const std::vector<std::size_t>& groups) {
+    Chart chart;
+    chart.title = "The Regiments";
+    chart.aspect = 1.7;
+    for (const std::size_t size : groups) {
+        ChartGroup group;
+        group.title = "crimson";
+        group.colour = KeyEntry{"crimson", "", {0x8f, 0x1f, 0x3f}, false, ""};
+        for (std::size_t i = 0; i < size; ++i) {
+            group.entries.push_back(
+                {"12  Tannbruck", {"lapels and cuffs; white buttons"}, {}, {}, {}});
+        }
+        chart.groups.push_back(std::move(group));
+    }
+    return chart;
+}
+
+/// The same with its pictures.
+Chart drawn(Chart chart, const Paper& paper, const Typesetter& type) {
+    const double scale = chart_scale(chart, 880, paper, type);
+    for (ChartGroup& group : chart.groups) {
+        for (ChartEntry& entry : group.entries) {
+            entry.picture = sample::man("front", scale);
+        }
+    }
+    return chart;
+}
+
+Document laid_out(const Chart& chart, const Paper& paper, Diagnostics& problems) {
+    const Typesetter type;
+    return lay_out_chart(drawn(chart, paper, type), paper, type, problems);
+}
+
+/// Every line of words on a page.
+std::vector<Text> texts_of(const Page& page) {
+    std::vector<Text> texts;
+    const std::function<void(const Group&)> walk = [&](const Group& group) {
+        for (const Node& node : group.children) {
+            if (const auto* text = std::get_if<Text>(&node)) {
+                texts.push_back(*text);
+            } else if (const auto* inner = std::get_if<Group>(&node)) {
+                walk(*inner);
+            }
+        }
+    };
+    for (const Placed& item : page.items) {
+        walk(item.drawing.root);
+    }
+    return texts;
+}
+
+std::size_t pictures_of(const Page& page) {
+    std::size_t pictures = 0;
+    for (const Placed& item : page.items) {
+        pictures += item.drawing.root.name == "picture" ? 1U : 0U;
+    }
+    return pictures;
+}
+
+TEST(Chart, PutsAFewRegimentsOnOnePage) {
+    Diagnostics problems;
+    const Document document = laid_out(chart_of({2, 2, 2, 2}), Paper{}, problems);
+    ASSERT_EQ(document.pages.size(), 1U);
+    EXPECT_EQ(pictures_of(document.pages[0]), 8U);
+    EXPECT_TRUE(problems.all().empty());
+}
+
+TEST(Chart, HundredsBreakIntoPagesThatHoldAll) {
+    Diagnostics problems;
+    const Document document = laid_out(chart_of({3, 140, 7, 1, 60}), Paper{}, problems);
+    ASSERT_GT(document.pages.size(), 1U);
+    std::size_t pictures = 0;
+    for (const Page& page : document.pages) {
+        pictures += pictures_of(page);
+        for (const Text& text : texts_of(page)) {
+            EXPECT_GE(text.at.y, 0);
+            EXPECT_LE(text.at.y, page.height);
+            EXPECT_GE(text.size, 2.469) << text.words;
+        }
+    }
+    EXPECT_EQ(pictures, 211U);
+    EXPECT_TRUE(problems.all().empty());
+}
+
+TEST(Chart, NamesAGroupOverItsFirstRowAndOnEveryNewPage) {
+    Diagnostics problems;
+    const Document document = laid_out(chart_of({140}), Paper{}, problems);
+    for (const Page& page : document.pages) {
+        std::size_t headings = 0;
+        for (const Text& text : texts_of(page)) {
+            headings += text.words == "crimson" ? 1U : 0U;
+        }
+        EXPECT_EQ(headings, 1U);
+    }
+}
+
+TEST(Chart, WarnsWhereWordsLeaveNoRoom) {
+    Chart chart = chart_of({2});
+    chart.notes.assign(300, "A remark of no great length that fills the sheet with many others.");
+    Diagnostics problems;
+    const Document document = laid_out(chart, Paper{}, problems);
+    ASSERT_EQ(problems.all().size(), 1U);
+    EXPECT_EQ(problems.all().front().code, "layout.too-long");
+}
+
+}  // namespace
+}  // namespace platewright
