@@ -10,6 +10,9 @@
 #include "base/text.h"
 #include "layout/chart.h"
 #include "resolve/regulation_in_force.h"
+#include "words/chart_messages.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
 
 namespace platewright::cli {
 namespace {
@@ -113,6 +116,7 @@ class Drafter {
     Drafter(Workshop& workshop, const SpecifiedChart& sheet, Diagnostics& to)
         : workshop_(workshop), sheet_(sheet), to_(to) {
         draft_.of = sheet.of;
+        draft_.chart.language = workshop.language_of(sheet.words.language);
         draft_.chart.title = sheet.words.title.text;
         draft_.chart.subtitle = text_of(sheet.words.subtitle);
         draft_.chart.drawn_by = text_of(sheet.words.drawn_by);
@@ -157,6 +161,7 @@ class Drafter {
     [[nodiscard]] SpecifiedPlate plate() const {
         SpecifiedPlate man;
         man.title = sheet_.words.title;
+        man.language = sheet_.words.language;
         man.regulation = sheet_.regulation;
         man.regiment = sheet_.regiment;
         man.company = sheet_.company;
@@ -273,11 +278,12 @@ class Drafter {
     }
 
     /// "lapels and cuffs; white buttons".
-    static std::string shown_words(const Uniform& man, const PlaceInForce& place) {
+    [[nodiscard]] std::string shown_words(const Uniform& man, const PlaceInForce& place) const {
         std::string words = place.shows.text != nullptr ? place.shows.text->text : std::string();
         const Material* metal = man.material(property_id("buttons.metal"));
         if (metal != nullptr) {
-            words += (words.empty() ? "" : "; ") + metal->name + " buttons";
+            words += (words.empty() ? "" : "; ") +
+                     say(draft_.chart.language, messages::kMetalButtons, {metal->name});
         }
         return words;
     }
@@ -307,7 +313,9 @@ class Drafter {
         if (law.service.empty()) {
             return;
         }
-        if (const Uniform* dressed = add_man(std::move(recruit), {"recruit", {}, {}, {}, {}})) {
+        if (const Uniform* dressed =
+                add_man(std::move(recruit),
+                        {say(draft_.chart.language, messages::kRecruit), {}, {}, {}, {}})) {
             add_what_differs(*dressed, first);
         }
         for (const ServiceInForce& each : law.service) {
@@ -319,8 +327,11 @@ class Drafter {
                 man.rank = each.step->ranks.front();
             }
             ChartEntry entry;
-            entry.name = (each.step->more_than ? "more than " : "from ") +
-                         format_number(each.step->years, 2) + " years";
+            const Message& message =
+                each.step->more_than ? messages::kMoreThanYears : messages::kFromYears;
+            entry.name = say(draft_.chart.language,
+                             message,
+                             {number_words(draft_.chart.language, each.step->years, 2)});
             for (const WrittenText& rank : each.step->ranks) {
                 entry.lines.push_back(rank.text);
             }
@@ -349,15 +360,20 @@ class Drafter {
         const auto ordinary = captions_of(*first).particulars;
         for (const auto& particular : captions_of(man).particulars) {
             const bool known = std::ranges::find(ordinary, particular) != ordinary.end();
-            if (!known && particular.first != "buttons") {
-                last_entry().lines.push_back(particular.first + ": " + particular.second);
+            if (!known && particular.first != term(draft_.chart.language, "buttons")) {
+                last_entry().lines.push_back(say(draft_.chart.language,
+                                                 messages::kNameAndValue,
+                                                 {particular.first, particular.second}));
             }
         }
         for (PropertyId id = 0; id < properties().size(); ++id) {
             const bool ornament = properties()[id].kind == Kind::ornament && man.speaks(id);
             if (ornament && man.word(id) != "none" && man.word(id) != first->word(id)) {
-                last_entry().lines.push_back(std::string(properties()[id].called()) + ": " +
-                                             man.word(id));
+                last_entry().lines.push_back(
+                    say(draft_.chart.language,
+                        messages::kNameAndValue,
+                        {term(draft_.chart.language, properties()[id].called()),
+                         term(draft_.chart.language, man.word(id))}));
             }
         }
     }

@@ -10,7 +10,7 @@
 #include "layout/layer.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
-#include "layout/wording.h"
+#include "words/sheet_messages.h"
 
 namespace platewright {
 namespace {
@@ -292,10 +292,10 @@ class Sheet {
             all.emplace_back(note, false);
         }
         if (!chart_.source.empty()) {
-            all.emplace_back(sheet::wording::kSource + chart_.source, true);
+            all.emplace_back(say(chart_.language, messages::kSource, {chart_.source}), true);
         }
         if (!chart_.drawn_by.empty()) {
-            all.emplace_back(sheet::wording::kDrawnBy + chart_.drawn_by, true);
+            all.emplace_back(say(chart_.language, messages::kDrawnBy, {chart_.drawn_by}), true);
         }
         foot_ = m_.margin + m_.leading * 0.9;
         for (const auto& [words, slanted] : all) {
@@ -421,7 +421,7 @@ class Sheet {
                        sheet::kSoftInk,
                        Align::middle);
         }
-        foot.words(sheet::wording::kColophon,
+        foot.words(sheet::kColophon,
                    {paper_.width - m_.margin, baseline},
                    sheet::small_capitals(m_.words, 0.06),
                    sheet::kSoftInk,
@@ -454,7 +454,7 @@ Document lay_out_chart(const Chart& chart,
     document.author = sheet::on_one_line(chart.drawn_by);
     document.subject = sheet::on_one_line(chart.subtitle);
     document.description = document.title;
-    document.language = chart.language;
+    document.language = language_code(chart.language);
     document.pages = sheet.lay_out();
     return document;
 }

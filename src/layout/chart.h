@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "base/language.h"
 #include "compose/figure.h"
 #include "layout/layout.h"
 
@@ -38,7 +39,7 @@ struct Chart {
     std::string drawn_by;
     std::string source;
     std::vector<std::string> notes;
-    std::string language = "en";
+    Language language = Language::english;
     double aspect = 1;
     std::vector<ChartGroup> groups;
 };

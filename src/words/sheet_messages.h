@@ -24,5 +24,6 @@ inline constexpr Message kViews{"Views: {1}.", "Vues : {1}.", "Ansichten: {1}."}
 
 /// A name and what belongs to it.
 inline constexpr Message kNameAndWords{"{1}: {2}.", "{1} : {2}.", "{1}: {2}."};
+inline constexpr Message kNameAndValue{"{1}: {2}", "{1} : {2}", "{1}: {2}"};
 
 }  // namespace platewright::messages
