@@ -51,7 +51,7 @@ class Workshop {
     void use_language(Language language) { language_ = language; }
 
     /// The language of a sheet that writes this; English if nobody says. A sheet of several men
-    /// sets it on each Uniform, whose plate may speak another.
+    /// sets it on each Job's plate, which may speak another.
     [[nodiscard]] Language language_of(const std::optional<Language>& written) const {
         return language_ ? *language_ : written.value_or(Language::english);
     }

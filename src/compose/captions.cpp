@@ -48,7 +48,8 @@ bool same_as_plume(const Uniform& uniform, const Property& row) {
 /// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
 std::string metal_name(Language language, const Material& material) {
     const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
-    return bare ? term(language, material.name + " metal") : material.name;
+    const std::string& printed = material.printed();
+    return bare && printed == material.name ? term(language, material.name + " metal") : printed;
 }
 
 void add_to_key(Captions& captions, const Material& material, const std::string& place) {
@@ -120,10 +121,11 @@ std::string marks_words(const Particulars& to, const std::string& group) {
         return {};
     }
     const Language language = to.language();
-    std::string words =
-        say(language, message_of_marks(shape), number, {uniform.word(id("cloth"))}) + ", " +
-        to.choice(group + ".sleeves") + ", " + to.choice(group + ".place") + "; " +
-        say(language, messages::kWide, {measure_words(uniform, group + ".width")});
+    const Material* cloth = uniform.material(id("cloth"));
+    const std::string of = cloth != nullptr ? cloth->printed() : uniform.word(id("cloth"));
+    std::string words = say(language, message_of_marks(shape), number, {of}) + ", " +
+                        to.choice(group + ".sleeves") + ", " + to.choice(group + ".place") + "; " +
+                        say(language, messages::kWide, {measure_words(uniform, group + ".width")});
     if (number > 1) {
         words +=
             ", " + say(language, messages::kApart, {measure_words(uniform, group + ".spacing")});
@@ -186,6 +188,13 @@ void describe_hat(const Particulars& to) {
     if (to.uniform.word(property_id("hat.shape")) != "three-cornered") {
         to.add("hat", to.marked_choice("hat.shape"));
     }
+}
+
+/// His rank by the name that files go by; on a sheet of another language by its title, which is
+/// no nearer to English than to that.
+const std::string& rank_of(const Uniform& uniform) {
+    const std::string& title = uniform.facts.rank.title;
+    return uniform.language == Language::english || title.empty() ? uniform.rank : title;
 }
 
 /// Where the facts are from, if the plate does not say so itself.
@@ -258,7 +267,7 @@ Captions captions_of(const Uniform& uniform) {
     captions.language = uniform.language;
     captions.title = uniform.title;
     captions.subtitle = uniform.subtitle;
-    captions.rank = uniform.rank;
+    captions.rank = rank_of(uniform);
     captions.year = uniform.year;
     captions.drawn_by = uniform.drawn_by;
     captions.source = source_of(uniform);

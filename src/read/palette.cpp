@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A palette: colours by name.
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <map>
@@ -108,7 +109,37 @@ class EntryReader {
             }
             return good;
         }
-        return read_remark(part);
+        const auto language = find_language(part.key);
+        return language && *language != Language::english
+                   ? read_words_in(part, entry_.in[*language])
+                   : read_remark(part);
+    }
+
+    /// A name alone, or a group that also says what it is made of.
+    bool read_words_in(const TreeEntry& part, PaletteEntry::Words& words) {
+        if (part.value.form != Item::Form::group) {
+            return read_name_in(part, words);
+        }
+        bool good = true;
+        for (const TreeEntry& each : part.value.entries) {
+            if (each.key == "name") {
+                good = read_name_in(each, words) && good;
+            } else if (each.key == "made of") {
+                const auto text = read_text(each, limits::kNoteCharacters, context_);
+                words.made_of = text ? text->text : std::string();
+                good = good && text;
+            } else {
+                report_unknown_key(
+                    each, "a colour in another language", "", {"name", "made of"}, context_);
+                good = false;
+            }
+        }
+        return good;
+    }
+
+    bool read_name_in(const TreeEntry& part, PaletteEntry::Words& words) {
+        words.name = read_text(part, limits::kLineCharacters, context_);
+        return words.name && check_name(*words.name, context_.to);
     }
 
     bool read_remark(const TreeEntry& part) {
@@ -117,11 +148,12 @@ class EntryReader {
                           : part.key == "certainty" ? &entry_.certainty
                                                     : nullptr;
         if (to == nullptr) {
-            report_unknown_key(part,
-                               "a colour",
-                               "",
-                               {"name", "colour", "other names", "made of", "source", "certainty"},
-                               context_);
+            report_unknown_key(
+                part,
+                "a colour",
+                "",
+                {"name", "colour", "other names", "made of", "source", "certainty", "fr", "de"},
+                context_);
             return false;
         }
         const auto text = read_text(part, limits::kNoteCharacters, context_);
@@ -224,6 +256,17 @@ class SectionNames {
         add(entry.name, to);
         for (const WrittenText& name : entry.other_names) {
             add(name, to);
+        }
+        // One colour may be called the same in two languages, two colours may not.
+        std::vector<std::string> own{lower(entry.name.text)};
+        for (const WrittenText& name : entry.other_names) {
+            own.push_back(lower(name.text));
+        }
+        for (const auto& [language, words] : entry.in) {
+            if (words.name && std::ranges::find(own, lower(words.name->text)) == own.end()) {
+                add(*words.name, to);
+                own.push_back(lower(words.name->text));
+            }
         }
     }
 

@@ -263,6 +263,12 @@ struct SpecifiedCustoms {
 
 /// One colour of a palette.
 struct PaletteEntry {
+    /// What it is called, and made of, on sheets of another language; empty if not written.
+    struct Words {
+        std::optional<WrittenText> name;
+        std::string made_of;
+    };
+
     WrittenText name;
     std::vector<WrittenText> other_names;
     SubstanceKind kind = SubstanceKind::cloth;
@@ -271,6 +277,19 @@ struct PaletteEntry {
     std::string made_of;
     std::string source;
     std::string certainty;
+    std::map<Language, Words> in;
+
+    /// Name and dye as printed in a language, in English where the palette has no words of it.
+    [[nodiscard]] const std::string& name_in(Language language) const {
+        const auto words = in.find(language);
+        return words != in.end() && words->second.name ? words->second.name->text : name.text;
+    }
+
+    [[nodiscard]] const std::string& made_of_in(Language language) const {
+        const auto words = in.find(language);
+        return words != in.end() && !words->second.made_of.empty() ? words->second.made_of
+                                                                   : made_of;
+    }
 };
 
 /// Colours in the order of the file.

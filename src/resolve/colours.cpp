@@ -28,12 +28,18 @@ std::vector<SubstanceKind> sections_for(const Property& row) {
 
 }  // namespace
 
-ColourBook::ColourBook(const std::vector<SpecifiedPalette>& palettes) {
+ColourBook::ColourBook(const std::vector<SpecifiedPalette>& palettes, Language language)
+    : language_(language) {
     for (const SpecifiedPalette& palette : palettes) {
         for (const PaletteEntry& entry : palette.entries) {
             names_.push_back({lower(trim(entry.name.text)), true, &entry});
             for (const WrittenText& other : entry.other_names) {
                 names_.push_back({lower(trim(other.text)), false, &entry});
+            }
+            for (const auto& [of_sheet, words] : entry.in) {
+                if (words.name) {
+                    names_.push_back({lower(trim(words.name->text)), false, &entry});
+                }
             }
         }
     }
@@ -61,8 +67,11 @@ std::optional<Material> ColourBook::find(PropertyId id, std::string_view written
     }
     for (const SubstanceKind section : sections_for(row)) {
         if (const PaletteEntry* entry = find_in(section, name)) {
-            return Material{
-                entry->name.text, entry->colour, section == SubstanceKind::metal, entry->made_of};
+            return Material{entry->name.text,
+                            entry->colour,
+                            section == SubstanceKind::metal,
+                            entry->made_of_in(language_),
+                            entry->name_in(language_)};
         }
     }
     return std::nullopt;

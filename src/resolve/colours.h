@@ -15,7 +15,9 @@ namespace platewright {
 /// All names of all palettes. Keeps pointers into the palettes it was made from.
 class ColourBook {
   public:
-    explicit ColourBook(const std::vector<SpecifiedPalette>& palettes);
+    /// Materials get the names they have in `language` on sheets.
+    explicit ColourBook(const std::vector<SpecifiedPalette>& palettes,
+                        Language language = Language::english);
 
     /// The material a name (capitals do not matter) or `#rrggbb` stands for in that property. A
     /// name is looked up in the property's own section first; cloth may also be leather or metal
@@ -34,6 +36,7 @@ class ColourBook {
 
     [[nodiscard]] const PaletteEntry* find_in(SubstanceKind section, std::string_view name) const;
 
+    Language language_;
     std::vector<Name> names_;
 };
 

@@ -228,7 +228,7 @@ std::optional<Uniform> resolve(const SpecifiedPlate& plate,
                                const std::vector<SpecifiedPalette>& palettes,
                                Diagnostics& to) {
     const std::size_t errors_before = to.error_count();
-    const ColourBook colours(palettes);
+    const ColourBook colours(palettes, plate.language.value_or(Language::english));
     Uniform man = Resolver(plate, orders, colours, to).run(customs);
     if (to.error_count() != errors_before) {
         return std::nullopt;

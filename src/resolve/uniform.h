@@ -24,8 +24,15 @@ struct Material {
     std::string name;
     Colour colour;
     bool metal = false;
-    /// What dye or cloth, for the key; may be empty.
-    std::string made_of;
+    /// What dye or cloth, for the key, in the language of the sheets; may be empty.
+    std::string made_of = {};
+    /// The name in that language; empty: the same.
+    std::string translated = {};
+
+    /// The name for sheets; all else goes by `name`.
+    [[nodiscard]] const std::string& printed() const {
+        return translated.empty() ? name : translated;
+    }
 };
 
 /// Not worn, or left off.
