@@ -18,10 +18,14 @@ inline constexpr Message kWithoutFringe{"without fringe", "sans franges", "ohne 
 inline constexpr Message kNoButtons{"none", "aucun", "keine"};
 inline constexpr Message kNumberStamped{"No.\u00a0{1}", "n°\u00a0{1}", "Nr.\u00a0{1}"};
 inline constexpr Message kLettersStamped{"marked {1}", "marqués {1}", "gestempelt {1}"};
-inline constexpr Message kToALapel{"{1} to a lapel", "{1} par revers", "{1} je Rabatte"};
-inline constexpr Message kDownTheFront{"{1} down the front", "{1} sur le devant", "{1} vorn"};
-inline constexpr Message kToACuff{"{1} to a cuff", "{1} par parement", "{1} je Aufschlag"};
-inline constexpr Message kToAPocket{"{1} to a pocket", "{1} par poche", "{1} je Tasche"};
+inline constexpr Message kToALapel{
+    "{1}\u00a0to a lapel", "{1}\u00a0par revers", "{1}\u00a0je Rabatte"};
+inline constexpr Message kDownTheFront{
+    "{1}\u00a0down the front", "{1}\u00a0sur le devant", "{1}\u00a0vorn"};
+inline constexpr Message kToACuff{
+    "{1}\u00a0to a cuff", "{1}\u00a0par parement", "{1}\u00a0je Aufschlag"};
+inline constexpr Message kToAPocket{
+    "{1}\u00a0to a pocket", "{1}\u00a0par poche", "{1}\u00a0je Tasche"};
 
 /// Marks on a sleeve: how many, and the name of their cloth.
 inline constexpr Counted kBars{

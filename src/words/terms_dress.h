@@ -130,6 +130,8 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"button", "bouton", "Knopf"},
     {"cuff", "parement", "Aufschlag"},
     {"flap", "pocket flap", "patte de poche", "Taschenpatte"},
+    {"fife", "fifre", "Querpfeife"},
+    {"forearm", "avant-bras", "Unterarm"},
     {"head", "tête", "Kopf"},
     {"legs", "jambes", "Beine"},
     {"pocket", "poche", "Tasche"},
@@ -137,7 +139,9 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"shoulders", "épaules", "Schultern"},
     {"skirts", "basques", "Schöße"},
     {"sleeve", "manche", "Ärmel"},
+    {"trunk", "tronc", "Rumpf"},
     {"turnback", "retroussis", "Schoßumschlag"},
+    {"upper-arm", "upper arm", "haut du bras", "Oberarm"},
     // Ornaments.
     {"anchor", "ancre", "Anker"},
     {"crossed-cannon", "crossed cannon", "canons croisés", "gekreuzte Kanonen"},

@@ -218,26 +218,5 @@ TEST(Painting, TheSameUniformGivesTheSameDrawing) {
     EXPECT_EQ(dump(draw(uniform, parts)), dump(draw(uniform, parts)));
 }
 
-TEST(Captions, NameEachMaterialOnceWithAllItsPlaces) {
-    Uniform uniform = trial_uniform();
-    set(uniform, "coat.cloth", Material{"white", {1, 2, 3}, false, "natural wool"});
-    set(uniform, "waistcoat.cloth", Material{"white", {1, 2, 3}, false, "natural wool"});
-    const Captions captions = captions_of(uniform);
-    const auto entry = std::find_if(captions.key.begin(),
-                                    captions.key.end(),
-                                    [](const KeyEntry& e) { return e.name == "white"; });
-    ASSERT_NE(entry, captions.key.end());
-    EXPECT_EQ(entry->worn, "coat, waistcoat");
-    EXPECT_EQ(entry->made_of, "natural wool");
-}
-
-TEST(Captions, MarksOfNoRankAreNotMentioned) {
-    Uniform uniform = trial_uniform();
-    set(uniform, "marks.number", 0);
-    for (const auto& [what, words] : captions_of(uniform).particulars) {
-        EXPECT_NE(what, "rank marks");
-    }
-}
-
 }  // namespace
 }  // namespace platewright

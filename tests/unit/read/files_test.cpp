@@ -4,6 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <fstream>
+#include <sstream>
+
 #include "base/limits.h"
 #include "support.h"
 
@@ -41,6 +44,48 @@ TEST(ReadPalette, ReadsNamesAndColours) {
     EXPECT_EQ(red.made_of + red.source + red.certainty, "madderbookinferred");
     EXPECT_EQ(palette->entries[1].kind, SubstanceKind::metal);
     EXPECT_EQ(to_hex(palette->entries[1].colour), "#c6c6c6");
+}
+
+TEST(ReadPalette, ReadsWhatColoursAreCalledInOtherLanguages) {
+    Reading reading(
+        "palette: Test\ncloth:\n  - {name: red, colour: \"#aa2233\", made of: madder, fr: rouge, "
+        "de: "
+        "{name: rot, made of: Krapp}}\n  - {name: orange, colour: \"#d1662f\", fr: orange, de: "
+        "orange}\n");
+    const auto palette = read_palette(reading.sources, reading.file, reading.problems);
+    ASSERT_TRUE(palette) << testing::PrintToString(reading.found());
+    const PaletteEntry& red = palette->entries[0];
+    EXPECT_EQ(red.name_in(Language::english) + red.made_of_in(Language::english), "redmadder");
+    EXPECT_EQ(red.name_in(Language::french) + red.made_of_in(Language::french), "rougemadder");
+    EXPECT_EQ(red.name_in(Language::german) + red.made_of_in(Language::german), "rotKrapp");
+
+    const std::string head = "palette: Test\ncloth:\n  - {name: red, colour: \"#aa2233\"";
+    EXPECT_EQ(problems_of_palette(head + ", en: x}\n"), Lines{"read.unknown-key 3:36"});
+    EXPECT_EQ(problems_of_palette(head + ", de: {dye: x}}\n"), Lines{"read.unknown-key 3:41"});
+    EXPECT_EQ(problems_of_palette(head + ", de: [x]}\n"), Lines{"read.wrong-kind 3:40"});
+    EXPECT_EQ(problems_of_palette(head + ", de: none}\n"), Lines{"read.bad-name 3:40"});
+    EXPECT_EQ(problems_of_palette(head + ", de: rot}\n  - {name: rot, colour: \"#aa2234\"}\n"),
+              Lines{"read.duplicate-name 4:12"});
+}
+
+// A French or German sheet has no English names among its colours.
+TEST(ReadPalette, OurOwnAreNamedInEveryLanguage) {
+    for (const char* name : {"cloth", "leather", "metals"}) {
+        std::ifstream file(std::string(PLATEWRIGHT_SOURCE_DIR "/palettes/") + name + ".yaml");
+        std::ostringstream text;
+        text << file.rdbuf();
+        Reading reading(text.str());
+        const auto palette = read_palette(reading.sources, reading.file, reading.problems);
+        ASSERT_TRUE(palette) << name;
+        for (const PaletteEntry& entry : palette->entries) {
+            for (const Language language : {Language::french, Language::german}) {
+                const auto words = entry.in.find(language);
+                ASSERT_NE(words, entry.in.end()) << entry.name.text;
+                EXPECT_TRUE(words->second.name && !words->second.made_of.empty())
+                    << entry.name.text;
+            }
+        }
+    }
 }
 
 TEST(ReadPalette, RefusesWhatIsWrong) {

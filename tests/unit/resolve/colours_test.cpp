@@ -57,6 +57,22 @@ TEST(ColourBook, GivesClothAlsoMetalAndLeather) {
     EXPECT_EQ(find(kTwo, "belts.leather", "sky blue")->colour.red, 5);
 }
 
+TEST(ColourBook, NamesColoursInTheLanguageOfTheSheet) {
+    PaletteEntry red = entry("red", SubstanceKind::cloth, {1, 0, 0});
+    red.made_of = "madder";
+    red.in[Language::german] = {WrittenText{"rot", {}}, "Krapp"};
+    const std::vector<SpecifiedPalette> one = {palette({red})};
+    const PropertyId coat = property_id("coat.cloth");
+    const auto german = ColourBook(one, Language::german).find(coat, "rot");
+    ASSERT_TRUE(german);
+    EXPECT_EQ(german->name, "red");
+    EXPECT_EQ(german->printed() + ", " + german->made_of, "rot, Krapp");
+    const auto english = ColourBook(one).find(coat, "Rot");
+    ASSERT_TRUE(english);
+    EXPECT_EQ(english->printed() + ", " + english->made_of, "red, madder");
+    EXPECT_EQ(ColourBook(one, Language::french).find(coat, "red")->printed(), "red");
+}
+
 TEST(ColourBook, KeepsSkinAndHairApart) {
     EXPECT_TRUE(find(kTwo, "figure.hair", "fair"));
     EXPECT_FALSE(find(kTwo, "figure.skin", "fair"));

@@ -4,9 +4,14 @@
 
 #include <gtest/gtest.h>
 
+#include <cctype>
 #include <filesystem>
+#include <fstream>
+#include <regex>
 #include <set>
+#include <sstream>
 #include <string>
+#include <vector>
 
 #include "vocabulary/property.h"
 #include "words/terms_choices.h"
@@ -14,6 +19,9 @@
 
 namespace platewright {
 namespace {
+
+const std::filesystem::path kTemplates =
+    std::filesystem::path(PLATEWRIGHT_SOURCE_DIR) / "templates";
 
 TEST(Terms, EveryNameOfTheTableHasOne) {
     for (const Property& row : properties()) {
@@ -39,10 +47,36 @@ TEST(Terms, EveryTraitHasOne) {
 }
 
 TEST(Terms, EveryOrnamentOfTheDataFolderHasOne) {
-    const std::filesystem::path folder =
-        std::filesystem::path(PLATEWRIGHT_SOURCE_DIR) / "templates/ornaments";
-    for (const auto& file : std::filesystem::directory_iterator(folder)) {
+    for (const auto& file : std::filesystem::directory_iterator(kTemplates / "ornaments")) {
         EXPECT_TRUE(has_term(file.path().stem().string())) << file.path();
+    }
+}
+
+/// What the pattern's first group finds in a file.
+std::vector<std::string> found_in(const std::filesystem::path& path, const char* pattern) {
+    std::ostringstream read;
+    read << std::ifstream(path).rdbuf();
+    const std::string text = read.str();
+    const std::regex wanted(pattern);
+    std::vector<std::string> found;
+    for (std::sregex_iterator at(text.begin(), text.end(), wanted), end; at != end; ++at) {
+        found.push_back((*at)[1]);
+    }
+    return found;
+}
+
+// Names of frames stand under details, titles of garments laid flat under their drawings.
+TEST(Terms, WhatTemplatesNameHasOne) {
+    for (const auto& file : std::filesystem::directory_iterator(kTemplates / "line-infantry")) {
+        for (const std::string& frame : found_in(file.path(), "id=\"frame-([a-z-]+)\"")) {
+            EXPECT_TRUE(has_term(frame)) << file.path() << ": " << frame;
+        }
+        if (file.path().filename().string().starts_with("flat-")) {
+            for (std::string title : found_in(file.path(), "<title>([A-Za-z, ]+)</title>")) {
+                title.front() = static_cast<char>(std::tolower(title.front()));
+                EXPECT_TRUE(has_term(title)) << file.path() << ": " << title;
+            }
+        }
     }
 }
 
