@@ -7,6 +7,7 @@
 #include "base/limits.h"
 #include "base/text.h"
 #include "cli/chart.h"
+#include "cli/handout.h"
 #include "cli/wardrobe.h"
 
 namespace platewright::cli {
@@ -43,6 +44,9 @@ std::unique_ptr<Sheet> prepare_sheet(Workshop& workshop,
                                      Timings& timings) {
     if (kind_of_file(workshop.sources().text(file)) == FileKind::chart) {
         return prepare_chart(workshop, file, to, timings);
+    }
+    if (kind_of_file(workshop.sources().text(file)) == FileKind::handout) {
+        return prepare_handout(workshop, file, to, timings);
     }
     auto job = workshop.prepare(file, true, to, timings);
     return job ? std::make_unique<PlateSheet>(workshop, std::move(*job)) : nullptr;

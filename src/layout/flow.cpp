@@ -151,38 +151,28 @@ void Flow::slab(Slab slab) {
     sections_.back().slabs.push_back(std::move(slab));
 }
 
-void Flow::title(const std::string& words, const std::string& subtitle) {
+void Flow::title(const std::string& words, const std::string& subtitle, const std::string& over) {
     const TextStyle& style = press_.style;
-    const Type type = small_capitals(style.title, 0.05);
-    const double leading = style.title * 1.12;
     Slab slab;
     double y = 0;
-    const Speech speech{type, leading, kInk};
-    for (const std::string& line : press_.ruler.even_lines(on_one_line(words), type, width())) {
-        press_.put_line(line,
-                        {0, y, width(), y + leading},
-                        style.title * kBaseline,
-                        speech,
-                        Align::middle,
-                        slab.content);
-        y += leading;
-    }
-    Speech below = speech_of(Voice::italic, style);
-    below.type = italic(style.body * 1.15);
-    below.leading = style.leading * 1.12;
-    for (const std::string& line :
-         press_.ruler.even_lines(on_one_line(subtitle), below.type, width())) {
-        press_.put_line(line,
-                        {0, y, width(), y + below.leading},
-                        below.type.size,
-                        below,
-                        Align::middle,
-                        slab.content);
-        y += below.leading;
-    }
+    const auto put = [&](const std::string& part, const Speech& speech) {
+        for (const std::string& line :
+             press_.ruler.even_lines(on_one_line(part), speech.type, width())) {
+            press_.put_line(line,
+                            {0, y, width(), y + speech.leading},
+                            speech.type.size * kBaseline,
+                            speech,
+                            Align::middle,
+                            slab.content);
+            y += speech.leading;
+        }
+    };
+    put(over, {small_capitals(style.body, 0.12), style.leading * 1.2, kSoftInk});
+    put(words, {small_capitals(style.title, 0.05), style.title * 1.15, kInk});
+    put(subtitle, {italic(style.body * 1.15), style.leading * 1.12, kSoftInk});
     y += style.body * 1.15;
     draw_swelled_rule({width() / 2, y}, width() * 0.42, slab.content);
-    slab.height = y + style.body * 1.3;
+    slab.height = y + style.body * 1.6;
     this->slab(std::move(slab));
 }
 
@@ -215,6 +205,18 @@ void Flow::heading(const std::string& words, int level, const std::string& ancho
         last.height += style.body * 0.75;
     } else {
         last.height += style.body * 0.25;
+    }
+    add(std::move(slabs));
+}
+
+void Flow::subheading(const std::string& words) {
+    std::vector<Slab> slabs =
+        paragraph_slabs(words, speech_of(Voice::strong, press_.style), width(), press_);
+    for (Slab& slab : slabs) {
+        slab.keep_with_next = true;
+    }
+    if (!slabs.empty()) {
+        slabs.front().space_before = press_.style.leading * 0.3;
     }
     add(std::move(slabs));
 }

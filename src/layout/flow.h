@@ -38,12 +38,16 @@ class Flow {
     /// Width of a column of what follows.
     [[nodiscard]] double width() const;
 
-    /// The name of the sheet with a line beneath it, and a swelled rule.
-    void title(const std::string& words, const std::string& subtitle);
+    /// The name of the sheet with a line beneath it, and a swelled rule; `over`, in smaller type
+    /// above it, may be empty.
+    void title(const std::string& words, const std::string& subtitle, const std::string& over = {});
 
     /// Stays with what follows, and stands in the outline; level 1 or 2. `anchor`: what links call
     /// it; empty: its words.
     void heading(const std::string& words, int level = 1, const std::string& anchor = {});
+
+    /// Words in small capitals that stay with what follows and stand in no outline.
+    void subheading(const std::string& words);
 
     void paragraph(const std::string& words, Voice voice = Voice::body);
 

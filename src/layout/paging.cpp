@@ -131,6 +131,10 @@ void Paging::place(const FlowSection& section) {
         }
         return ends;
     };
+    if (section.columns > 1 && !section.slabs.empty() && y_ > style_.area.top) {
+        // The space before the columns; inside them the first slabs have none.
+        y_ += section.slabs.front().space_before;
+    }
     std::size_t next = 0;
     while (next < runs.size()) {
         const double top = y_;

@@ -56,9 +56,12 @@ std::vector<std::string> Ruler::lines(const std::string& words,
 }
 
 double Ruler::least_width(const std::string& words, const Type& type, const std::string& language) {
-    const auto [at, is_new] = narrowest_.try_emplace({type.face, language, words}, 0.0);
+    const double tracking = type.size > 0 ? type.tracking / type.size : 0;
+    const auto [at, is_new] = narrowest_.try_emplace({type.face, tracking, language, words}, 0.0);
     if (is_new) {
-        at->second = type_.least_width(words, {type.face, kMeasuredAt, 0}, language) / kMeasuredAt;
+        const Type measured{type.face, kMeasuredAt, tracking * kMeasuredAt};
+        // The library counts the tracking behind the last letter too.
+        at->second = type_.least_width(words, measured, language) / kMeasuredAt + tracking;
     }
     return at->second * type.size + kSlack;
 }

@@ -47,8 +47,8 @@ class Ruler {
     const Typesetter& type_;
     /// Face, size of type, room, words: all that decides where lines end.
     using Wrapping = std::tuple<Face, double, double, std::string>;
-    /// Face, language and words of what may be narrowest.
-    using Narrowing = std::tuple<Face, std::string, std::string>;
+    /// Face, tracking in ems, language and words of what may be narrowest.
+    using Narrowing = std::tuple<Face, double, std::string, std::string>;
 
     std::map<std::pair<Face, std::string>, double> widths_;
     std::map<Wrapping, std::vector<std::string>> wrapped_;

@@ -45,12 +45,6 @@ std::vector<Slab> stacked(const std::vector<std::string>& lines,
     return slabs;
 }
 
-/// Words under a picture, wrapped to its place.
-struct Legend {
-    std::vector<std::string> words;
-    std::vector<std::string> note;
-};
-
 }  // namespace
 
 TextStyle::TextStyle(const Paper& paper) {
@@ -168,44 +162,65 @@ std::vector<Slab> item_slabs(const std::string& sign,
 
 namespace {
 
+/// Lines under a picture, one under the other.
+struct Legend {
+    struct Line {
+        std::string words;
+        Speech speech;
+        Align align = Align::middle;
+        double y = 0;
+    };
+
+    std::vector<Line> lines;
+    double height = 0;
+};
+
+Legend legend_of(const Picture& picture, double room, Press& press) {
+    Legend legend;
+    const auto add = [&](const std::string& words, Voice voice, Align align) {
+        const Speech speech = speech_of(voice, press.style);
+        for (std::string& line : press.lines(words, speech.type, room)) {
+            legend.lines.push_back({std::move(line), speech, align, legend.height});
+            legend.height += speech.leading;
+        }
+    };
+    add(picture.words, Voice::strong, Align::middle);
+    add(picture.note, Voice::small_italic, Align::middle);
+    for (const std::string& line : picture.lines) {
+        legend.height += press.style.small * 0.35;
+        add(line, Voice::small, Align::start);
+    }
+    return legend;
+}
+
 /// One row of pictures, each in the middle of its place.
 Slab picture_row(const std::vector<Picture>& row, double place, Press& press) {
-    const Speech words = speech_of(Voice::body, press.style);
-    const Speech note = speech_of(Voice::small_italic, press.style);
-    const double room = place - press.style.body;
+    const double room = place - press.style.body * 1.2;
     std::vector<Legend> legends;
     double highest = 0;
     double legend_height = 0;
     for (const Picture& picture : row) {
-        legends.push_back({press.lines(picture.words, words.type, room),
-                           press.lines(picture.note, note.type, room)});
+        legends.push_back(legend_of(picture, room, press));
         highest = std::max(highest, picture.frame.height() * picture.factor);
-        legend_height =
-            std::max(legend_height,
-                     static_cast<double>(legends.back().words.size()) * words.leading +
-                         static_cast<double>(legends.back().note.size()) * note.leading);
+        legend_height = std::max(legend_height, legends.back().height);
     }
     Slab slab;
-    slab.height = highest + press.style.body * 0.5 + legend_height;
+    const double top = highest + press.style.body * 0.6;
+    slab.height = top + legend_height;
     for (std::size_t i = 0; i < row.size(); ++i) {
-        const double left = static_cast<double>(i) * place;
+        const double left = static_cast<double>(i) * place + (place - room) / 2;
         const Point size{row[i].frame.width() * row[i].factor,
                          row[i].frame.height() * row[i].factor};
-        slab.pictures.push_back(placed_at(row[i], {left + (place - size.x) / 2, highest - size.y}));
-        double y = highest + press.style.body * 0.5;
-        const auto put = [&](const std::vector<std::string>& lines, const Speech& speech) {
-            for (const std::string& line : lines) {
-                press.put_line(line,
-                               {left, y, left + place, y + speech.leading},
-                               speech.type.size * kBaseline,
-                               speech,
-                               Align::middle,
-                               slab.content);
-                y += speech.leading;
-            }
-        };
-        put(legends[i].words, words);
-        put(legends[i].note, note);
+        slab.pictures.push_back(placed_at(row[i], {left + (room - size.x) / 2, highest - size.y}));
+        for (const Legend::Line& line : legends[i].lines) {
+            const double y = top + line.y;
+            press.put_line(line.words,
+                           {left, y, left + room, y + line.speech.leading},
+                           line.speech.type.size * kBaseline,
+                           line.speech,
+                           line.align,
+                           slab.content);
+        }
     }
     return slab;
 }

@@ -104,9 +104,10 @@ struct Picture {
     Rect frame;
     /// mm on paper for 1 mm of it.
     double factor = 1;
-    /// Beneath it.
-    std::string words;
-    std::string note;
+    /// Beneath it, in the middle: its name and a remark; then lines that begin at the left.
+    std::string words = {};
+    std::string note = {};
+    std::vector<std::string> lines = {};
 };
 
 /// The picture with its corner at `corner`.

@@ -3,6 +3,7 @@
 #include "layout/table.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "base/text.h"
@@ -12,6 +13,8 @@ namespace {
 
 constexpr double kHairline = 0.1;
 constexpr double kHeadRule = 0.28;
+/// What one of several columns may take before its words are wrapped.
+constexpr double kMostOfRoom = 0.36;
 
 /// One line of a field.
 struct Line {
@@ -31,9 +34,11 @@ double room_before(const Cell& cell, const TextStyle& style) {
     return room;
 }
 
-/// A column's narrowest width without a broken word, and the width at which nothing is wrapped.
+/// A column's narrowest width without a broken word, the same without a parted one, and the width
+/// at which nothing is wrapped.
 struct Demand {
     double least = 0;
+    double whole = 0;
     double natural = 0;
 };
 
@@ -41,7 +46,7 @@ class Setter {
   public:
     Setter(const Table& table, double width, Press& press)
         : table_(table), press_(press), style_(press.style), width_(width) {
-        padding_ = style_.body * 0.42;
+        padding_ = style_.body * (table.row_rules ? 0.3 : 0.1);
         find_widths();
     }
 
@@ -79,8 +84,11 @@ class Setter {
     }
 
     void demand_words(const std::string& words, const Speech& speech, double before, Demand& to) {
-        to.least = std::max(to.least,
-                            before + press_.ruler.least_width(words, speech.type, press_.language));
+        const auto narrowest = [&](const std::string& language) {
+            return before + press_.ruler.least_width(words, speech.type, language);
+        };
+        to.least = std::max(to.least, narrowest(press_.language));
+        to.whole = std::max(to.whole, narrowest(""));
         for (const std::string_view line : split(words, '\n')) {
             to.natural = std::max(
                 to.natural, before + press_.ruler.width(std::string(line), speech.type) + 0.05);
@@ -100,41 +108,66 @@ class Setter {
             demand_words(cell.note, speech_of(Voice::small_italic, style_), before, demand);
             demand.least = std::max(demand.least, before);
         }
-        demand.natural = std::max(demand.natural, demand.least);
+        demand.whole = std::max(demand.whole, demand.least);
+        demand.natural = std::max(demand.natural, demand.whole);
         return demand;
     }
 
-    /// As a browser does it: everything unwrapped if that fits, else each column its least and a
-    /// share of the rest by what it lacks.
+    /// Everything unwrapped if that fits; else each column its least, without parted words if
+    /// possible, and a share of the rest by what it lacks, so that one long note does not starve
+    /// its neighbours.
     void find_widths() {
         const std::size_t count = table_.columns.size();
         std::vector<Demand> demands;
-        double least = 0;
-        double natural = 0;
+        Demand all;
         for (std::size_t i = 0; i < count; ++i) {
             demands.push_back(demand_of(i));
-            least += demands.back().least;
-            natural += demands.back().natural;
+            all.least += demands.back().least;
+            all.whole += demands.back().whole;
+            all.natural += demands.back().natural;
         }
         const double gaps = count == 0 ? 0 : static_cast<double>(count - 1) * style_.body * 1.3;
         const double room = width_ - gaps;
-        for (const Demand& demand : demands) {
-            if (natural <= room) {
-                widths_.push_back(demand.natural);
-            } else if (least < room) {
-                const double share = (demand.natural - demand.least) / (natural - least);
-                widths_.push_back(demand.least + (room - least) * share);
-            } else {
-                widths_.push_back(demand.least * room / least);
+        double natural = 0;
+        for (Demand& demand : demands) {
+            demand.least = all.whole <= room ? demand.whole : demand.least;
+            // In a table of many columns no long note takes more than its part.
+            if (all.natural > room && count > 2) {
+                demand.natural =
+                    std::max(demand.whole, std::min(demand.natural, room * kMostOfRoom));
             }
+            natural += demand.natural;
         }
-        if (natural < room) {
-            give_away(room - natural);
-        }
+        share_out(demands, natural, room);
         double left = 0;
         for (const double width : widths_) {
             lefts_.push_back(left);
             left += width + (count > 1 ? gaps / static_cast<double>(count - 1) : 0);
+        }
+    }
+
+    void share_out(const std::vector<Demand>& demands, double natural, double room) {
+        double least = 0;
+        double lack = 0;
+        for (const Demand& demand : demands) {
+            least += demand.least;
+            lack += std::sqrt(demand.natural - demand.least);
+        }
+        double given = 0;
+        for (const Demand& demand : demands) {
+            if (natural <= room) {
+                widths_.push_back(demand.natural);
+            } else if (least < room) {
+                const double share = lack > 0 ? std::sqrt(demand.natural - demand.least) / lack : 0;
+                // Nobody gets more than he can use.
+                widths_.push_back(std::min(demand.natural, demand.least + (room - least) * share));
+            } else {
+                widths_.push_back(demand.least * room / least);
+            }
+            given += widths_.back();
+        }
+        if (given < room) {
+            give_away(room - given);
         }
     }
 
@@ -311,7 +344,7 @@ class Setter {
     }
 
     void put_rules(Slab& slab, bool last) const {
-        if (last) {
+        if (last && table_.row_rules) {
             slab.content.line({0, slab.height},
                               {width_, slab.height},
                               mix(kSoftInk, kPaper, 0.45),

@@ -41,6 +41,8 @@ struct TableRow {
 struct Table {
     std::vector<TableColumn> columns;
     std::vector<TableRow> rows;
+    /// Hairlines under the rows.
+    bool row_rules = true;
     /// Upright hairlines between the columns.
     bool column_rules = false;
 };

@@ -1,0 +1,331 @@
+// SPDX-License-Identifier: MIT
+// The recruit's own sheets.
+#include "layout/handout.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "layout/flow.h"
+#include "layout/handout_words.h"
+#include "layout/numbered_figure.h"
+#include "layout/wording.h"
+
+namespace platewright {
+namespace {
+
+using sheet::Cell;
+using sheet::Flow;
+using sheet::Table;
+using sheet::TextStyle;
+using sheet::Voice;
+namespace wording = sheet::wording;
+
+/// Usual denominators of figures in print.
+constexpr std::array<double, 18> kScales{
+    1, 2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 18, 20, 25, 30};
+/// Of the height of a page, what the large figure may take, and what a row of small ones.
+constexpr double kFigureHeight = 0.63;
+constexpr double kOrderHeight = 0.27;
+/// Of the width of a page, what the picture of a mark may take.
+constexpr double kMarkWidth = 0.17;
+/// No more small figures side by side.
+constexpr std::size_t kMostInRow = 4;
+
+/// The smallest usual denominator that is no less than `least`; `least` itself beyond them.
+double usual_scale(double least) {
+    const auto at =
+        std::ranges::find_if(kScales, [&](double each) { return each >= least - 1e-9; });
+    return at == kScales.end() ? least : *at;
+}
+
+double scale_within(const Rect& frame, double width, double height) {
+    return usual_scale(std::max(frame.width() / width, frame.height() / height));
+}
+
+/// Columns that have something to say.
+struct KitColumns {
+    bool way = false;
+    bool cost = false;
+    bool source = false;
+};
+
+KitColumns columns_of(const std::vector<HandoutStage>& stages) {
+    KitColumns made;
+    for (const HandoutStage& stage : stages) {
+        for (const HandoutItem& item : stage.items) {
+            made.way = made.way || !item.way.empty();
+            made.cost = made.cost || !item.cost.empty();
+            made.source = made.source || !item.source.empty();
+        }
+    }
+    return made;
+}
+
+Cell words_cell(const std::string& words, Voice voice = Voice::small) {
+    Cell cell;
+    cell.words = words;
+    cell.voice = voice;
+    return cell;
+}
+
+sheet::TableRow row_of(const HandoutItem& item, const KitColumns& columns) {
+    Cell name = words_cell(item.name, Voice::body);
+    name.tick_box = true;
+    name.note = item.note;
+    Cell material = words_cell(item.material);
+    material.note = item.details;
+    if (item.colour) {
+        material.swatch = sheet::Swatch{*item.colour, item.metal, 0, 0};
+    }
+    sheet::TableRow row{{name, material, words_cell(std::to_string(item.quantity))}, false};
+    if (columns.way) {
+        row.cells.push_back(words_cell(item.way));
+    }
+    if (columns.cost) {
+        row.cells.push_back(words_cell(item.cost));
+    }
+    if (columns.source) {
+        row.cells.push_back(words_cell(item.source, Voice::small_italic));
+    }
+    return row;
+}
+
+void put_kit(const Handout& handout, Flow& flow) {
+    const KitColumns columns = columns_of(handout.stages);
+    Table table;
+    table.columns = {{wording::kItem, Align::start, true},
+                     {wording::kMaterial, Align::start, true},
+                     {wording::kQuantity, Align::end, false}};
+    if (columns.way) {
+        table.columns.push_back({wording::kWay, Align::start, false});
+    }
+    if (columns.cost) {
+        table.columns.push_back({wording::kCost, Align::end, false});
+    }
+    if (columns.source) {
+        table.columns.push_back({wording::kWhereFrom, Align::start, false});
+    }
+    for (const HandoutStage& stage : handout.stages) {
+        const std::string total = stage.total.empty() ? "" : "  (" + stage.total + ")";
+        table.rows.push_back({{words_cell(stage.title + total)}, true});
+        for (const HandoutItem& item : stage.items) {
+            table.rows.push_back(row_of(item, columns));
+        }
+    }
+    if (table.rows.empty()) {
+        return;
+    }
+    flow.new_page();
+    flow.heading(wording::kKit);
+    flow.table(table);
+    if (!handout.total.empty()) {
+        flow.paragraph(wording::kTotal + handout.total, Voice::italic);
+    }
+}
+
+/// A mark's picture on the left, words and measures on the right.
+sheet::Slab mark_slab(const HandoutMark& mark, double width, sheet::Press& press) {
+    const TextStyle& style = press.style;
+    sheet::Slab slab;
+    double left = 0;
+    if (mark.picture) {
+        const double factor = 1 / mark.picture->scale;
+        const sheet::Picture picture{mark.picture->drawing, mark.picture->frame, factor, "", ""};
+        const Rect box{0, 0, picture.frame.width() * factor, picture.frame.height() * factor};
+        slab.ground.fill(rectangle(box), sheet::kPlateTone);
+        slab.pictures.push_back(sheet::placed_at(picture, {0, 0}));
+        slab.content.stroke(rectangle(box), sheet::kInk, 0.14 * style.unit);
+        left = box.width() + style.body * 1.2;
+        slab.height = box.height();
+    }
+    double y = 0;
+    const auto stack = [&](const std::vector<sheet::Slab>& slabs) {
+        for (const sheet::Slab& each : slabs) {
+            y += each.space_before;
+            slab.content.append(each.content, {left, y});
+            y += each.height;
+        }
+    };
+    stack(sheet::paragraph_slabs(
+        mark.name, sheet::speech_of(Voice::strong, style), width - left, press));
+    stack(sheet::paragraph_slabs(
+        mark.words, sheet::speech_of(Voice::body, style), width - left, press));
+    Table table;
+    table.columns = {{"", Align::start, true},
+                     {wording::kRegulation, Align::end, false},
+                     {"mm", Align::end, false}};
+    for (const HandoutMeasure& measure : mark.measures) {
+        table.rows.push_back(
+            {{words_cell(measure.what), words_cell(measure.printed), words_cell(measure.mm)},
+             false});
+    }
+    if (!table.rows.empty()) {
+        stack(sheet::table_slabs(table, std::min(width - left, style.body * 26), press));
+    }
+    slab.height = std::max(slab.height, y);
+    slab.space_before = style.body;
+    return slab;
+}
+
+void put_marks(const Handout& handout, Flow& flow) {
+    if (handout.marks.empty()) {
+        return;
+    }
+    flow.heading(wording::kMarks);
+    flow.columns(2);
+    for (const HandoutMark& mark : handout.marks) {
+        flow.slab(mark_slab(mark, flow.width(), flow.press()));
+    }
+    flow.columns(1);
+}
+
+/// Small figures in a row, under each what it is and what is changed for it.
+void put_orders(const Handout& handout, Flow& flow) {
+    if (handout.orders.empty()) {
+        return;
+    }
+    flow.heading(wording::kOrders);
+    std::vector<sheet::Picture> pictures;
+    for (const HandoutOrder& order : handout.orders) {
+        pictures.push_back({order.picture.drawing,
+                            order.picture.frame,
+                            1 / order.picture.scale,
+                            order.title,
+                            order.means == order.title ? "" : order.means,
+                            order.changes});
+    }
+    flow.pictures(std::move(pictures));
+}
+
+void put_advice(const Handout& handout, Flow& flow) {
+    if (!handout.putting_on.empty()) {
+        flow.heading(wording::kPuttingOn);
+        flow.columns(2);
+        flow.items(handout.putting_on, "");
+        flow.columns(1);
+    }
+    if (!handout.care.empty()) {
+        flow.heading(wording::kCare);
+        flow.columns(2);
+        flow.items(handout.care, "•");
+        flow.columns(1);
+    }
+}
+
+/// A line of 50 mm that shows whether the print is to scale.
+sheet::Slab check_bar(double width, sheet::Press& press) {
+    constexpr double length = 50;
+    const TextStyle& style = press.style;
+    sheet::Slab slab;
+    const double y = style.body;
+    slab.content.line({0, y}, {length, y}, sheet::kInk, 0.25);
+    for (const double x : {0.0, 10.0, 20.0, 30.0, 40.0, 50.0}) {
+        slab.content.line({x, y - (x == 0 || x == length ? 1.6 : 0.9)}, {x, y}, sheet::kInk, 0.2);
+    }
+    double below = y + style.body * 0.4;
+    const sheet::Speech speech = sheet::speech_of(Voice::small_italic, style);
+    for (const sheet::Slab& line :
+         sheet::paragraph_slabs(wording::kCheckBar, speech, width, press)) {
+        slab.content.append(line.content, {0, below});
+        below += line.height;
+    }
+    slab.height = below;
+    return slab;
+}
+
+void put_cautions(const Handout& handout, Flow& flow) {
+    flow.heading(wording::kCautions);
+    flow.columns(2);
+    for (const wording::Caution& caution : wording::kUsualCautions) {
+        flow.subheading(caution.subject);
+        flow.paragraph(caution.words, Voice::small);
+    }
+    for (const std::string& own : handout.cautions) {
+        flow.paragraph(own, Voice::small);
+    }
+    flow.slab(check_bar(flow.width(), flow.press()));
+    flow.columns(1);
+}
+
+/// Where to ask, and what is in the sheets, beside each other under the figure.
+void put_unit(const Handout& handout, Flow& flow) {
+    flow.space(flow.style().leading * 1.2);
+    flow.columns(2);
+    if (!handout.contact.empty() || !handout.unit_notes.empty()) {
+        flow.subheading(handout.unit.empty() ? wording::kUnit : handout.unit);
+        for (const std::string& line : handout.contact) {
+            flow.paragraph(line);
+        }
+        for (const std::string& note : handout.unit_notes) {
+            flow.paragraph(note, Voice::small_italic);
+        }
+    }
+    flow.subheading(wording::kContents);
+    flow.contents();
+    flow.columns(1);
+}
+
+void put_notes(const Handout& handout, Flow& flow) {
+    flow.space(flow.style().leading);
+    for (const std::string& note : handout.notes) {
+        flow.paragraph(note, Voice::small_italic);
+    }
+    if (!handout.source.empty()) {
+        flow.paragraph(wording::kSource + handout.source, Voice::small_italic);
+    }
+    if (!handout.drawn_by.empty()) {
+        flow.paragraph(wording::kDrawnBy + handout.drawn_by, Voice::small_italic);
+    }
+}
+
+}  // namespace
+
+double handout_scale(const Rect& frame, const Paper& paper) {
+    const TextStyle style(paper);
+    // Numbers stand on both sides.
+    return scale_within(frame,
+                        style.area.width() * sheet::kFigureShare - 6 * style.body,
+                        style.area.height() * kFigureHeight);
+}
+
+double order_scale(const Rect& frame, std::size_t orders, const Paper& paper) {
+    const TextStyle style(paper);
+    const auto in_row = static_cast<double>(std::clamp<std::size_t>(orders, 1, kMostInRow));
+    return scale_within(
+        frame, style.area.width() / in_row - 1.01 * style.body, style.area.height() * kOrderHeight);
+}
+
+double mark_scale(const Rect& frame, const Paper& paper) {
+    const TextStyle style(paper);
+    const double side = style.area.width() * kMarkWidth;
+    return std::max(frame.width(), frame.height()) / side;
+}
+
+Document lay_out_handout(const Handout& handout,
+                         const Paper& paper,
+                         const Typesetter& type,
+                         Diagnostics& to) {
+    Document document;
+    document.title = sheet::on_one_line(handout.title);
+    document.author = sheet::on_one_line(handout.drawn_by);
+    document.subject = sheet::on_one_line(handout.subtitle);
+    document.description = document.title;
+    document.language = handout.language;
+    sheet::Ruler ruler(type);
+    Flow flow({paper, handout.language, handout.unit, handout.title, ""}, ruler, to);
+    flow.title(handout.title, handout.subtitle, handout.unit);
+    flow.slab(sheet::numbered_figure(handout.man, handout.parts, flow.width(), flow.press()));
+    put_unit(handout, flow);
+    put_kit(handout, flow);
+    put_orders(handout, flow);
+    put_marks(handout, flow);
+    put_advice(handout, flow);
+    put_cautions(handout, flow);
+    put_notes(handout, flow);
+    flow.finish(document);
+    return document;
+}
+
+}  // namespace platewright

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+// The recruit's own sheets: himself in full dress, what to get, where the marks go, what to wear
+// when.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "compose/figure.h"
+#include "layout/layout.h"
+#include "layout/page.h"
+#include "text/typesetter.h"
+
+namespace platewright {
+
+/// A part of his dress that has a number on the figure.
+struct HandoutPart {
+    std::string name;
+    /// "dark green, woad over weld"; may be empty.
+    std::string material;
+    std::optional<Colour> colour = {};
+    bool metal = false;
+    /// Places on the figure any of which may be pointed at, mm on the body; at least one.
+    std::vector<Point> sites;
+};
+
+/// One line of the kit list; whatever is empty is not printed.
+struct HandoutItem {
+    std::string name;
+    std::string material = {};
+    /// What is on it: "buff: lapels, cuffs; white metal: buttons".
+    std::string details = {};
+    std::optional<Colour> colour = {};
+    bool metal = false;
+    int quantity = 1;
+    std::string way = {};
+    std::string cost = {};
+    /// Who sells or lends it, and what to look for.
+    std::string note = {};
+    std::string source = {};
+};
+
+/// What is needed by the same time, with what it costs together: "610 EUR".
+struct HandoutStage {
+    std::string title;
+    std::string total;
+    std::vector<HandoutItem> items;
+};
+
+/// A measure of a mark: as the regulation prints it, and in mm.
+struct HandoutMeasure {
+    std::string what;
+    std::string printed;
+    std::string mm;
+};
+
+/// One kind of mark, and where it goes.
+struct HandoutMark {
+    std::string name;
+    std::string words;
+    std::vector<HandoutMeasure> measures;
+    /// The part of the figure where it sits; composed for `mark_scale`.
+    std::optional<Figure> picture;
+};
+
+/// An order of dress; `picture` is composed for `order_scale`.
+struct HandoutOrder {
+    std::string title;
+    std::string means;
+    /// "put on: …", "leave off: …", a line each.
+    std::vector<std::string> changes;
+    Figure picture;
+};
+
+/// Everything the sheets say.
+struct Handout {
+    std::string title;
+    std::string subtitle;
+    std::string drawn_by;
+    std::string source;
+    std::string language = "en";
+    std::string unit;
+    std::vector<std::string> contact;
+    std::vector<std::string> unit_notes;
+    std::vector<std::string> notes;
+    /// Composed for `handout_scale`.
+    Figure man;
+    std::vector<HandoutPart> parts;
+    std::vector<HandoutStage> stages;
+    /// What everything costs: "1040 EUR"; empty if no cost is given.
+    std::string total;
+    std::vector<HandoutMark> marks;
+    std::vector<HandoutOrder> orders;
+    std::vector<std::string> putting_on;
+    std::vector<std::string> care;
+    /// Besides the usual ones.
+    std::vector<std::string> cautions;
+};
+
+/// The denominators for the large figure, for the small ones of so many orders of dress, and for
+/// the part of a figure where a mark sits.
+double handout_scale(const Rect& frame, const Paper& paper);
+double order_scale(const Rect& frame, std::size_t orders, const Paper& paper);
+double mark_scale(const Rect& frame, const Paper& paper);
+
+/// As many pages as are needed, with outline and links. What cannot fit is told: see
+/// `sheet::Flow`; layout.too-many if the figure has no room for all its numbers.
+Document lay_out_handout(const Handout& handout,
+                         const Paper& paper,
+                         const Typesetter& type,
+                         Diagnostics& to);
+
+}  // namespace platewright
