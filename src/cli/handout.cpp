@@ -7,12 +7,13 @@
 #include <utility>
 
 #include "base/text.h"
-#include "cli/change_words.h"
-#include "cli/columns.h"
 #include "cli/kit.h"
 #include "layout/handout.h"
 #include "read/read.h"
 #include "resolve/change.h"
+#include "words/handout_messages.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
 
 namespace platewright::cli {
 namespace {
@@ -46,6 +47,15 @@ std::vector<WrittenText> orders_of(const Orders& orders) {
     return names;
 }
 
+/// "belts, cartridge box, musket".
+std::string joined(const std::vector<std::string>& words) {
+    std::string all;
+    for (const std::string& each : words) {
+        all += (all.empty() ? "" : ", ") + each;
+    }
+    return all;
+}
+
 /// A man with his uniform.
 struct Dressed {
     const Job* job = nullptr;
@@ -58,34 +68,30 @@ struct Dressed {
     }
 };
 
-/// A kind of mark: its name, the property that gives its material, the frame where it is seen, and
-/// what is measured of it.
+/// A kind of mark: the property that gives its material, and the frame where it is seen.
 struct MarkRow {
-    std::string_view name;
     std::string_view head;
     std::string_view frame;
+    /// Where it is seen on the other half of the sleeve.
     std::string_view other_frame = {};
+    /// What the particulars of a plate call it; empty: they do not speak of it.
+    std::string_view particular = {};
 };
 
 constexpr std::array kMarkRows = std::to_array<MarkRow>({
-    {"Marks of rank", "marks.cloth", "forearm", "upper-arm"},
-    {"Marks of service", "service.cloth", "upper-arm", "forearm"},
-    {"Cuff rings", "rings.cloth", "cuff"},
-    {"Badge for long service", "badge.cloth", "badge"},
-    {"Epaulettes", "epaulettes.cloth", "shoulders"},
+    {"marks.cloth", "forearm", "upper-arm", "rank marks"},
+    {"service.cloth", "upper-arm", "forearm", "service"},
+    {"rings.cloth", "cuff"},
+    {"badge.cloth", "badge"},
+    {"epaulettes.cloth", "shoulders", {}, "epaulettes"},
+    {"buttons.metal", "trunk", {}, "buttons"},
 });
 
-/// Buttons are counted, not measured: words for each place.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 3> kButtonRows{
-    {{"lapels.buttons", " on each front edge"},
-     {"cuffs.buttons", " on each cuff"},
-     {"pockets.buttons", " on each pocket flap"}}};
-
 /// What a measure is of: `width`; a mark's `height` is the cloth below it.
-std::string measured(std::string_view name) {
-    return name == "height"    ? "cloth left free below the lowest"
-           : name == "spacing" ? "cloth left free between two"
-                               : "width of each";
+const Message& measured(std::string_view name) {
+    return name == "height"    ? messages::kBelowLowest
+           : name == "spacing" ? messages::kBetweenTwo
+                               : messages::kWidthOfEach;
 }
 
 /// The measures of a group that say something, as printed and in mm.
@@ -97,18 +103,44 @@ std::vector<HandoutMeasure> measures_of(const Uniform& man, std::string_view gro
         const auto* measure = std::get_if<Measure>(&man.value(id));
         const bool between_one = row.name() == "spacing" && number && man.count(*number) < 2;
         if (row.group() == group && measure != nullptr && man.speaks(id) && !between_one) {
-            measures.push_back(
-                {measured(row.name()), measure->printed, format_number(measure->mm, 1)});
+            measures.push_back({say(man.language, measured(row.name())),
+                                measure->printed,
+                                number_words(man.language, measure->mm, 1)});
         }
     }
     return measures;
 }
 
-/// The properties of a group that say something.
-std::vector<PropertyId> speaking(const Uniform& man, std::string_view group) {
+/// "gold, upper arm": what is said of a thing by those of its properties that say something.
+std::string values_in_words(const Uniform& man, const std::vector<PropertyId>& of) {
+    std::vector<std::string> all;
+    for (const PropertyId id : of) {
+        const Property& row = properties()[id];
+        if (!man.speaks(id)) {
+            continue;
+        }
+        std::string words;
+        if (const Material* material = man.material(id)) {
+            words = material_in_words(man.language, *material);
+        } else if (row.kind == Kind::count) {
+            words = trait_term(man.language, row.name()) + " " + std::to_string(man.count(id));
+        } else if (row.kind == Kind::choice) {
+            words = choice_term(man.language, row.key, man.word(id));
+        } else if (row.kind == Kind::ornament) {
+            words = term(man.language, man.word(id));
+        }
+        if (!words.empty() && std::ranges::find(all, words) == all.end()) {
+            all.push_back(std::move(words));
+        }
+    }
+    return joined(all);
+}
+
+/// The properties of a group.
+std::vector<PropertyId> group_of(std::string_view group) {
     std::vector<PropertyId> found;
     for (PropertyId id = 0; id < properties().size(); ++id) {
-        if (properties()[id].group() == group && man.speaks(id)) {
+        if (properties()[id].group() == group) {
             found.push_back(id);
         }
     }
@@ -134,7 +166,20 @@ std::string_view frame_of_marks(const MarkRow& row, const Uniform& man, std::str
     return upper == (row.frame == "upper-arm") ? row.frame : row.other_frame;
 }
 
-std::vector<HandoutMark> marks_of(const Dressed& man, const Paper& paper) {
+/// What the plate's particulars say of a mark, else what its properties say.
+std::string words_of(const MarkRow& row, const Uniform& man, const Captions& captions) {
+    const std::string name = term(man.language, row.particular);
+    for (const auto& [thing, words] : captions.particulars) {
+        if (!row.particular.empty() && thing == name) {
+            return words;
+        }
+    }
+    return values_in_words(man, group_of(row.head.substr(0, row.head.find('.'))));
+}
+
+std::vector<HandoutMark> marks_of(const Dressed& man,
+                                  const Captions& captions,
+                                  const Paper& paper) {
     std::vector<HandoutMark> marks;
     for (const MarkRow& row : kMarkRows) {
         const PropertyId head = property_id(row.head);
@@ -142,27 +187,10 @@ std::vector<HandoutMark> marks_of(const Dressed& man, const Paper& paper) {
             continue;
         }
         const std::string_view group = properties()[head].group();
-        const Change whole{
-            Deed::sew_on, properties()[head].called(), head, speaking(man.uniform, group), {}};
-        marks.push_back({std::string(row.name),
-                         thing_in_words(man.uniform, whole),
+        marks.push_back({term(man.uniform.language, properties()[head].called()),
+                         words_of(row, man.uniform, captions),
                          measures_of(man.uniform, group),
                          part_of(man, frame_of_marks(row, man.uniform, group), paper)});
-    }
-    HandoutMark buttons{"Buttons", {}, {}, part_of(man, "trunk", paper)};
-    int all = 0;
-    for (const auto& [key, place] : kButtonRows) {
-        const PropertyId id = property_id(key);
-        if (man.uniform.speaks(id) && man.uniform.count(id) > 0) {
-            buttons.words += std::to_string(man.uniform.count(id)) + std::string(place) + ", ";
-            all += number_of(man.uniform, id);
-        }
-    }
-    if (all > 0) {
-        buttons.words += std::to_string(all) + " in all";
-    }
-    if (!buttons.words.empty()) {
-        marks.push_back(std::move(buttons));
     }
     return marks;
 }
@@ -187,8 +215,11 @@ std::vector<HandoutPart> parts_of(const Uniform& man, const Figure& figure) {
             seen == figure.seen.end() || seen->second.sites.empty()) {
             continue;
         }
-        HandoutPart part{
-            std::string(row.called()), material->name, material->colour, material->metal, {}};
+        HandoutPart part{term(man.language, row.called()),
+                         material_in_words(man.language, *material),
+                         material->colour,
+                         material->metal,
+                         {}};
         for (const Site& site : seen->second.sites) {
             part.sites.push_back(site.at);
         }
@@ -212,7 +243,7 @@ bool is_replaced(const platewright::Comparison& found, const Change& change) {
 /// what goes.
 std::vector<std::string> changes_of(const Uniform& full, const Uniform& man) {
     const platewright::Comparison found = compare(full, man);
-    const TwoMen men{full, man, {}};
+    const auto name = [&](const Change& change) { return term(man.language, change.thing); };
     std::vector<std::string> on;
     std::vector<std::string> lines;
     std::vector<std::string> off;
@@ -222,21 +253,23 @@ std::vector<std::string> changes_of(const Uniform& full, const Uniform& man) {
             continue;
         }
         if (leaves(change)) {
-            off.emplace_back(change.thing);
+            off.push_back(name(change));
         } else if (change.deed == Deed::swap || replaced) {
-            lines.push_back(change_in_words(men, change));
+            lines.push_back(say(man.language,
+                                messages::kNameAndValue,
+                                {name(change), values_in_words(man, change.properties)}));
         } else {
-            on.emplace_back(change.thing);
+            on.push_back(name(change));
         }
     }
     if (!on.empty()) {
-        lines.insert(lines.begin(), "with " + and_list(on));
+        lines.insert(lines.begin(), say(man.language, messages::kWith, {joined(on)}));
     }
     if (!off.empty()) {
-        lines.push_back("without " + and_list(off));
+        lines.push_back(say(man.language, messages::kWithout, {joined(off)}));
     }
     if (lines.empty()) {
-        lines.emplace_back("as in full dress");
+        lines.push_back(say(man.language, messages::kAsInFullDress));
     }
     return lines;
 }
@@ -283,12 +316,15 @@ class HandoutSheet : public Sheet {
                                      const std::vector<Dressed>& orders,
                                      const Paper& paper) const {
         const SheetWords& words = written_.words;
+        const Captions captions = captions_of(man.uniform);
         Handout made;
+        made.language = man.uniform.language;
         made.title = words.title.text;
         made.subtitle = words.subtitle ? words.subtitle->text : man.uniform.title;
         made.drawn_by = words.drawn_by ? words.drawn_by->text : man.uniform.drawn_by;
-        made.source = words.source ? words.source->text : captions_of(man.uniform).source;
+        made.source = words.source ? words.source->text : captions.source;
         made.notes = texts_of(words.notes);
+        made.notes.insert(made.notes.end(), captions.notes.begin(), captions.notes.end());
         made.unit = text_of(written_.unit.name);
         made.contact = texts_of(written_.unit.contact);
         made.unit_notes = texts_of(written_.unit.notes);
@@ -297,7 +333,7 @@ class HandoutSheet : public Sheet {
         made.cautions = texts_of(written_.cautions);
         made.man = man.figure(handout_scale(frame_of(man.view(), man.uniform), paper));
         made.parts = parts_of(man.uniform, made.man);
-        made.marks = marks_of(man, paper);
+        made.marks = marks_of(man, captions, paper);
         add_kit_list(made, man, orders);
         add_orders(made, man, orders, paper);
         return made;
@@ -309,17 +345,17 @@ class HandoutSheet : public Sheet {
             const Named& named = order.uniform.facts.order_of_dress;
             add_kit(kit, order.uniform, named.means.empty() ? named.name : named.means);
         }
-        merge_kit(kit, written_.kit);
+        merge_kit(kit, written_.kit, to.language);
         for (KitThing& thing : kit) {
             // What holds for all stands at the end.
             thing.item.source = thing.item.source == to.source ? "" : thing.item.source;
         }
-        to.stages = stages_of(kit);
+        to.stages = stages_of(kit, to.language);
         std::vector<HandoutItem> all;
         for (const HandoutStage& stage : to.stages) {
             all.insert(all.end(), stage.items.begin(), stage.items.end());
         }
-        to.total = total_of(all);
+        to.total = total_of(all, to.language);
     }
 
     static void add_orders(Handout& to,
@@ -354,6 +390,9 @@ std::unique_ptr<Sheet> prepare_handout(Workshop& workshop,
     auto man = workshop.prepare_named(written->man, {{kFront, {}}}, to, timings);
     if (!man) {
         return nullptr;
+    }
+    if (written->words.language) {
+        man->plate.language = workshop.language_of(written->words.language);
     }
     const std::vector<WrittenText> names =
         written->orders.empty() ? orders_of(*man->orders) : written->orders;

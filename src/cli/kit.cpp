@@ -5,11 +5,13 @@
 #include <algorithm>
 #include <array>
 #include <cstdlib>
-#include <map>
 #include <utility>
 
 #include "base/text.h"
 #include "vocabulary/property.h"
+#include "words/handout_messages.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
 
 namespace platewright::cli {
 namespace {
@@ -18,6 +20,7 @@ namespace {
 /// groups of what is on it.
 struct KitRow {
     std::string_view head;
+    /// A term.
     std::string_view name;
     int quantity;
     KitStage stage;
@@ -40,18 +43,18 @@ constexpr std::array kRows = std::to_array<KitRow>({
      "lapels collar cuffs rings turnbacks pockets straps wings epaulettes knot cords buttons marks "
      "service badge"},
     {"breeches.cloth", "breeches", 1, KitStage::first_muster, KitWay::make},
-    {"stockings.cloth", "pair of stockings", 2, KitStage::first_muster, KitWay::buy},
-    {"gaiters.cloth", "pair of gaiters", 1, KitStage::season, KitWay::make},
-    {"garters.leather", "pair of garters", 1, KitStage::season, KitWay::make},
-    {"shoes.leather", "pair of shoes", 1, KitStage::first_muster, KitWay::buy},
+    {"stockings.cloth", "stockings", 2, KitStage::first_muster, KitWay::buy},
+    {"gaiters.cloth", "gaiters", 1, KitStage::season, KitWay::make},
+    {"garters.leather", "garters", 1, KitStage::season, KitWay::make},
+    {"shoes.leather", "shoes", 1, KitStage::first_muster, KitWay::buy},
     {"ribbon.cloth", "queue ribbon", 1, KitStage::later, KitWay::buy},
-    {"belts.leather", "belt", 1, KitStage::borrow, KitWay::borrow},
+    {"belts.leather", "belts", 1, KitStage::borrow, KitWay::borrow},
     {"box.leather", "cartridge box", 1, KitStage::borrow, KitWay::borrow},
     {"hilt.metal", "bayonet", 1, KitStage::borrow, KitWay::borrow, "scabbard"},
     {"sword.hilt", "sword", 1, KitStage::borrow, KitWay::borrow},
     {"musket.sling", "musket", 1, KitStage::borrow, KitWay::borrow},
     {"drum.shell", "drum", 1, KitStage::borrow, KitWay::borrow},
-    {"fife.case", "fife", 1, KitStage::borrow, KitWay::borrow},
+    {"fife.case", "fife case", 1, KitStage::borrow, KitWay::borrow},
     {"sash.cloth", "sash", 1, KitStage::season, KitWay::buy},
     {"gorget.metal", "gorget", 1, KitStage::borrow, KitWay::borrow},
     {"haversack.cloth", "haversack", 1, KitStage::later, KitWay::make},
@@ -60,37 +63,45 @@ constexpr std::array kRows = std::to_array<KitRow>({
     {"blanket.cloth", "blanket", 1, KitStage::later, KitWay::buy},
 });
 
-std::string word(const Uniform& man, const char* key) {
+std::string word(const Uniform& man, std::string_view key) {
     return man.word(property_id(key));
 }
 
-std::string spaced(std::string name) {
-    std::ranges::replace(name, '-', ' ');
-    return name;
+/// The property that says of what sort a thing is, and what sort needs no word.
+struct Sort {
+    std::string_view head;
+    std::string_view property;
+    std::string_view usual;
+};
+
+constexpr std::array<Sort, 5> kSorts{{{"hat.felt", "hat.shape", ""},
+                                      {"coat.cloth", "coat.cut", "long"},
+                                      {"breeches.cloth", "breeches.cut", "breeches"},
+                                      {"gaiters.cloth", "gaiters.height", ""},
+                                      {"sword.hilt", "sword.worn", "sword"}}};
+
+/// Caps and overalls have a word of their own; of the others the sort follows: "gaiters, long".
+bool stands_alone(std::string_view head, std::string_view sort) {
+    return (head == "hat.felt" && sort != "round" && !sort.ends_with("cornered")) ||
+           head == "breeches.cloth" || head == "sword.hilt" ||
+           (head == "coat.cloth" && sort != "short");
 }
 
 /// What this man's thing is called: the shape of his hat, the cut of his coat.
 std::string called(const KitRow& row, const Uniform& man) {
-    if (row.head == "hat.felt") {
-        const std::string shape = word(man, "hat.shape");
-        const bool is_hat = shape == "round" || shape.ends_with("cornered");
-        return is_hat ? shape + " hat" : spaced(shape);
+    const std::string name = term(man.language, row.name);
+    const auto sort = std::ranges::find(kSorts, row.head, &Sort::head);
+    if (sort == kSorts.end() || word(man, sort->property) == sort->usual) {
+        return name;
     }
-    if (row.head == "coat.cloth") {
-        const std::string cut = word(man, "coat.cut");
-        return cut == "long" ? "coat" : cut == "short" ? "short coat" : cut;
-    }
-    if (row.head == "breeches.cloth") {
-        return word(man, "breeches.cut");
-    }
-    if (row.head == "gaiters.cloth") {
-        return "pair of " + word(man, "gaiters.height") + " gaiters";
-    }
-    if (row.head == "sword.hilt") {
-        return word(man, "sword.worn");
-    }
-    return std::string(row.name);
+    const std::string what = word(man, sort->property);
+    const std::string words = choice_term(man.language, sort->property, what);
+    return stands_alone(row.head, what) ? words : name + ", " + words;
 }
+
+/// Things that are counted by the pair.
+constexpr std::array<std::string_view, 4> kPairwise{
+    "stockings.cloth", "gaiters.cloth", "garters.leather", "shoes.leather"};
 
 /// Two belts where they are crossed or one goes round the waist.
 int quantity_of(const KitRow& row, const Uniform& man) {
@@ -118,17 +129,18 @@ std::string details_of(const KitRow& thing, const Uniform& man) {
         if (material == nullptr || !man.speaks(id) || !is_on(row, thing, group)) {
             continue;
         }
-        const std::string name = material_in_words(*material);
+        const std::string name = material_in_words(man.language, *material);
         const auto at = std::ranges::find(found, name, &std::pair<std::string, std::string>::first);
         if (at == found.end()) {
-            found.emplace_back(name, row.called());
+            found.emplace_back(name, term(man.language, row.called()));
         } else {
-            at->second += ", " + std::string(row.called());
+            at->second += ", " + term(man.language, row.called());
         }
     }
     std::string all;
     for (const auto& [name, places] : found) {
-        all += (all.empty() ? "" : "; ") + name + ": " + places;
+        all +=
+            (all.empty() ? "" : "; ") + say(man.language, messages::kNameAndValue, {name, places});
     }
     return all;
 }
@@ -145,11 +157,12 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
     const Material& material = *man.material(head);
     KitThing thing;
     thing.item.name = called(row, man);
-    thing.item.material = material_in_words(material);
+    thing.item.material = material_in_words(man.language, material);
     thing.item.material += material.made_of.empty() ? "" : ", " + material.made_of;
     thing.item.colour = material.colour;
     thing.item.metal = material.metal;
-    thing.item.quantity = quantity_of(row, man);
+    thing.quantity = quantity_of(row, man);
+    thing.in_pairs = std::ranges::find(kPairwise, row.head) != kPairwise.end();
     thing.item.details = details_of(row, man);
     thing.item.source = source_of(man, head);
     thing.stage = row.stage;
@@ -159,26 +172,29 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
     return thing;
 }
 
-std::string_view word_of(KitWay way) {
-    return way == KitWay::make ? "make" : way == KitWay::buy ? "buy" : "borrow";
+std::string word_of(KitWay way, Language language) {
+    return say(language,
+               way == KitWay::make  ? messages::kMake
+               : way == KitWay::buy ? messages::kBuy
+                                    : messages::kBorrow);
 }
 
-std::string_view title_of(KitStage stage) {
+std::string title_of(KitStage stage, Language language) {
     switch (stage) {
         case KitStage::first_muster:
-            return "Before the first muster";
+            return say(language, messages::kFirstMuster);
         case KitStage::season:
-            return "Within the season";
+            return say(language, messages::kSeason);
         case KitStage::later:
-            return "Later";
+            return say(language, messages::kLater);
         case KitStage::borrow:
             break;
     }
-    return "To be borrowed until then";
+    return say(language, messages::kBorrowUntilThen);
 }
 
 /// What is written of a thing, where it is written.
-void lay_over(KitThing& thing, const KitItem& written) {
+void lay_over(KitThing& thing, const KitItem& written, Language language) {
     const auto take = [](std::string& to, const std::optional<WrittenText>& from) {
         to = from ? from->text : to;
     };
@@ -197,11 +213,11 @@ void lay_over(KitThing& thing, const KitItem& written) {
         add(written.note->text);
     }
     if (written.from) {
-        add("from " + written.from->text);
+        add(say(language, messages::kFrom, {written.from->text}));
     }
     thing.stage = written.stage.value_or(thing.stage);
     thing.way = written.way.value_or(thing.way);
-    thing.item.quantity = written.quantity ? written.quantity->first : thing.item.quantity;
+    thing.quantity = written.quantity ? written.quantity->first : thing.quantity;
 }
 
 bool is_called(const KitThing& thing, const std::string& written) {
@@ -241,15 +257,17 @@ std::optional<Price> price_of(const std::string& cost) {
             price.amount += unit * (c - '0');
         }
     }
-    price.currency = std::string(trim(cost.substr(0, begin) + cost.substr(end)));
+    for (const std::string& part : {cost.substr(0, begin), cost.substr(end)}) {
+        price.currency += part.starts_with("\u00a0") ? part.substr(2) : std::string(trim(part));
+    }
     return price;
 }
 
 }  // namespace
 
-std::string material_in_words(const Material& material) {
+std::string material_in_words(Language language, const Material& material) {
     const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
-    return bare ? material.name + " metal" : material.name;
+    return bare ? term(language, material.name + " metal") : material.name;
 }
 
 std::vector<KitThing> kit_of(const Uniform& man) {
@@ -270,7 +288,7 @@ void add_kit(std::vector<KitThing>& to, const Uniform& man, const std::string& t
                    each.item.colour == thing.item.colour;
         });
         if (!known) {
-            thing.item.note = "for " + title;
+            thing.item.note = say(man.language, messages::kForOrder, {title});
             thing.stage = thing.stage == KitStage::borrow ? thing.stage : KitStage::later;
             // What the unit says of `hat` is said of the hat of full dress, if there is one.
             const bool second = std::ranges::find(to, thing.group, &KitThing::group) != to.end();
@@ -281,7 +299,7 @@ void add_kit(std::vector<KitThing>& to, const Uniform& man, const std::string& t
     }
 }
 
-void merge_kit(std::vector<KitThing>& kit, const std::vector<KitItem>& written) {
+void merge_kit(std::vector<KitThing>& kit, const std::vector<KitItem>& written, Language language) {
     for (const KitItem& each : written) {
         auto at = std::ranges::find_if(
             kit, [&](const KitThing& thing) { return is_called(thing, each.item.text); });
@@ -290,22 +308,25 @@ void merge_kit(std::vector<KitThing>& kit, const std::vector<KitItem>& written) 
             own.item.name = each.item.text;
             at = kit.insert(kit.end(), std::move(own));
         }
-        lay_over(*at, each);
+        lay_over(*at, each, language);
     }
 }
 
-std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit) {
+std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit, Language language) {
     std::vector<HandoutStage> stages;
     for (const KitStage stage :
          {KitStage::first_muster, KitStage::season, KitStage::later, KitStage::borrow}) {
-        HandoutStage made{std::string(title_of(stage)), {}, {}};
+        HandoutStage made{title_of(stage, language), {}, {}};
         for (const KitThing& thing : kit) {
             if (thing.stage == stage) {
                 made.items.push_back(thing.item);
-                made.items.back().way = word_of(thing.way);
+                HandoutItem& item = made.items.back();
+                item.way = word_of(thing.way, language);
+                item.quantity = thing.in_pairs ? say(language, messages::kPairs, thing.quantity)
+                                               : std::to_string(thing.quantity);
             }
         }
-        made.total = total_of(made.items);
+        made.total = total_of(made.items, language);
         if (!made.items.empty()) {
             stages.push_back(std::move(made));
         }
@@ -313,7 +334,7 @@ std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit) {
     return stages;
 }
 
-std::string total_of(const std::vector<HandoutItem>& items) {
+std::string total_of(const std::vector<HandoutItem>& items, Language language) {
     std::vector<Price> sums;
     std::size_t priced = 0;
     for (const HandoutItem& item : items) {
@@ -331,9 +352,12 @@ std::string total_of(const std::vector<HandoutItem>& items) {
     }
     std::string total;
     for (const Price& sum : sums) {
-        total += (total.empty() ? "" : " + ") + format_number(sum.amount, 2) + " " + sum.currency;
+        total += (total.empty() ? "" : " + ") + number_words(language, sum.amount, 2) +
+                 (sum.currency.empty() ? "" : "\u00a0") + sum.currency;
     }
-    return total.empty() || priced == items.size() ? total : total + " for what has a price";
+    return total.empty() || priced == items.size()
+               ? total
+               : say(language, messages::kWhatHasAPrice, {total});
 }
 
 }  // namespace platewright::cli

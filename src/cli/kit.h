@@ -18,13 +18,15 @@ struct KitThing {
     HandoutItem item;
     KitStage stage = KitStage::first_muster;
     KitWay way = KitWay::buy;
+    int quantity = 1;
+    bool in_pairs = false;
     /// What a unit may call it besides its name: `hat` for a shako.
     std::string_view group;
     std::string_view called;
 };
 
 /// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
-std::string material_in_words(const Material& material);
+std::string material_in_words(Language language, const Material& material);
 
 /// All that a man wears and carries, in the order of dressing, with what it is made of. When it is
 /// needed and how it is come by is common practice, no source.
@@ -34,13 +36,13 @@ std::vector<KitThing> kit_of(const Uniform& man);
 void add_kit(std::vector<KitThing>& to, const Uniform& man, const std::string& title);
 
 /// What the unit says of its kit takes the place of what is usual; things of its own come last.
-void merge_kit(std::vector<KitThing>& kit, const std::vector<KitItem>& written);
+void merge_kit(std::vector<KitThing>& kit, const std::vector<KitItem>& written, Language language);
 
 /// By stages; a stage without things is left out.
-std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit);
+std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit, Language language);
 
 /// The costs together, by currency: "610 EUR"; says so if not every thing has a price. Empty if
 /// none has.
-std::string total_of(const std::vector<HandoutItem>& items);
+std::string total_of(const std::vector<HandoutItem>& items, Language language);
 
 }  // namespace platewright::cli

@@ -3,6 +3,7 @@
 #include "layout/flow.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "layout/furniture.h"
@@ -75,6 +76,11 @@ void put_furniture(
 std::vector<const Slab*> chapters_of(const std::vector<FlowSection>& sections) {
     std::vector<const Slab*> found;
     for (const FlowSection& section : sections) {
+        for (const Slab& slab : section.lead) {
+            if (!slab.outline.empty() && slab.outline_level == 1) {
+                found.push_back(&slab);
+            }
+        }
         for (const Slab& slab : section.slabs) {
             if (!slab.outline.empty() && slab.outline_level == 1) {
                 found.push_back(&slab);
@@ -256,6 +262,14 @@ void Flow::new_page() {
 void Flow::columns(std::size_t count) {
     FlowSection section;
     section.columns = std::max<std::size_t>(count, 1);
+    std::vector<Slab>& before = sections_.back().slabs;
+    auto first = before.end();
+    while (sections_.back().columns == 1 && first != before.begin() &&
+           std::prev(first)->keep_with_next) {
+        --first;
+    }
+    section.lead.assign(first, before.end());
+    before.erase(first, before.end());
     sections_.push_back(std::move(section));
 }
 

@@ -8,9 +8,9 @@
 #include <utility>
 
 #include "layout/flow.h"
-#include "layout/handout_words.h"
 #include "layout/numbered_figure.h"
-#include "layout/wording.h"
+#include "words/handout_messages.h"
+#include "words/sheet_messages.h"
 
 namespace platewright {
 namespace {
@@ -20,7 +20,6 @@ using sheet::Flow;
 using sheet::Table;
 using sheet::TextStyle;
 using sheet::Voice;
-namespace wording = sheet::wording;
 
 /// Usual denominators of figures in print.
 constexpr std::array<double, 18> kScales{
@@ -79,7 +78,7 @@ sheet::TableRow row_of(const HandoutItem& item, const KitColumns& columns) {
     if (item.colour) {
         material.swatch = sheet::Swatch{*item.colour, item.metal, 0, 0};
     }
-    sheet::TableRow row{{name, material, words_cell(std::to_string(item.quantity))}, false};
+    sheet::TableRow row{{name, material, words_cell(item.quantity)}, false};
     if (columns.way) {
         row.cells.push_back(words_cell(item.way));
     }
@@ -93,23 +92,26 @@ sheet::TableRow row_of(const HandoutItem& item, const KitColumns& columns) {
 }
 
 void put_kit(const Handout& handout, Flow& flow) {
+    const Language language = handout.language;
     const KitColumns columns = columns_of(handout.stages);
     Table table;
-    table.columns = {{wording::kItem, Align::start, true},
-                     {wording::kMaterial, Align::start, true},
-                     {wording::kQuantity, Align::end, false}};
+    table.columns = {{say(language, messages::kItem), Align::start, true},
+                     {say(language, messages::kMaterial), Align::start, true},
+                     {say(language, messages::kQuantity), Align::end, false}};
     if (columns.way) {
-        table.columns.push_back({wording::kWay, Align::start, false});
+        table.columns.push_back({say(language, messages::kHow), Align::start, false});
     }
     if (columns.cost) {
-        table.columns.push_back({wording::kCost, Align::end, false});
+        table.columns.push_back({say(language, messages::kCost), Align::end, false});
     }
     if (columns.source) {
-        table.columns.push_back({wording::kWhereFrom, Align::start, false});
+        table.columns.push_back({say(language, messages::kSourceHead), Align::start, false});
     }
     for (const HandoutStage& stage : handout.stages) {
-        const std::string total = stage.total.empty() ? "" : "  (" + stage.total + ")";
-        table.rows.push_back({{words_cell(stage.title + total)}, true});
+        const std::string title =
+            stage.total.empty() ? stage.title
+                                : say(language, messages::kStageTotal, {stage.title, stage.total});
+        table.rows.push_back({{words_cell(title)}, true});
         for (const HandoutItem& item : stage.items) {
             table.rows.push_back(row_of(item, columns));
         }
@@ -118,15 +120,18 @@ void put_kit(const Handout& handout, Flow& flow) {
         return;
     }
     flow.new_page();
-    flow.heading(wording::kKit);
+    flow.heading(say(language, messages::kWhatToGet));
     flow.table(table);
     if (!handout.total.empty()) {
-        flow.paragraph(wording::kTotal + handout.total, Voice::italic);
+        flow.paragraph(say(language, messages::kTotal, {handout.total}), Voice::italic);
     }
 }
 
 /// A mark's picture on the left, words and measures on the right.
-sheet::Slab mark_slab(const HandoutMark& mark, double width, sheet::Press& press) {
+sheet::Slab mark_slab(const HandoutMark& mark,
+                      Language language,
+                      double width,
+                      sheet::Press& press) {
     const TextStyle& style = press.style;
     sheet::Slab slab;
     double left = 0;
@@ -154,7 +159,7 @@ sheet::Slab mark_slab(const HandoutMark& mark, double width, sheet::Press& press
         mark.words, sheet::speech_of(Voice::body, style), width - left, press));
     Table table;
     table.columns = {{"", Align::start, true},
-                     {wording::kRegulation, Align::end, false},
+                     {say(language, messages::kAsOrdered), Align::end, false},
                      {"mm", Align::end, false}};
     for (const HandoutMeasure& measure : mark.measures) {
         table.rows.push_back(
@@ -173,10 +178,10 @@ void put_marks(const Handout& handout, Flow& flow) {
     if (handout.marks.empty()) {
         return;
     }
-    flow.heading(wording::kMarks);
+    flow.heading(say(handout.language, messages::kWhereMarksGo));
     flow.columns(2);
     for (const HandoutMark& mark : handout.marks) {
-        flow.slab(mark_slab(mark, flow.width(), flow.press()));
+        flow.slab(mark_slab(mark, handout.language, flow.width(), flow.press()));
     }
     flow.columns(1);
 }
@@ -186,7 +191,7 @@ void put_orders(const Handout& handout, Flow& flow) {
     if (handout.orders.empty()) {
         return;
     }
-    flow.heading(wording::kOrders);
+    flow.heading(say(handout.language, messages::kWhatToWear));
     std::vector<sheet::Picture> pictures;
     for (const HandoutOrder& order : handout.orders) {
         pictures.push_back({order.picture.drawing,
@@ -201,13 +206,13 @@ void put_orders(const Handout& handout, Flow& flow) {
 
 void put_advice(const Handout& handout, Flow& flow) {
     if (!handout.putting_on.empty()) {
-        flow.heading(wording::kPuttingOn);
+        flow.heading(say(handout.language, messages::kPuttingOn));
         flow.columns(2);
         flow.items(handout.putting_on, "");
         flow.columns(1);
     }
     if (!handout.care.empty()) {
-        flow.heading(wording::kCare);
+        flow.heading(say(handout.language, messages::kCare));
         flow.columns(2);
         flow.items(handout.care, "•");
         flow.columns(1);
@@ -215,7 +220,7 @@ void put_advice(const Handout& handout, Flow& flow) {
 }
 
 /// A line of 50 mm that shows whether the print is to scale.
-sheet::Slab check_bar(double width, sheet::Press& press) {
+sheet::Slab check_bar(Language language, double width, sheet::Press& press) {
     constexpr double length = 50;
     const TextStyle& style = press.style;
     sheet::Slab slab;
@@ -227,7 +232,7 @@ sheet::Slab check_bar(double width, sheet::Press& press) {
     double below = y + style.body * 0.4;
     const sheet::Speech speech = sheet::speech_of(Voice::small_italic, style);
     for (const sheet::Slab& line :
-         sheet::paragraph_slabs(wording::kCheckBar, speech, width, press)) {
+         sheet::paragraph_slabs(say(language, messages::kCheckBar), speech, width, press)) {
         slab.content.append(line.content, {0, below});
         below += line.height;
     }
@@ -235,17 +240,24 @@ sheet::Slab check_bar(double width, sheet::Press& press) {
     return slab;
 }
 
+constexpr std::array<std::pair<const Message*, const Message*>, 5> kUsualCautions{
+    {{&messages::kBlades, &messages::kBladesWords},
+     {&messages::kHeat, &messages::kHeatWords},
+     {&messages::kOldGarments, &messages::kOldGarmentsWords},
+     {&messages::kDecorations, &messages::kDecorationsWords},
+     {&messages::kPrintScale, &messages::kPrintScaleWords}}};
+
 void put_cautions(const Handout& handout, Flow& flow) {
-    flow.heading(wording::kCautions);
+    flow.heading(say(handout.language, messages::kBeforeYouMarch));
     flow.columns(2);
-    for (const wording::Caution& caution : wording::kUsualCautions) {
-        flow.subheading(caution.subject);
-        flow.paragraph(caution.words, Voice::small);
+    for (const auto& [subject, words] : kUsualCautions) {
+        flow.subheading(say(handout.language, *subject));
+        flow.paragraph(say(handout.language, *words), Voice::small);
     }
     for (const std::string& own : handout.cautions) {
         flow.paragraph(own, Voice::small);
     }
-    flow.slab(check_bar(flow.width(), flow.press()));
+    flow.slab(check_bar(handout.language, flow.width(), flow.press()));
     flow.columns(1);
 }
 
@@ -254,7 +266,8 @@ void put_unit(const Handout& handout, Flow& flow) {
     flow.space(flow.style().leading * 1.2);
     flow.columns(2);
     if (!handout.contact.empty() || !handout.unit_notes.empty()) {
-        flow.subheading(handout.unit.empty() ? wording::kUnit : handout.unit);
+        flow.subheading(handout.unit.empty() ? say(handout.language, messages::kTheUnit)
+                                             : handout.unit);
         for (const std::string& line : handout.contact) {
             flow.paragraph(line);
         }
@@ -262,7 +275,7 @@ void put_unit(const Handout& handout, Flow& flow) {
             flow.paragraph(note, Voice::small_italic);
         }
     }
-    flow.subheading(wording::kContents);
+    flow.subheading(say(handout.language, messages::kContents));
     flow.contents();
     flow.columns(1);
 }
@@ -273,10 +286,12 @@ void put_notes(const Handout& handout, Flow& flow) {
         flow.paragraph(note, Voice::small_italic);
     }
     if (!handout.source.empty()) {
-        flow.paragraph(wording::kSource + handout.source, Voice::small_italic);
+        flow.paragraph(say(handout.language, messages::kSource, {handout.source}),
+                       Voice::small_italic);
     }
     if (!handout.drawn_by.empty()) {
-        flow.paragraph(wording::kDrawnBy + handout.drawn_by, Voice::small_italic);
+        flow.paragraph(say(handout.language, messages::kDrawnBy, {handout.drawn_by}),
+                       Voice::small_italic);
     }
 }
 
@@ -312,9 +327,9 @@ Document lay_out_handout(const Handout& handout,
     document.author = sheet::on_one_line(handout.drawn_by);
     document.subject = sheet::on_one_line(handout.subtitle);
     document.description = document.title;
-    document.language = handout.language;
+    document.language = language_code(handout.language);
     sheet::Ruler ruler(type);
-    Flow flow({paper, handout.language, handout.unit, handout.title, ""}, ruler, to);
+    Flow flow({paper, document.language, handout.unit, handout.title, ""}, ruler, to);
     flow.title(handout.title, handout.subtitle, handout.unit);
     flow.slab(sheet::numbered_figure(handout.man, handout.parts, flow.width(), flow.press()));
     put_unit(handout, flow);

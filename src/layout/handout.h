@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "base/diagnostic.h"
+#include "base/language.h"
 #include "compose/figure.h"
 #include "layout/layout.h"
 #include "layout/page.h"
@@ -35,7 +36,8 @@ struct HandoutItem {
     std::string details = {};
     std::optional<Colour> colour = {};
     bool metal = false;
-    int quantity = 1;
+    /// `2`, `1 pair`.
+    std::string quantity = {};
     std::string way = {};
     std::string cost = {};
     /// Who sells or lends it, and what to look for.
@@ -81,7 +83,7 @@ struct Handout {
     std::string subtitle;
     std::string drawn_by;
     std::string source;
-    std::string language = "en";
+    Language language = Language::english;
     std::string unit;
     std::vector<std::string> contact;
     std::vector<std::string> unit_notes;

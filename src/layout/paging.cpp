@@ -106,71 +106,91 @@ double Paging::put_run(const FlowSection& section, const Run& run, Point corner,
 }
 
 void Paging::place(const FlowSection& section) {
-    if (on_pages_.empty() || (section.starts_page && y_ > style_.area.top)) {
+    if (on_pages_.empty() || (section.starts_page && !at_top())) {
         begin_page();
     }
     const std::vector<Run> runs = runs_of(section);
-    const double pitch = column_width(style_, section.columns) + style_.gutter;
-    // Runs from `first` on that fill `columns` columns no higher than `height`: where each column
-    // ends. At the top of a page one run always fits, lest it be put off for ever.
-    const auto fill = [&](std::size_t first, double top, double height) {
-        std::vector<std::size_t> ends;
-        const bool fresh = top <= style_.area.top;
-        std::size_t next = first;
-        while (ends.size() < section.columns && next < runs.size()) {
-            double used = 0;
-            const std::size_t begin = next;
-            for (; next < runs.size(); ++next) {
-                const bool at_top = next == begin && (fresh || section.columns > 1);
-                used += height_of(section, runs[next].begin, runs[next].end, at_top);
-                if (used > height + 1e-6 && !(next == begin && fresh)) {
-                    break;
-                }
-            }
-            ends.push_back(next);
-        }
-        return ends;
-    };
-    if (section.columns > 1 && !section.slabs.empty() && y_ > style_.area.top) {
-        // The space before the columns; inside them the first slabs have none.
-        y_ += section.slabs.front().space_before;
-    }
+    put_lead(section, runs);
     std::size_t next = 0;
     while (next < runs.size()) {
+        const std::vector<std::size_t> ends = columns_from(section, runs, next);
+        const double pitch = column_width(style_, section.columns) + style_.gutter;
+        const bool loses_space = at_top() || section.columns > 1;
         const double top = y_;
-        double height = style_.area.bottom - top;
-        std::vector<std::size_t> ends = fill(next, top, height);
-        if (ends.back() == runs.size() && section.columns > 1) {
-            // The lowest height that still holds everything.
-            double low = 0;
-            while (height - low > 0.05) {
-                const double middle = (low + height) / 2;
-                std::vector<std::size_t> tried = fill(next, style_.area.top + 1, middle);
-                const bool whole = !tried.empty() && tried.back() == runs.size();
-                if (whole) {
-                    height = middle;
-                    ends = std::move(tried);
-                } else {
-                    low = middle;
-                }
-            }
-        }
-        double lowest = top;
-        const bool fresh = top <= style_.area.top;
         for (std::size_t column = 0; column < ends.size(); ++column) {
             Point corner{style_.area.left + static_cast<double>(column) * pitch, top};
             const std::size_t begin = next;
             for (; next < ends[column]; ++next) {
-                const bool at_top = next == begin && (fresh || section.columns > 1);
-                corner.y = put_run(section, runs[next], corner, at_top);
+                corner.y = put_run(section, runs[next], corner, next == begin && loses_space);
             }
-            lowest = std::max(lowest, corner.y);
+            y_ = std::max(y_, corner.y);
         }
-        y_ = lowest;
         if (next < runs.size()) {
             begin_page();
         }
     }
+}
+
+void Paging::put_lead(const FlowSection& section, const std::vector<Run>& runs) {
+    const FlowSection lead{1, false, section.lead, {}};
+    const double height = height_of(lead, 0, lead.slabs.size(), at_top());
+    const double first =
+        runs.empty() ? 0 : height_of(section, runs.front().begin, runs.front().end, true);
+    const double space =
+        section.columns > 1 && !section.slabs.empty() ? section.slabs.front().space_before : 0;
+    if (!section.lead.empty() && !at_top() &&
+        y_ + height + space + first > style_.area.bottom + 1e-6) {
+        begin_page();
+    }
+    y_ = put_run(lead, {0, lead.slabs.size()}, {style_.area.left, y_}, at_top());
+    // The space before the columns; inside them the first slabs have none.
+    y_ += at_top() ? 0 : space;
+}
+
+std::vector<std::size_t> Paging::columns_from(const FlowSection& section,
+                                              const std::vector<Run>& runs,
+                                              std::size_t first) const {
+    double high = style_.area.bottom - y_;
+    std::vector<std::size_t> ends = fill(section, runs, first, high);
+    if (ends.back() < runs.size() || section.columns == 1) {
+        return ends;
+    }
+    // The lowest height that still holds everything.
+    double low = 0;
+    while (high - low > 0.05) {
+        const double middle = (low + high) / 2;
+        std::vector<std::size_t> tried = fill(section, runs, first, middle);
+        if (tried.back() == runs.size()) {
+            high = middle;
+            ends = std::move(tried);
+        } else {
+            low = middle;
+        }
+    }
+    return ends;
+}
+
+std::vector<std::size_t> Paging::fill(const FlowSection& section,
+                                      const std::vector<Run>& runs,
+                                      std::size_t first,
+                                      double height) const {
+    const bool whole_page = at_top() && height >= style_.area.height() - 1e-6;
+    std::vector<std::size_t> ends;
+    std::size_t next = first;
+    while (ends.size() < section.columns && next < runs.size()) {
+        const std::size_t begin = next;
+        double used = 0;
+        for (; next < runs.size(); ++next) {
+            const bool loses_space = next == begin && (at_top() || section.columns > 1);
+            used += height_of(section, runs[next].begin, runs[next].end, loses_space);
+            // On a page of its own one run always fits, lest it be put off for ever.
+            if (used > height + 1e-6 && !(next == begin && whole_page)) {
+                break;
+            }
+        }
+        ends.push_back(next);
+    }
+    return ends;
 }
 
 std::optional<PagePlace> Paging::find(const std::string& anchor) const {

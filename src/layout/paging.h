@@ -17,6 +17,8 @@ struct FlowSection {
     std::size_t columns = 1;
     bool starts_page = false;
     std::vector<Slab> slabs;
+    /// Above the columns and across all of them: a heading that stays with them.
+    std::vector<Slab> lead;
 };
 
 /// Width of one of so many columns.
@@ -78,6 +80,22 @@ class Paging {
     };
 
     void begin_page();
+
+    [[nodiscard]] bool at_top() const { return y_ <= style_.area.top; }
+
+    /// A heading above columns stays with the first run in them.
+    void put_lead(const FlowSection& section, const std::vector<Run>& runs);
+
+    /// The runs from `first` on in columns on this page: where each ends.
+    [[nodiscard]] std::vector<std::size_t> columns_from(const FlowSection& section,
+                                                        const std::vector<Run>& runs,
+                                                        std::size_t first) const;
+
+    /// The same in columns no higher than that.
+    [[nodiscard]] std::vector<std::size_t> fill(const FlowSection& section,
+                                                const std::vector<Run>& runs,
+                                                std::size_t first,
+                                                double height) const;
     [[nodiscard]] std::vector<Run> runs_of(const FlowSection& section) const;
     void put(const Slab& slab, Point corner);
     double put_run(const FlowSection& section, const Run& run, Point corner, bool at_top);

@@ -150,6 +150,22 @@ TEST(Flow, AHeadingStaysWithWhatFollows) {
     }
 }
 
+TEST(Flow, AHeadingStaysWithTheColumnsUnderIt) {
+    for (int lines = 30; lines < 60; ++lines) {
+        const Made result = made({}, [&](Flow& flow) {
+            for (int i = 0; i < lines; ++i) {
+                flow.paragraph("line");
+            }
+            flow.heading("Cautions");
+            flow.columns(2);
+            flow.paragraph("Blades stay sheathed.");
+        });
+        for (const Page& page : result.document.pages) {
+            EXPECT_EQ(count(page, "Cautions"), count(page, "Blades stay sheathed.")) << lines;
+        }
+    }
+}
+
 TEST(Flow, ColumnsAreEven) {
     const Made result = made({}, [](Flow& flow) {
         flow.columns(2);
