@@ -27,6 +27,8 @@ struct KitRow {
     KitWay way;
     /// Besides the group of the head.
     std::string_view groups = {};
+    /// The head is only a part of it: the sling of the musket.
+    bool head_is_part = false;
 };
 
 /// Stages and ways: common practice, no source.
@@ -51,8 +53,8 @@ constexpr std::array kRows = std::to_array<KitRow>({
     {"belts.leather", "belts", 1, KitStage::borrow, KitWay::borrow},
     {"box.leather", "cartridge box", 1, KitStage::borrow, KitWay::borrow},
     {"hilt.metal", "bayonet", 1, KitStage::borrow, KitWay::borrow, "scabbard"},
-    {"sword.hilt", "sword", 1, KitStage::borrow, KitWay::borrow},
-    {"musket.sling", "musket", 1, KitStage::borrow, KitWay::borrow},
+    {"sword.hilt", "sword", 1, KitStage::borrow, KitWay::borrow, {}, true},
+    {"musket.sling", "musket", 1, KitStage::borrow, KitWay::borrow, {}, true},
     {"drum.shell", "drum", 1, KitStage::borrow, KitWay::borrow},
     {"fife.case", "fife case", 1, KitStage::borrow, KitWay::borrow},
     {"sash.cloth", "sash", 1, KitStage::season, KitWay::buy},
@@ -115,7 +117,7 @@ bool has_group(std::string_view groups, std::string_view group) {
 
 /// Whether the property is something on the thing, of a material of its own.
 bool is_on(const Property& row, const KitRow& thing, std::string_view group) {
-    return row.work != Work::none && row.key != thing.head &&
+    return row.work != Work::none && (thing.head_is_part || row.key != thing.head) &&
            (row.group() == group || has_group(thing.groups, row.group()));
 }
 
@@ -157,10 +159,12 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
     const Material& material = *man.material(head);
     KitThing thing;
     thing.item.name = called(row, man);
-    thing.item.material = material_in_words(man.language, material);
-    thing.item.material += material.made_of.empty() ? "" : ", " + material.made_of;
-    thing.item.colour = material.colour;
-    thing.item.metal = material.metal;
+    if (!row.head_is_part) {
+        thing.item.material = material_in_words(man.language, material);
+        thing.item.material += material.made_of.empty() ? "" : ", " + material.made_of;
+        thing.item.colour = material.colour;
+        thing.item.metal = material.metal;
+    }
     thing.quantity = quantity_of(row, man);
     thing.in_pairs = std::ranges::find(kPairwise, row.head) != kPairwise.end();
     thing.item.details = details_of(row, man);

@@ -250,12 +250,12 @@ constexpr std::array<std::pair<const Message*, const Message*>, 5> kUsualCaution
 void put_cautions(const Handout& handout, Flow& flow) {
     flow.heading(say(handout.language, messages::kBeforeYouMarch));
     flow.columns(2);
+    for (const std::string& own : handout.cautions) {
+        flow.paragraph(own, Voice::small);
+    }
     for (const auto& [subject, words] : kUsualCautions) {
         flow.subheading(say(handout.language, *subject));
         flow.paragraph(say(handout.language, *words), Voice::small);
-    }
-    for (const std::string& own : handout.cautions) {
-        flow.paragraph(own, Voice::small);
     }
     flow.slab(check_bar(handout.language, flow.width(), flow.press()));
     flow.columns(1);

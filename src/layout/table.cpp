@@ -76,6 +76,9 @@ class Setter {
     std::vector<double> widths_;
     std::vector<double> lefts_;
 
+    /// Letters hang low in their lines: more room above them looks the same as below.
+    [[nodiscard]] double top() const { return padding_ * (table_.row_rules ? 1.5 : 1); }
+
     [[nodiscard]] Speech head_speech() const {
         Speech speech = speech_of(Voice::small, style_);
         speech.type = small_capitals(style_.small, 0.05);
@@ -324,12 +327,21 @@ class Setter {
             }
         }
         slab.height = height + 2 * padding_;
+        // Words of any size stand on the first line of the largest.
+        double baseline = style_.body * kBaseline;
+        for (const std::vector<Line>& field : fields) {
+            baseline = field.empty() ? baseline
+                                     : std::max(baseline, field[0].speech.type.size * kBaseline);
+        }
         for (std::size_t i = 0; i < cells.size(); ++i) {
             double left = lefts_[i];
             put_before(cells[i], left, slab);
             // Words beside a picture stand in the middle of its height.
             const double spare = height - height_of(fields[i]);
-            double y = padding_ + (cells[i].picture ? spare / 2 : 0);
+            double y = top() + (cells[i].picture ? spare / 2 : 0);
+            if (!cells[i].picture && !fields[i].empty()) {
+                y += baseline - fields[i][0].speech.type.size * kBaseline;
+            }
             for (const Line& line : fields[i]) {
                 put(line.words,
                     line.speech,
@@ -362,9 +374,9 @@ class Setter {
         const double body = style_.body;
         if (cell.tick_box) {
             const double side = body * 0.78;
-            const double top = padding_ + body * kBaseline - side;
+            const double box_top = top() + body * kBaseline - side;
             slab.content.stroke(
-                rectangle({left, top, left + side, top + side}), kInk, 0.2 * style_.unit);
+                rectangle({left, box_top, left + side, box_top + side}), kInk, 0.2 * style_.unit);
             left += body * 1.35;
         }
         if (cell.swatch) {
@@ -373,7 +385,7 @@ class Setter {
             swatch.width = swatch.metal ? swatch.height : body * 1.45;
             const double inset = swatch.metal ? (body * 1.45 - swatch.width) / 2 : 0;
             draw_swatch(swatch,
-                        {left + inset, padding_ + body * kBaseline - swatch.height * 0.86},
+                        {left + inset, top() + body * kBaseline - swatch.height * 0.86},
                         slab.content);
             left += body * 2;
         }
