@@ -400,9 +400,13 @@ Document plate_of(const Uniform& uniform,
                   Timings& timings) {
     std::vector<Rect> frames;
     for (const Template* view : views_of(job)) {
-        frames.push_back(frame_of(*view, uniform));
+        frames.push_back(job.plate.callouts ? close_frame_of(*view, uniform)
+                                            : frame_of(*view, uniform));
     }
-    const Captions captions = captions_of(uniform);
+    Captions captions = captions_of(uniform);
+    if (!job.plate.callouts) {
+        captions.callouts.clear();
+    }
     const double scale =
         timings.measure("layout", [&] { return plate_scale(frames, captions, paper, type); });
     std::optional<Figure> button;
@@ -413,7 +417,11 @@ Document plate_of(const Uniform& uniform,
                              job.ornaments,
                              detail_scale(frame_of(*view->second), paper));
         }
-        return figures_of(uniform, job, scale);
+        std::vector<Figure> drawn = figures_of(uniform, job, scale);
+        for (std::size_t i = 0; i < drawn.size(); ++i) {
+            drawn[i].frame = frames[i];
+        }
+        return drawn;
     });
     const std::vector<PlateDetail> details =
         timings.measure("compose", [&] { return details_of(uniform, job, paper); });

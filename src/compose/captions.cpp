@@ -8,6 +8,7 @@
 #include "compose/compose.h"
 #include "compose/footnotes.h"
 #include "words/man_messages.h"
+#include "words/sheet_messages.h"
 #include "words/terms.h"
 
 namespace platewright {
@@ -244,6 +245,21 @@ void describe_buttons(const Particulars& to) {
     to.add("buttons", words + button_counts(to));
 }
 
+/// "cuffs: crimson, slashed": the first of a group's colours also tells of its shape.
+void add_callout(const Particulars& to, PropertyId id, const Material& material) {
+    const Property& row = properties()[id];
+    const auto shape = find_property(std::string(row.group()) + ".shape");
+    std::string words = metal_name(to.language(), material);
+    if (row.name() == "cloth" && shape && to.uniform.speaks(*shape) &&
+        properties()[*shape].kind == Kind::choice) {
+        words +=
+            ", " + choice_term(to.language(), properties()[*shape].key, to.uniform.word(*shape));
+    }
+    to.captions.callouts.push_back(
+        {std::string(row.key),
+         say(to.language(), messages::kNameAndValue, {term(to.language(), row.called()), words})});
+}
+
 void describe_key(const Particulars& to) {
     std::vector<PropertyId> order(properties().size());
     std::iota(order.begin(), order.end(), PropertyId{0});
@@ -256,6 +272,7 @@ void describe_key(const Particulars& to) {
             !same_as_plume(to.uniform, row)) {
             add_to_key(
                 to.captions, *material, term(to.language(), row.called()) + to.notes.mark(id));
+            add_callout(to, id, *material);
         }
     }
 }

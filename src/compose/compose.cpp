@@ -300,10 +300,17 @@ class Painting {
         return all;
     }
 
+    /// Rings are marks of rank too.
+    static PropertyId property_of_marks(const Detail& detail) {
+        return property_id((detail.group == "service" ? "service" : "marks") +
+                           std::string(".cloth"));
+    }
+
     /// What a trimming is made of.
     static std::optional<PropertyId> property_of(const Detail& detail) {
         return detail.kind == DetailKind::buttons    ? detail.style
                : detail.kind == DetailKind::ornament ? detail.device
+               : detail.kind == DetailKind::marks    ? property_of_marks(detail)
                                                      : detail.cloth.property;
     }
 
@@ -392,25 +399,50 @@ class Painting {
     }
 };
 
+/// All that is drawn, with some paper round it.
+Rect box_of(const Template& from, const Uniform& uniform, double air) {
+    const Easel easel(uniform, 1, false);
+    Rect box;
+    for (const Part& part : from.parts) {
+        if (part.clip.empty() && easel.holds(part.when) && easel.colour_of(part.cloth)) {
+            box.include(part.shape.bounds().grown(air));
+        }
+    }
+    return box;
+}
+
+/// Room for the outline and a little paper round it; round a tailor's drawing more, for its
+/// measures.
+constexpr double kAir = 14;
+constexpr double kAirOfFlat = 40;
+
+bool is_figure(const Template& from) {
+    return from.view == "front" || from.view == "back" || from.view == "side";
+}
+
 }  // namespace
 
 Rect frame_of(const Template& from, const Uniform& uniform) {
-    // Room for the outline and a little paper round it; round a tailor's drawing more, for its
-    // measures.
-    const double air = from.view == "flat" ? 40 : 14;
-    const Easel easel(uniform, 1, false);
-    const bool figure = from.view == "front" || from.view == "back" || from.view == "side";
-    if (!figure && from.view != "flat") {
+    if (!is_figure(from) && from.view != "flat") {
         return from.frame;
     }
     // What is laid flat comes in many sizes in one file; its frame is what is drawn.
-    Rect frame = from.view == "flat" ? Rect{} : from.frame;
-    for (const Part& part : from.parts) {
-        if (part.clip.empty() && easel.holds(part.when) && easel.colour_of(part.cloth)) {
-            frame.include(part.shape.bounds().grown(air));
-        }
+    const bool flat = from.view == "flat";
+    Rect frame = box_of(from, uniform, flat ? kAirOfFlat : kAir);
+    if (!flat || frame.empty()) {
+        frame.include(from.frame);
     }
-    return frame.empty() ? from.frame : frame;
+    return frame;
+}
+
+Rect close_frame_of(const Template& from, const Uniform& uniform) {
+    Rect frame = frame_of(from, uniform);
+    const Rect box = box_of(from, uniform, kAir);
+    if (is_figure(from) && !box.empty()) {
+        frame.left = box.left;
+        frame.right = box.right;
+    }
+    return frame;
 }
 
 std::optional<Rect> frame_of(const Template& from, std::string_view name) {

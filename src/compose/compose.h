@@ -29,6 +29,9 @@ Rect frame_of(const Template& from);
 /// a scale before composing.
 Rect frame_of(const Template& from, const Uniform& uniform);
 
+/// The same without paper at the sides, where nothing is drawn.
+Rect close_frame_of(const Template& from, const Uniform& uniform);
+
 /// The part of a template that shows a matter best: `cuff`, `hat`; nothing if it has no such frame.
 std::optional<Rect> frame_of(const Template& from, std::string_view name);
 

@@ -60,6 +60,13 @@ struct KeyEntry {
     std::string worn;
 };
 
+/// What may be pointed at on a figure: `lapels: sea green`; `key`: the property by which figures
+/// tell where it is seen.
+struct CalloutWords {
+    std::string key;
+    std::string words;
+};
+
 /// Everything that is printed about a man, so that sheets need no uniform.
 struct Captions {
     Language language = Language::english;
@@ -73,6 +80,8 @@ struct Captions {
     std::vector<KeyEntry> key;
     /// "buttons: white metal, No. 4" and so on: what the figure is too small to show.
     std::vector<std::pair<std::string, std::string>> particulars;
+    /// In the order of importance.
+    std::vector<CalloutWords> callouts;
 };
 
 }  // namespace platewright

@@ -45,10 +45,19 @@ struct Column {
     }
 };
 
-/// The site nearest the column.
+const std::vector<Point>& sites_for(const Callout& callout, const Column& column) {
+    return column.on_left ? callout.from_left : callout.from_right;
+}
+
+bool fits(const Callout& callout, const Column& column) {
+    return !column.box.empty() && !sites_for(callout, column).empty();
+}
+
+/// The site nearest the column that it may be pointed at from.
 Point nearest_site(const Callout& callout, const Column& column) {
-    return *std::ranges::min_element(
-        callout.sites, {}, [&column](Point site) { return std::abs(site.x - column.edge()); });
+    return *std::ranges::min_element(sites_for(callout, column), {}, [&column](Point site) {
+        return std::abs(site.x - column.edge());
+    });
 }
 
 /// Puts every label into one of two columns, then evens them out.
@@ -57,16 +66,19 @@ class Sides {
     Sides(const std::vector<Callout>& callouts, const Type& type, Ruler& ruler)
         : callouts_(callouts), type_(type), ruler_(ruler) {}
 
-    void share(Column& left, Column& right) {
+    void share(Column& left, Column& right, std::vector<std::size_t>& left_out) {
         for (std::size_t i = 0; i < callouts_.size(); ++i) {
-            const bool goes_left =
-                !left.box.empty() && (right.box.empty() || way(i, left) < way(i, right));
+            const bool may_left = fits(callouts_[i], left);
+            const bool may_right = fits(callouts_[i], right);
+            if (!may_left && !may_right) {
+                left_out.push_back(i);
+                continue;
+            }
+            const bool goes_left = may_left && (!may_right || way(i, left) <= way(i, right));
             Column& column = goes_left ? left : right;
             column.labels.push_back(label(i, column));
         }
-        if (!left.box.empty() && !right.box.empty()) {
-            while (even_out(left, right) || even_out(right, left)) {
-            }
+        while (even_out(left, right) || even_out(right, left)) {
         }
     }
 
@@ -78,6 +90,11 @@ class Sides {
     /// How far a line from the column has to go sideways.
     [[nodiscard]] double way(std::size_t number, const Column& column) const {
         return std::abs(nearest_site(callouts_[number], column).x - column.edge());
+    }
+
+    /// How much longer a label's line becomes.
+    [[nodiscard]] double loss(const Label& label, const Column& from, const Column& to) const {
+        return way(label.number, to) - way(label.number, from);
     }
 
     Label label(std::size_t number, const Column& column) {
@@ -98,9 +115,16 @@ class Sides {
         if (from.labels.empty() || (from.labels.size() < to.labels.size() + 2 && !too_full)) {
             return false;
         }
-        const auto moved = std::ranges::min_element(from.labels, {}, [&](const Label& label) {
-            return way(label.number, to) - way(label.number, from);
-        });
+        auto moved = from.labels.end();
+        for (auto each = from.labels.begin(); each != from.labels.end(); ++each) {
+            if (fits(callouts_[each->number], to) &&
+                (moved == from.labels.end() || loss(*each, from, to) < loss(*moved, from, to))) {
+                moved = each;
+            }
+        }
+        if (moved == from.labels.end()) {
+            return false;
+        }
         Label again = label(moved->number, to);
         if (to.height_of_labels(gap) + gap + again.height > to.box.height()) {
             return false;
@@ -222,7 +246,7 @@ CalloutPlan place_callouts(const std::vector<Callout>& callouts,
     CalloutPlan plan;
     Column left{columns.left, true, {}};
     Column right{columns.right, false, {}};
-    Sides(callouts, type, ruler).share(left, right);
+    Sides(callouts, type, ruler).share(left, right, plan.left_out);
     for (Column* column : {&left, &right}) {
         settle(*column, type.size, plan.left_out);
         for (const Label& label : column->labels) {

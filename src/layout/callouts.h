@@ -13,10 +13,12 @@
 
 namespace platewright::sheet {
 
-/// What is to be said, and the places on the page any of which may be pointed at. At least one.
+/// What is to be said, and the places on the page that may be pointed at from the left and from the
+/// right; one of the two may be empty.
 struct Callout {
     std::string words;
-    std::vector<Point> sites;
+    std::vector<Point> from_left;
+    std::vector<Point> from_right;
 };
 
 /// Where words may stand, mm on paper: left and right of the picture; either may be empty.
@@ -38,7 +40,7 @@ struct PlacedCallout {
 };
 
 /// Callouts in place, left column first, each from the top. `left_out`: numbers of those for which
-/// the columns had no room, the last ones first.
+/// the columns had no room or that have no site, the last ones first.
 struct CalloutPlan {
     std::vector<PlacedCallout> placed;
     std::vector<std::size_t> left_out;

@@ -32,6 +32,9 @@ struct FigureRow {
     double height = 0;
 };
 
+/// Width of callouts on A4: "pocket piping: sea green" on two lines.
+constexpr double kCallouts = 27;
+
 FigureRow row_of(const Task& task) {
     FigureRow row;
     Rect all;
@@ -159,7 +162,7 @@ void set_words(Plan& plan, const Task& task, double width, Ruler& ruler) {
 std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
     const Spaces s = spaces_of(plan);
     const FigureRow row = row_of(task);
-    const double width = row.width * plan.factor;
+    const double width = row.width * plan.factor + 2 * task.callout_width();
     const double height = row.height * plan.factor;
     const double label = task.frames.empty() ? 0 : s.label;
     const double fixed = s.head + height + label + s.before_title + s.foot;
@@ -173,7 +176,10 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
     }
     const double middle = plan.neat.centre().x;
     const double top = plan.neat.top + s.head + spare * 0.3;
-    plan.figures = {middle - width / 2, top, middle + width / 2, top + height};
+    plan.figures = {middle - width / 2 + task.callout_width(),
+                    top,
+                    middle + width / 2 - task.callout_width(),
+                    top + height};
     plan.words = {plan.neat.left + s.side,
                   plan.figures.bottom + label + s.before_title + spare * 0.25,
                   plan.neat.right - s.side,
@@ -188,7 +194,7 @@ std::optional<Plan> plan_beside(Plan plan, const Task& task, Ruler& ruler) {
     plan.beside = true;
     const Spaces s = spaces_of(plan);
     const FigureRow row = row_of(task);
-    const double width = row.width * plan.factor;
+    const double width = row.width * plan.factor + 2 * task.callout_width();
     const double height = row.height * plan.factor;
     const double left_width = plan.neat.width() - width - 2 * s.side;
     const double fixed = s.head + height + s.label + s.foot * 0.5;
@@ -203,8 +209,9 @@ std::optional<Plan> plan_beside(Plan plan, const Task& task, Ruler& ruler) {
     }
     const double top = plan.neat.top + s.head + (plan.neat.height() - fixed) * 0.5;
     const double left = plan.neat.left + s.side * 0.5;
-    plan.figures = {left, top, left + width, top + height};
-    plan.words = {plan.figures.right + s.side * 0.5,
+    plan.figures = {
+        left + task.callout_width(), top, left + width - task.callout_width(), top + height};
+    plan.words = {left + width + s.side * 0.5,
                   plan.neat.top + margin,
                   plan.neat.right - s.side,
                   plan.neat.bottom - margin};
@@ -248,7 +255,7 @@ bool figures_fit(const Task& task, double scale) {
     set_frame(plan, task);
     const Spaces s = spaces_of(plan);
     const FigureRow row = row_of(task);
-    const double width = row.width / scale;
+    const double width = row.width / scale + 2 * task.callout_width();
     const double height = row.height / scale;
     const bool below =
         width <= plan.neat.width() && s.head + height + s.label + s.before_title + s.foot <=
@@ -314,6 +321,10 @@ Plan shrink(const Task& task, double scale, double body, Ruler& ruler) {
 }
 
 }  // namespace
+
+double Task::callout_width() const {
+    return captions.callouts.empty() || frames.empty() ? 0 : kCallouts * unit_of(paper);
+}
 
 double unit_of(const Paper& paper) {
     return std::clamp(std::sqrt(paper.width * paper.height / (210.0 * 297.0)), 0.4, 3.0);

@@ -19,6 +19,9 @@ struct Task {
     std::vector<Rect> frames;
     const Captions& captions;
     Paper paper;
+
+    /// Width of the words on each side of the figures that name things, mm; 0 if there are none.
+    [[nodiscard]] double callout_width() const;
 };
 
 /// What a plate gives up so that its words fit, one after the other.

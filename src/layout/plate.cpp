@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "layout/callouts.h"
 #include "layout/furniture.h"
 #include "layout/ground.h"
 #include "layout/layout.h"
@@ -261,6 +262,49 @@ void put_detail(const PlateDetail& detail,
     std::move(ring).put_on(page);
 }
 
+/// Where on the page a property's material is seen on a figure.
+std::vector<Point> sites_on(const Figure& figure,
+                            const Stand& stand,
+                            const Plan& plan,
+                            const std::string& key) {
+    /// Smaller than this on the body, in mm², nobody would find it.
+    constexpr double least_area = 150;
+    std::vector<Point> sites;
+    const auto seen = figure.seen.find(key);
+    if (seen != figure.seen.end() && seen->second.area >= least_area) {
+        for (const Site& site : seen->second.sites) {
+            sites.push_back(stand.at + site.at * plan.factor);
+        }
+    }
+    return sites;
+}
+
+/// Things of the first figure are named on its left, those of the last on its right; of a single
+/// figure on both sides.
+void put_callouts(const std::vector<Figure>& figures,
+                  const std::vector<Stand>& stands,
+                  const Captions& captions,
+                  const Plan& plan,
+                  double width,
+                  Ruler& ruler,
+                  Page& page) {
+    std::vector<sheet::Callout> callouts;
+    for (const CalloutWords& words : captions.callouts) {
+        callouts.push_back({words.words,
+                            sites_on(figures.front(), stands.front(), plan, words.key),
+                            sites_on(figures.back(), stands.back(), plan, words.key)});
+    }
+    const double air = 1.2 * plan.style.unit;
+    const Rect& row = plan.figures;
+    const sheet::CalloutColumns columns{
+        {row.left - width + air, row.top, row.left - air, row.bottom},
+        {row.right + air, row.top, row.right + width - air, row.bottom}};
+    const Type type = sheet::italic(plan.style.small());
+    Layer layer("callouts");
+    sheet::draw_callouts(sheet::place_callouts(callouts, columns, type, ruler), type, layer);
+    std::move(layer).put_on(page);
+}
+
 void put_words(const Plan& plan, Page& page) {
     Layer title("title");
     double y = plan.words.top;
@@ -390,6 +434,9 @@ Document lay_out_plate(const std::vector<Figure>& figures,
         put_detail(detail, stands, plan, captions.language, ruler, roundels, page);
     }
     put_labels(figures, stands, plan, captions.language, ruler, page);
+    if (task.callout_width() > 0) {
+        put_callouts(figures, stands, captions, plan, task.callout_width(), ruler, page);
+    }
     put_words(plan, page);
     put_credits(captions, task, plan, ruler, page);
     warn_if_small(plan, to);

@@ -330,6 +330,9 @@ std::string dump(const SpecifiedPlate& plate, const SourceMap& sources) {
     to.line("figure", plate.figure);
     to.lines("views", plate.views);
     to.lines("details", plate.details);
+    if (plate.callouts) {
+        to.line("callouts", "yes", std::nullopt);
+    }
     dump_place_of_man(plate, to);
     to.values(plate.values);
     to.group_grounds(plate.group_grounds);

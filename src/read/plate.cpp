@@ -42,6 +42,7 @@ class PlateReader {
                         {kFigure, figure},
                         {"views", &plate_.views},
                         {"details", &plate_.details},
+                        {"callouts", &plate_.callouts},
                         {"regiment", &plate_.regiment},
                         {"regulation", &plate_.regulation},
                         {"class", &plate_.corps_class},

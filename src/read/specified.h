@@ -112,6 +112,8 @@ struct SpecifiedPlate {
     std::vector<WrittenText> views;
     /// Parts to show enlarged: `cuff`, `collar`.
     std::vector<WrittenText> details;
+    /// Things are named beside the figure.
+    bool callouts = false;
     /// The man's place in a regulation; all empty on a plate that stands alone. `regiment` is the
     /// name of a file where it ends in `.yaml`, else a name of the series.
     std::optional<WrittenText> regulation;

@@ -69,6 +69,10 @@ constexpr std::array kPlate = std::to_array<Key>({
      .holds = Holds::lines,
      .meaning = "what to show enlarged, as far as there is room: `hat`, `collar`, `breast`, "
                 "`shoulder`, `cuff`, `pocket`, `turnback` …"},
+    {.key = "callouts",
+     .holds = Holds::yes_or_no,
+     .meaning = "`yes` to name things beside the figure, each with a line to it; `no` if not "
+                "written"},
     {.key = "regiment",
      .meaning = "the man's regiment: the path of its file from this one, or a name in the series "
                 "of `regulation`",

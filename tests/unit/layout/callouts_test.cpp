@@ -13,6 +13,11 @@ namespace {
 
 const CalloutColumns kColumns{{0, 0, 40, 200}, {140, 0, 180, 200}};
 
+/// To be pointed at from either side.
+Callout anywhere(std::string words, const std::vector<Point>& sites) {
+    return {std::move(words), sites, sites};
+}
+
 /// Crossing in their inner parts.
 bool cross_inside(Point a, Point b, Point c, Point d) {
     const auto side = [](Point p, Point q, Point r) { return cross(q - p, r - p); };
@@ -39,7 +44,10 @@ TEST(Callouts, StandsLevelWithItsSiteWhereThereIsRoom) {
     const Typesetter type;
     Ruler ruler(type);
     const auto plan =
-        place_callouts({{"lapels", {{60, 50}}}, {"cuffs", {{120, 90}}}}, kColumns, roman(3), ruler);
+        place_callouts({anywhere("lapels", {{60, 50}}), anywhere("cuffs", {{120, 90}})},
+                       kColumns,
+                       roman(3),
+                       ruler);
     ASSERT_EQ(plan.placed.size(), 2U);
     EXPECT_TRUE(plan.placed[0].on_left);
     EXPECT_FALSE(plan.placed[1].on_left);
@@ -54,7 +62,7 @@ TEST(Callouts, EvensTheColumnsOut) {
     Ruler ruler(type);
     std::vector<Callout> callouts;
     for (int i = 0; i < 9; ++i) {
-        callouts.push_back({"word", {{50.0 + i, 10.0 * i}}});
+        callouts.push_back(anywhere("word", {{50.0 + i, 10.0 * i}}));
     }
     const auto plan = place_callouts(callouts, kColumns, roman(3), ruler);
     const auto left = std::ranges::count(plan.placed, true, &PlacedCallout::on_left);
@@ -66,14 +74,25 @@ TEST(Callouts, TakesTheNearerOfTwoSites) {
     const Typesetter type;
     Ruler ruler(type);
     const auto plan = place_callouts(
-        {{"cuffs", {{60, 50}, {120, 50}}}}, {{}, {140, 0, 180, 200}}, roman(3), ruler);
+        {anywhere("cuffs", {{60, 50}, {120, 50}})}, {{}, {140, 0, 180, 200}}, roman(3), ruler);
     EXPECT_EQ(plan.placed.at(0).site, (Point{120, 50}));
+}
+
+TEST(Callouts, PointsOnlyFromWhereItMay) {
+    const Typesetter type;
+    Ruler ruler(type);
+    std::vector<Callout> callouts(8, Callout{"word", {{130, 5}}, {}});
+    callouts.push_back({"nowhere", {}, {}});
+    const auto plan = place_callouts(callouts, kColumns, roman(3), ruler);
+    EXPECT_EQ(std::ranges::count(plan.placed, true, &PlacedCallout::on_left), 8);
+    EXPECT_EQ(plan.left_out, std::vector<std::size_t>{8});
+    expect_sound(plan, "from the left alone");
 }
 
 TEST(Callouts, LeavesOutTheLastWhereThereIsNoRoom) {
     const Typesetter type;
     Ruler ruler(type);
-    const std::vector<Callout> callouts(5, Callout{"word", {{100, 5}}});
+    const std::vector<Callout> callouts(5, anywhere("word", {{100, 5}}));
     const auto plan = place_callouts(callouts, {{}, {140, 0, 180, 12}}, roman(3), ruler);
     EXPECT_EQ(plan.placed.size() + plan.left_out.size(), 5U);
     ASSERT_FALSE(plan.left_out.empty());
@@ -92,9 +111,16 @@ TEST(Callouts, NeverOverlapOrCrossOnThreeHundredPictures) {
         for (int i = number(1, 24); i > 0; --i) {
             const std::string words =
                 number(0, 3) == 0 ? "rank marks: two chevrons of yellow, point up" : "cuffs: buff";
-            callouts.push_back({words, {}});
+            callouts.push_back({words, {}, {}});
+            const int sides = number(0, 2);
             for (int k = number(1, 2); k > 0; --k) {
-                callouts.back().sites.push_back({1.0 * number(50, 130), 1.0 * number(0, 200)});
+                const Point site{1.0 * number(50, 130), 1.0 * number(0, 200)};
+                if (sides != 1) {
+                    callouts.back().from_left.push_back(site);
+                }
+                if (sides != 0) {
+                    callouts.back().from_right.push_back(site);
+                }
             }
         }
         const auto plan = place_callouts(callouts, kColumns, roman(3), ruler);
@@ -106,7 +132,7 @@ TEST(Callouts, NeverOverlapOrCrossOnThreeHundredPictures) {
 TEST(Callouts, AreDrawnWithTheirWords) {
     const Typesetter type;
     Ruler ruler(type);
-    const auto plan = place_callouts({{"lapels", {{60, 50}}}}, kColumns, roman(3), ruler);
+    const auto plan = place_callouts({anywhere("lapels", {{60, 50}})}, kColumns, roman(3), ruler);
     Layer layer("callouts");
     draw_callouts(plan, roman(3), layer);
     Page page;

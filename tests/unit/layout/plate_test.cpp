@@ -390,5 +390,31 @@ TEST(Plate, KeepsWordsOnOneLineWhateverCharactersTheyHold) {
     }
 }
 
+TEST(Plate, NamesThingsBesideItsFiguresWithinTheFrame) {
+    const Typesetter type;
+    Captions captions = sample::captions();
+    captions.callouts = {{"coat.cloth", "coat: dark blue"}, {"hat.felt", "hat: black"}};
+    const Paper paper;
+    const std::vector<Rect> frames{sample::man("front", 8).frame, sample::man("back", 8).frame};
+    const double scale = plate_scale(frames, captions, paper, type);
+    std::vector<Figure> figures{sample::man("front", scale), sample::man("back", scale)};
+    figures[0].seen["coat.cloth"] = {90'000, {{{-200, 700}, 50}}};
+    figures[1].seen["hat.felt"] = {90'000, {{{100, -20}, 50}}};
+    Diagnostics problems;
+    const Document plate =
+        lay_out_plate(figures, std::nullopt, {}, captions, paper, type, problems);
+    const Captions without = sample::captions();
+    EXPECT_GE(scale, plate_scale(frames, without, paper, type));
+    std::size_t found = 0;
+    for (const Written& line : written(plate)) {
+        const bool left = line.words == "coat: dark blue";
+        if (left || line.words == "hat: black") {
+            ++found;
+            EXPECT_TRUE(left ? line.box.right < 60 : line.box.left > 150) << line.words;
+        }
+    }
+    EXPECT_EQ(found, 2U);
+}
+
 }  // namespace
 }  // namespace platewright
