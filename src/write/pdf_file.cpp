@@ -69,6 +69,13 @@ PdfObject PdfFile::add_stream(std::string_view entries, std::string_view data) {
     return object;
 }
 
+PdfObject PdfFile::add_plain_stream(std::string_view entries, std::string_view data) {
+    std::string body = "<< " + std::string(entries);
+    body += " /Length " + std::to_string(data.size()) + " >>\nstream\n";
+    body += data;
+    return add(body + "\nendstream");
+}
+
 std::string PdfFile::finish(PdfObject catalog, PdfObject info) const {
     // Four bytes above 127 tell programs that move files about that this is no plain text.
     std::string made = "%PDF-1.7\n%\xE2\xE3\xCF\xD3\n";

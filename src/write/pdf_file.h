@@ -27,6 +27,9 @@ class PdfFile {
     void set_stream(PdfObject object, std::string_view entries, std::string_view data);
     PdfObject add_stream(std::string_view entries, std::string_view data);
 
+    /// A stream that programs may read without unpacking it.
+    PdfObject add_plain_stream(std::string_view entries, std::string_view data);
+
     /// The whole file.
     [[nodiscard]] std::string finish(PdfObject catalog, PdfObject info) const;
 

@@ -42,6 +42,54 @@ TEST(WritePdf, HasOneBookmarkAPage) {
     EXPECT_TRUE(has(bytes, "/MediaBox [0 0 566.929 255.118]"));
 }
 
+TEST(WritePdf, WritesTheOutlineOfTheDocument) {
+    Document document = test::sample();
+    document.pages.push_back(document.pages[0]);
+    const double height = document.pages[0].height;
+    document.outline = {{"What to get", 1, 0, 0},
+                        {"Where the marks go", 1, 1, height / 2},
+                        {"Chevrons (two)", 2, 1, height},
+                        {"nowhere", 1, 7, 0}};
+    const std::string bytes = write_pdf(document, Typesetter(), std::nullopt);
+    EXPECT_TRUE(has(bytes, "/Title (What to get)"));
+    EXPECT_TRUE(has(bytes, "/Title (Chevrons \\(two\\))"));
+    EXPECT_TRUE(has(bytes, "/XYZ null 255.1 null]"));
+    EXPECT_TRUE(has(bytes, "/XYZ null 127.6 null]"));
+    EXPECT_TRUE(has(bytes, "/XYZ null 0 null]"));
+    EXPECT_TRUE(has(bytes, "/Count 3 >>"));
+    EXPECT_FALSE(has(bytes, "nowhere"));
+}
+
+TEST(WritePdf, AnOutlineDeeperThanAnythingEnds) {
+    Document document = test::sample();
+    document.outline = {{"deep", 9, 0, 0}, {"negative", -4, 0, 0}, {"deeper", 2'000'000, 0, 0}};
+    EXPECT_TRUE(has(write_pdf(document, Typesetter(), std::nullopt), "/Title (deeper)"));
+}
+
+TEST(WritePdf, WritesLinks) {
+    Document document = test::sample();
+    const double height = document.pages[0].height;
+    document.pages[0].links = {{{10, height - 20, 30, height - 10}, "", 0, 0},
+                               {{0, 0, 10, 10}, "mailto:a(b)@example.org", 0, 0},
+                               {{0, 0, 10, 10}, "", 5, 0}};
+    const std::string bytes = write_pdf(document, Typesetter(), std::nullopt);
+    EXPECT_TRUE(has(bytes, "/Rect [28.35 28.35 85.04 56.69 ] /Dest ["));
+    EXPECT_TRUE(has(bytes, "/URI (mailto:a\\(b\\)@example.org)"));
+    EXPECT_FALSE(has(write_pdf(test::sample(), Typesetter(), std::nullopt), "/Annots"));
+}
+
+TEST(WritePdf, HoldsMetadataInPlainText) {
+    Document document = test::sample();
+    document.title = "Lapels & cuffs <1784>";
+    document.language = "de";
+    const std::string bytes = write_pdf(document, Typesetter(), 0);
+    EXPECT_TRUE(
+        has(bytes, "<rdf:li xml:lang=\"x-default\">Lapels &amp; cuffs &lt;1784&gt;</rdf:li>"));
+    EXPECT_TRUE(has(bytes, "<dc:language><rdf:Bag><rdf:li>de</rdf:li>"));
+    EXPECT_TRUE(has(bytes, "<xmp:CreateDate>1970-01-01T00:00:00Z</xmp:CreateDate>"));
+    EXPECT_FALSE(has(write_pdf(document, Typesetter(), std::nullopt), "CreateDate"));
+}
+
 TEST(WritePdf, PacksShiftedCopiesOfAnOutline) {
     Document document;
     document.pages.emplace_back();
