@@ -46,7 +46,7 @@ class Setter {
   public:
     Setter(const Table& table, double width, Press& press)
         : table_(table), press_(press), style_(press.style), width_(width) {
-        padding_ = style_.body * (table.row_rules ? 0.3 : 0.1);
+        padding_ = style_.body * (table.row_rules ? 0.34 : 0.1);
         find_widths();
     }
 
@@ -77,7 +77,7 @@ class Setter {
     std::vector<double> lefts_;
 
     /// Letters hang low in their lines: more room above them looks the same as below.
-    [[nodiscard]] double top() const { return padding_ * (table_.row_rules ? 1.5 : 1); }
+    [[nodiscard]] double top() const { return padding_ * (table_.row_rules ? 1.3 : 1); }
 
     [[nodiscard]] Speech head_speech() const {
         Speech speech = speech_of(Voice::small, style_);
@@ -272,6 +272,10 @@ class Setter {
         return height;
     }
 
+    static double baseline_of(const std::vector<Line>& lines) {
+        return lines.front().speech.type.size * kBaseline;
+    }
+
     /// One slab, or several where the row is higher than a page.
     std::vector<Slab> row_slabs(const TableRow& row) {
         std::vector<std::vector<Line>> fields;
@@ -318,21 +322,21 @@ class Setter {
                   const std::vector<std::vector<Line>>& fields,
                   bool last) {
         Slab slab;
+        // Words of any size stand on the first line of the largest.
+        double baseline = style_.body * kBaseline;
+        for (const std::vector<Line>& field : fields) {
+            baseline = field.empty() ? baseline : std::max(baseline, baseline_of(field));
+        }
         double height = style_.leading;
         for (std::size_t i = 0; i < cells.size(); ++i) {
-            height = std::max(height, height_of(fields[i]));
+            const double drop = fields[i].empty() ? 0 : baseline - baseline_of(fields[i]);
+            height = std::max(height, drop + height_of(fields[i]));
             if (cells[i].picture) {
                 const Picture& picture = *cells[i].picture;
                 height = std::max(height, picture.frame.height() * picture.factor);
             }
         }
         slab.height = height + 2 * padding_;
-        // Words of any size stand on the first line of the largest.
-        double baseline = style_.body * kBaseline;
-        for (const std::vector<Line>& field : fields) {
-            baseline = field.empty() ? baseline
-                                     : std::max(baseline, field[0].speech.type.size * kBaseline);
-        }
         for (std::size_t i = 0; i < cells.size(); ++i) {
             double left = lefts_[i];
             put_before(cells[i], left, slab);
@@ -340,7 +344,7 @@ class Setter {
             const double spare = height - height_of(fields[i]);
             double y = top() + (cells[i].picture ? spare / 2 : 0);
             if (!cells[i].picture && !fields[i].empty()) {
-                y += baseline - fields[i][0].speech.type.size * kBaseline;
+                y += baseline - baseline_of(fields[i]);
             }
             for (const Line& line : fields[i]) {
                 put(line.words,
