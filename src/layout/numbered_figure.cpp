@@ -110,11 +110,11 @@ Slab numbered_figure(const Figure& figure,
     const Point origin = slab.pictures.front().at;
     std::vector<Callout> callouts;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        Callout callout{std::to_string(i + 1), {}};
+        std::vector<Point> sites;
         for (const Point site : parts[i].sites) {
-            callout.sites.push_back(origin + site * factor);
+            sites.push_back(origin + site * factor);
         }
-        callouts.push_back(std::move(callout));
+        callouts.push_back({std::to_string(i + 1), sites, sites});
     }
     const std::vector<std::size_t> left_out =
         put_numbers(callouts, {left, 0, room - left, height}, room, press, slab);
