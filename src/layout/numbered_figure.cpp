@@ -110,11 +110,14 @@ Slab numbered_figure(const Figure& figure,
     const Point origin = slab.pictures.front().at;
     std::vector<Callout> callouts;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        std::vector<Point> sites;
+        Callout callout{std::to_string(i + 1), {}, {}};
+        const double middle = figure.frame.centre().x;
         for (const Point site : parts[i].sites) {
-            sites.push_back(origin + site * factor);
+            // No line runs across the man to a place on his other side.
+            (site.x < middle ? callout.from_left : callout.from_right)
+                .push_back(origin + site * factor);
         }
-        callouts.push_back({std::to_string(i + 1), sites, sites});
+        callouts.push_back(std::move(callout));
     }
     const std::vector<std::size_t> left_out =
         put_numbers(callouts, {left, 0, room - left, height}, room, press, slab);
