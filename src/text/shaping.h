@@ -57,8 +57,12 @@ struct Line {
 /// Bytes that are set of any one string.
 inline constexpr std::size_t kSetBytes = 16'384;
 
+/// Keeps two words on one line.
+inline constexpr std::string_view kNoBreakSpace = "\u00a0";
+
 /// Text that every format can hold: valid UTF-8 of at most kSetBytes; bad bytes become U+FFFD,
-/// control characters, line ends and tabs a space. `keep_lines` leaves line feeds alone.
+/// control characters, line ends and tabs a space, and so do no-break spaces, which are narrower in
+/// the family. `keep_lines`, for what is still to be broken, leaves line feeds and those alone.
 std::string printable(std::string_view words, bool keep_lines = false);
 
 /// Shapes one line.

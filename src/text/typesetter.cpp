@@ -42,18 +42,41 @@ LineMeasures Typesetter::measures(const Type& type) const {
 
 namespace {
 
+/// Makes no-break spaces plain ones and gives their places. The family's own is so narrow that
+/// numbers run into their units.
+std::vector<std::size_t> take_no_break_spaces(std::string& clean) {
+    std::vector<std::size_t> places;
+    for (std::size_t at = clean.find(kNoBreakSpace); at != std::string::npos;
+         at = clean.find(kNoBreakSpace, at + 1)) {
+        clean.replace(at, kNoBreakSpace.size(), " ");
+        places.push_back(at);
+    }
+    return places;
+}
+
+/// No line may end between that place and the character behind it.
+PangoAttribute* unbroken(const std::string& clean, std::size_t place) {
+    const char* behind = clean.c_str() + std::min(place + 1, clean.size());
+    const char* end = *behind == '\0' ? behind : g_utf8_next_char(behind);
+    PangoAttribute* made = pango_attr_allow_breaks_new(FALSE);
+    made->start_index = static_cast<guint>(place);
+    made->end_index = static_cast<guint>(end - clean.c_str());
+    return made;
+}
+
 /// Breaks `clean` at that width; `mode` says whether words may be broken inside. Each line as it
 /// stands in `clean`, without white space at its ends.
-std::vector<std::string> broken(Typesetter::Impl& impl,
-                                const std::string& clean,
-                                const Type& type,
-                                double width,
-                                PangoWrapMode mode) {
+std::vector<std::string> broken(
+    Typesetter::Impl& impl, std::string clean, const Type& type, double width, PangoWrapMode mode) {
     Type used = type;
     used.face = impl.face_for(clean, type.face);
+    const std::vector<std::size_t> joints = take_no_break_spaces(clean);
     PangoLayout* layout = impl.engine_for(clean, used.face).lay_out(clean, used);
-    // The library adds half of the spacing before and half behind each letter: in all the same.
     PangoAttrList* attributes = pango_layout_get_attributes(layout);
+    for (const std::size_t joint : joints) {
+        pango_attr_list_insert(attributes, unbroken(clean, joint));
+    }
+    // The library adds half of the spacing before and half behind each letter: in all the same.
     pango_attr_list_insert(
         attributes,
         pango_attr_letter_spacing_new(static_cast<int>(type.tracking / type.size * kUnitsPerEm)));

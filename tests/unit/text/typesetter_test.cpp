@@ -36,6 +36,25 @@ TEST(Width, OfNothingIsNothing) {
     EXPECT_EQ(type.width("coat", {Face::roman, std::numeric_limits<double>::quiet_NaN(), 0}), 0);
 }
 
+// The family's own no-break space is half as wide as its space.
+TEST(Width, ANoBreakSpaceIsAsWideAsASpace) {
+    const Typesetter type;
+    EXPECT_EQ(type.width("12\u00a0mm", kRoman), type.width("12 mm", kRoman));
+}
+
+TEST(Wrap, NoLineEndsAtANoBreakSpace) {
+    const Typesetter type;
+    const std::string words = "a row of 12\u00a0mm, 8\u00a0par\u00a0revers, 3\u00a0écus\u00a0";
+    for (double width = 16; width < 40; width += 0.5) {
+        for (const std::string& line : type.wrap(words, kRoman, width)) {
+            EXPECT_FALSE(line.ends_with("12") || line.ends_with("8") || line.ends_with("8 par") ||
+                         line.ends_with(" 3"))
+                << line;
+            EXPECT_LE(type.width(line, kRoman), width) << line;
+        }
+    }
+}
+
 TEST(Width, KernsAndJoinsLetters) {
     const Typesetter type;
     EXPECT_LT(type.width("AV", kRoman), type.width("A", kRoman) + type.width("V", kRoman) - 0.2);
