@@ -26,7 +26,7 @@ constexpr std::array<double, 18> kScales{
     1, 2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 18, 20, 25, 30};
 /// Of the height of a page, what the large figure may take, and what a row of small ones.
 constexpr double kFigureHeight = 0.63;
-constexpr double kOrderHeight = 0.27;
+constexpr double kOrderHeight = 0.22;
 /// Of the width of a page, what the picture of a mark may take.
 constexpr double kMarkWidth = 0.17;
 /// No more small figures side by side.

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+// A recruit's own sheets, from the file to the pages.
+#include "cli/handout.h"
+
+#include <gtest/gtest.h>
+
+#include "base/files.h"
+
+namespace platewright::cli {
+namespace {
+
+/// A handout in the folder of the demonstration plates.
+class Drawn {
+  public:
+    explicit Drawn(const std::string& text, const Paper& paper = {}) {
+        const FileId file = sources_.add(PLATEWRIGHT_SOURCE_DIR "/plates/handout.yaml", text);
+        const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
+        if (sheet) {
+            const Typesetter type;
+            document_ = sheet->draw(paper, type, problems_, timings_);
+        }
+    }
+
+    [[nodiscard]] bool has(const std::string& words) const {
+        return document_ && dump(*document_).find(words) != std::string::npos;
+    }
+
+    [[nodiscard]] const std::optional<Document>& document() const { return document_; }
+
+    [[nodiscard]] const std::vector<Diagnostic>& problems() const { return problems_.all(); }
+
+  private:
+    DiskReader files_;
+    SourceMap sources_;
+    Diagnostics problems_;
+    Timings timings_;
+    Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};
+    std::optional<Document> document_;
+};
+
+const std::string kShort = "handout: Book\nman: tannbruck-lance-corporal.yaml\n";
+
+TEST(HandoutSheet, ShowsEveryOrderOfDressUnlessTold) {
+    const Drawn all(kShort);
+    EXPECT_TRUE(all.problems().empty());
+    for (const char* order : {"Paradeanzug", "Feldanzug", "Arbeitsanzug", "Ausgehanzug"}) {
+        EXPECT_TRUE(all.has(order)) << order;
+    }
+    const Drawn one(kShort + "orders of dress: [fatigue]\n");
+    EXPECT_TRUE(one.has("Arbeitsanzug"));
+    EXPECT_FALSE(one.has("Feldanzug"));
+}
+
+TEST(HandoutSheet, TellsWhereMarksGoWithTheirMeasures) {
+    const Drawn drawn(kShort);
+    EXPECT_TRUE(drawn.has("1 bar of white"));
+    EXPECT_TRUE(drawn.has("width of each"));
+    EXPECT_TRUE(drawn.has("\"12 mm\""));
+}
+
+TEST(HandoutSheet, HasAnOutlineAndLinks) {
+    const Drawn drawn(kShort);
+    ASSERT_TRUE(drawn.document());
+    ASSERT_GE(drawn.document()->outline.size(), 4U);
+    EXPECT_EQ(drawn.document()->outline.front().title, "What to get");
+    EXPECT_EQ(drawn.document()->pages.front().links.size(), drawn.document()->outline.size());
+}
+
+TEST(HandoutSheet, SpeaksTheLanguageItSays) {
+    const Drawn drawn(kShort + "language: fr\n");
+    ASSERT_TRUE(drawn.document());
+    EXPECT_EQ(drawn.document()->language, "fr");
+    EXPECT_TRUE(drawn.has("Avant de marcher"));
+}
+
+TEST(HandoutSheet, AManWhoStandsAloneNeedsNoRegulation) {
+    const Drawn drawn("handout: Book\nman: tannbruck-private.yaml\n");
+    EXPECT_TRUE(drawn.problems().empty());
+    EXPECT_TRUE(drawn.has("What to get"));
+    EXPECT_FALSE(drawn.has("What to wear when"));
+}
+
+TEST(HandoutSheet, AnUnknownOrderOfDressIsToldWhereItIsWritten) {
+    const Drawn drawn(kShort + "orders of dress: [parade, gala]\n");
+    EXPECT_FALSE(drawn.document());
+    ASSERT_EQ(drawn.problems().size(), 1U);
+    EXPECT_EQ(drawn.problems()[0].code, "resolve.unknown-order");
+}
+
+TEST(HandoutSheet, NamesOfAnyScriptAndLengthAreLaidOut) {
+    const Drawn drawn(
+        kShort +
+            "unit: {name: Рота Таннбрукского полка пехоты герцогства Арвенгольтского, contact: "
+            "[חייל רגלים, 'Grenadierbataillonskommandeursstellvertreter']}\n"
+            "kit: [{item: 'a thing with a very long name that goes on and on for several lines', "
+            "note: 'and a note that is longer still, so that it has to be wrapped more than "
+            "once'}]\n",
+        {105, 148});
+    ASSERT_TRUE(drawn.document());
+    EXPECT_TRUE(drawn.has("חייל רגלים"));
+}
+
+}  // namespace
+}  // namespace platewright::cli
