@@ -113,11 +113,22 @@ std::string dump(const Document& document) {
     out += "subject \"" + document.subject + "\"\n";
     out += "description \"" + document.description + "\"\n";
     out += "language " + document.language + "\n";
+    for (const OutlineEntry& entry : document.outline) {
+        out += "outline " + std::to_string(entry.level) + " \"" + entry.title + "\" page " +
+               std::to_string(entry.page + 1) + " at " + number(entry.y) + "\n";
+    }
     for (const Page& page : document.pages) {
         out += "page " + number(page.width) + " x " + number(page.height) + " mm, paper " +
                to_hex(page.paper) + "\n";
         for (const Placed& placed : page.items) {
             write_layer(out, placed);
+        }
+        for (const Link& link : page.links) {
+            out += "  link " + box(link.area) + " to " +
+                   (link.uri.empty()
+                        ? "page " + std::to_string(link.page + 1) + " at " + number(link.y)
+                        : link.uri) +
+                   "\n";
         }
     }
     return out;

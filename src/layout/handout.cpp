@@ -261,6 +261,31 @@ void put_cautions(const Handout& handout, Flow& flow) {
     flow.columns(1);
 }
 
+/// Where an address leads; empty for words that are none.
+std::string address_of(const std::string& line) {
+    if (line.find(' ') != std::string::npos) {
+        return {};
+    }
+    if (line.starts_with("https://") || line.starts_with("http://")) {
+        return line;
+    }
+    const std::size_t at = line.find('@');
+    const bool mail = at != std::string::npos && at > 0 && line.find('.', at) != std::string::npos;
+    return mail ? "mailto:" + line : std::string();
+}
+
+/// A line of the unit's contact; addresses can be followed.
+void put_contact(const std::string& line, Flow& flow) {
+    const sheet::Speech speech = sheet::speech_of(Voice::body, flow.style());
+    for (sheet::Slab& slab : sheet::paragraph_slabs(line, speech, flow.width(), flow.press())) {
+        const std::string address = address_of(line);
+        if (!address.empty()) {
+            slab.links.push_back({{0, 0, flow.width(), slab.height}, address, {}});
+        }
+        flow.slab(std::move(slab));
+    }
+}
+
 /// Where to ask, and what is in the sheets, beside each other under the figure.
 void put_unit(const Handout& handout, Flow& flow) {
     flow.space(flow.style().leading * 1.2);
@@ -269,8 +294,9 @@ void put_unit(const Handout& handout, Flow& flow) {
         flow.subheading(handout.unit.empty() ? say(handout.language, messages::kTheUnit)
                                              : handout.unit);
         for (const std::string& line : handout.contact) {
-            flow.paragraph(line);
+            put_contact(line, flow);
         }
+        flow.space(flow.style().leading * 0.4);
         for (const std::string& note : handout.unit_notes) {
             flow.paragraph(note, Voice::small_italic);
         }

@@ -66,6 +66,15 @@ TEST(HandoutSheet, HasAnOutlineAndLinks) {
     EXPECT_EQ(drawn.document()->pages.front().links.size(), drawn.document()->outline.size());
 }
 
+TEST(HandoutSheet, AddressesCanBeFollowed) {
+    const Drawn drawn(kShort +
+                      "unit: {contact: [The adjutant, a@tannbruck.example, "
+                      "'https://tannbruck.example']}\n");
+    EXPECT_TRUE(drawn.has("to mailto:a@tannbruck.example"));
+    EXPECT_TRUE(drawn.has("to https://tannbruck.example"));
+    EXPECT_FALSE(drawn.has("to mailto:The"));
+}
+
 TEST(HandoutSheet, SpeaksTheLanguageItSays) {
     const Drawn drawn(kShort + "language: fr\n");
     ASSERT_TRUE(drawn.document());
