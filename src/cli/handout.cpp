@@ -87,27 +87,31 @@ constexpr std::array kMarkRows = std::to_array<MarkRow>({
     {"buttons.metal", "trunk", {}, "buttons"},
 });
 
-/// What a measure is of: `width`; a mark's `height` is the cloth below it.
-const Message& measured(std::string_view name) {
-    return name == "height"    ? messages::kBelowLowest
-           : name == "spacing" ? messages::kBetweenTwo
-                               : messages::kWidthOfEach;
+/// The length of a property that says something; null if there is none.
+const Measure* length_of(const Uniform& man, std::string_view group, std::string_view name) {
+    const auto id = find_property(std::string(group) + "." + std::string(name));
+    return id && man.speaks(*id) ? std::get_if<Measure>(&man.value(*id)) : nullptr;
 }
 
-/// The measures of a group that say something, as printed and in mm.
+/// The measures of a group, as printed and in mm. Above a cuff the lowest mark keeps from it what
+/// the marks keep from each other, unless something else is ordered.
 std::vector<HandoutMeasure> measures_of(const Uniform& man, std::string_view group) {
     std::vector<HandoutMeasure> measures;
-    const auto number = find_property(std::string(group) + ".number");
-    for (PropertyId id = 0; id < properties().size(); ++id) {
-        const Property& row = properties()[id];
-        const auto* measure = std::get_if<Measure>(&man.value(id));
-        const bool between_one = row.name() == "spacing" && number && man.count(*number) < 2;
-        if (row.group() == group && measure != nullptr && man.speaks(id) && !between_one) {
-            measures.push_back({say(man.language, measured(row.name())),
+    const auto add = [&](const Message& what, const Measure* measure) {
+        if (measure != nullptr) {
+            measures.push_back({say(man.language, what),
                                 measure->printed,
                                 number_words(man.language, measure->mm, 1)});
         }
-    }
+    };
+    const auto number = find_property(std::string(group) + ".number");
+    const auto place = find_property(std::string(group) + ".place");
+    const Measure* spacing = length_of(man, group, "spacing");
+    const Measure* height = length_of(man, group, "height");
+    const bool above_cuff = place && man.word(*place) == "above-cuff";
+    add(messages::kWidthOfEach, length_of(man, group, "width"));
+    add(messages::kBetweenTwo, number && man.count(*number) > 1 ? spacing : nullptr);
+    add(messages::kBelowLowest, height == nullptr && above_cuff ? spacing : height);
     return measures;
 }
 

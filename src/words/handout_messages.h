@@ -51,10 +51,9 @@ inline constexpr Message kAsInFullDress{
 
 /// Marks.
 inline constexpr Message kAsOrdered{"as ordered", "ordonnance", "Vorschrift"};
-inline constexpr Message kWidthOfEach{"width of each", "largeur de chacune", "Breite je Stück"};
-inline constexpr Message kBetweenTwo{"left free between two", "intervalle", "Abstand"};
-inline constexpr Message kBelowLowest{
-    "left free below the lowest", "intervalle sous la plus basse", "Abstand unter dem untersten"};
+inline constexpr Message kWidthOfEach{"width of each", "largeur de chaque", "Breite je Stück"};
+inline constexpr Message kBetweenTwo{"free between two", "intervalle", "Abstand"};
+inline constexpr Message kBelowLowest{"free below", "libre au-dessous", "frei darunter"};
 
 /// Cautions: a subject, and what is to be said of it.
 inline constexpr Message kBlades{"Blades and arms", "Armes", "Waffen"};

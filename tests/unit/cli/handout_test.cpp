@@ -56,6 +56,8 @@ TEST(HandoutSheet, TellsWhereMarksGoWithTheirMeasures) {
     EXPECT_TRUE(drawn.has("1 bar of white"));
     EXPECT_TRUE(drawn.has("width of each"));
     EXPECT_TRUE(drawn.has("\"12 mm\""));
+    // The regulation gives no height, so the mark keeps its spacing from the cuff.
+    EXPECT_TRUE(drawn.has("free below"));
 }
 
 TEST(HandoutSheet, HasAnOutlineAndLinks) {
