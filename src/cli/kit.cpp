@@ -271,7 +271,8 @@ std::optional<Price> price_of(const std::string& cost) {
 
 std::string material_in_words(Language language, const Material& material) {
     const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
-    return bare ? term(language, material.name + " metal") : material.name;
+    const std::string& printed = material.printed();
+    return bare && printed == material.name ? term(language, material.name + " metal") : printed;
 }
 
 std::vector<KitThing> kit_of(const Uniform& man) {

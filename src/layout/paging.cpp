@@ -18,7 +18,7 @@ double height_of(const FlowSection& section, std::size_t begin, std::size_t end,
         if (!at_top || i > begin) {
             height += slab.space_before;
         } else if (slab.head != nullptr) {
-            height += slab.head->height;
+            height += slab.head->height + slab.space_before;
         }
     }
     return height;
@@ -97,7 +97,7 @@ double Paging::put_run(const FlowSection& section, const Run& run, Point corner,
             y += slab.space_before;
         } else if (slab.head != nullptr) {
             put(*slab.head, {corner.x, y});
-            y += slab.head->height;
+            y += slab.head->height + slab.space_before;
         }
         put(slab, {corner.x, y});
         y += slab.height;
