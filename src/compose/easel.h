@@ -124,6 +124,18 @@ struct Trimming {
     double depth;
 };
 
+/// One rank mark on its sleeve: its edges and its middle, from the inner seam to the outer, and how
+/// broad it is across, in mm.
+struct MarkBand {
+    std::vector<Point> lower;
+    std::vector<Point> middle;
+    std::vector<Point> upper;
+    double width = 12;
+};
+
+/// The marks that this detail puts on its sleeve, the lowest first; none on the other sleeve.
+std::vector<MarkBand> marks_on(const Uniform& uniform, const Detail& detail);
+
 /// One kind of detail each, as templates/README.md describes it.
 void paint_line(Easel& easel, const Detail& detail, const Trimming& where);
 void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where);

@@ -74,17 +74,9 @@ std::vector<Point> level(const Detail& band, const Marks& marks, double height) 
     return line;
 }
 
-Path between_levels(const Detail& band, const Marks& marks, double from, double to) {
-    std::vector<Point> corners = level(band, marks, from);
-    const std::vector<Point> top = level(band, marks, to);
-    corners.insert(corners.end(), top.rbegin(), top.rend());
-    return polygon(corners);
-}
-
 }  // namespace
 
-void paint_marks(Easel& easel, const Detail& detail, const Trimming& where) {
-    const Uniform& uniform = easel.uniform();
+std::vector<MarkBand> marks_on(const Uniform& uniform, const Detail& detail) {
     Marks marks;
     marks.shape = word(uniform, detail.group, "shape", "bars");
     marks.number = uniform.count(property_id(detail.group + ".number"));
@@ -95,27 +87,45 @@ void paint_marks(Easel& easel, const Detail& detail, const Trimming& where) {
     const bool this_sleeve =
         sleeves == "both" || sleeves == (detail.side == Side::left ? "left" : "right");
     const Material* cloth = uniform.material(property_id(detail.group + ".cloth"));
+    std::vector<MarkBand> bands;
     if (marks.shape == "none" || !this_sleeve || cloth == nullptr) {
-        return;
+        return bands;
     }
     // A slanted mark falls below its middle; it starts so much higher.
     const double start = marks.height - std::min({0.0,
                                                   rise(marks.shape, 0, detail.lower.length()),
                                                   rise(marks.shape, 1, detail.lower.length())});
-    const Surface surface = cloth->metal ? Surface::metal : Surface::braid;
     for (int i = 0; i < marks.number; ++i) {
         const double from = start + i * (marks.width + marks.spacing);
+        bands.push_back({level(detail, marks, from),
+                         level(detail, marks, from + marks.width / 2),
+                         level(detail, marks, from + marks.width),
+                         marks.width});
+    }
+    return bands;
+}
+
+void paint_marks(Easel& easel, const Detail& detail, const Trimming& where) {
+    const Uniform& uniform = easel.uniform();
+    const std::vector<MarkBand> bands = marks_on(uniform, detail);
+    if (bands.empty()) {
+        return;
+    }
+    const Material* cloth = uniform.material(property_id(detail.group + ".cloth"));
+    const Surface surface = cloth->metal ? Surface::metal : Surface::braid;
+    for (const MarkBand& band : bands) {
+        std::vector<Point> corners = band.lower;
+        corners.insert(corners.end(), band.upper.rbegin(), band.upper.rend());
         paint_applied(easel,
-                      between_levels(detail, marks, from, from + marks.width),
+                      polygon(corners),
                       easel.painted(cloth->colour),
                       where,
                       LineWeight::fine,
                       surface);
-        if (marks.width >= 6) {
-            const std::vector<Point> middle = level(detail, marks, from + marks.width / 2);
+        if (band.width >= 6) {
             const Inks inks = inks_for(easel.painted(cloth->colour), surface);
             Shape weave{
-                easel.drawing().add(smooth(middle)),
+                easel.drawing().add(smooth(band.middle)),
                 {},
                 std::nullopt,
                 Stroke{inks.seam, easel.weight(0.7), 0.7, {easel.weight(2.4), easel.weight(1.6)}}};

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+// A garment laid flat as plain data, for those who measure and cut: what this man wears of one
+// view, without a line of drawing. Lengths in mm on the garment.
+#pragma once
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/geometry.h"
+#include "resolve/uniform.h"
+
+namespace platewright {
+
+struct Template;
+
+/// Points along a line that nobody can tell from the curve.
+using Chain = std::vector<Point>;
+
+/// What is sewn on along a line.
+struct FlatRow {
+    enum class Kind { buttons, holes, loops, piping, lace };
+
+    Kind kind = Kind::buttons;
+    Chain line;
+    /// For buttons, holes and loops: the places; the holes' run along `line` like their buttons.
+    std::vector<Point> at;
+    /// Diameter of a button, length of a hole or loop, width of piping or lace.
+    double size = 0;
+    Material material;
+};
+
+/// Marks of rank or service on one sleeve, the lowest first.
+struct FlatMarks {
+    /// `marks`, `service` or `rings`.
+    std::string group;
+    bool left_sleeve = false;
+    /// The edge that they are set above.
+    Chain edge;
+
+    struct Band {
+        Chain lower;
+        Chain upper;
+        double width = 0;
+    };
+
+    std::vector<Band> bands;
+};
+
+/// One worn part of the view.
+struct FlatPart {
+    /// `lapel-left`.
+    std::string name;
+    /// The property of its cloth: `lapels.cloth`; empty for a fixed colour.
+    std::string cloth_key;
+    Material cloth;
+    /// Closed chains.
+    std::vector<Chain> outline;
+    std::vector<FlatRow> rows;
+};
+
+/// One view of a garment.
+struct Flat {
+    /// Title of the template: `Coat, front`.
+    std::string title;
+    std::map<std::string, Chain> guides;
+    std::vector<FlatPart> parts;
+    std::vector<FlatMarks> marks;
+
+    /// The first part whose name begins so, or null.
+    [[nodiscard]] const FlatPart* part(std::string_view name_begins) const;
+
+    /// The guide of that name, or null.
+    [[nodiscard]] const Chain* guide(const std::string& name) const;
+};
+
+/// What is worn of this view.
+Flat flat_of(const Uniform& uniform, const Template& view);
+
+/// Where a point goes that belongs to the part or guide of that name.
+using Moving = std::function<Point(std::string_view name, Point at)>;
+
+/// The template with every point of its parts, guides and anchors moved. Trimmings are set out anew
+/// on the moved lines: buttons keep their size and number, not their spacing.
+std::shared_ptr<const Template> moved(const Template& view, const Moving& moving);
+
+/// Length along a chain.
+double length_of(const Chain& chain);
+
+}  // namespace platewright

@@ -1,0 +1,395 @@
+// SPDX-License-Identifier: MIT
+// What is measured on each flat, and between which points.
+#include "pattern/dimensions.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "pattern/shapes.h"
+
+namespace platewright {
+namespace {
+
+using Way = DimensionWay;
+using Side = DimensionSide;
+
+Point middle(const Chain& chain) {
+    return (chain.front() + chain.back()) * 0.5;
+}
+
+class Measuring {
+  public:
+    Measuring(const std::string& view, const Flat& flat, const StatedMeasures& stated)
+        : view_(view), flat_(flat), stated_(stated) {
+        for (const FlatPart& part : flat.parts) {
+            for (const Chain& chain : part.outline) {
+                for (const Point p : chain) {
+                    box_.include(p);
+                }
+            }
+        }
+    }
+
+    std::vector<Dimension> all() {
+        const bool front = view_.ends_with("front");
+        if (hang_of(view_) == Hang::legs) {
+            legs(front);
+        } else if (hang_of(view_) == Hang::calf) {
+            calf();
+        } else if (view_.find("waistcoat") != std::string::npos) {
+            waistcoat(front);
+        } else if (front) {
+            coat_front();
+        } else {
+            coat_back();
+        }
+        return std::move(found_);
+    }
+
+  private:
+    const std::string& view_;
+    const Flat& flat_;
+    const StatedMeasures& stated_;
+    Rect box_;
+    std::vector<Dimension> found_;
+
+    Dimension& add(
+        const char* what, Way way, Side side, Point from, Point to, const char* frame = "") {
+        found_.push_back({what, way, side, from, to, 5, frame, std::nullopt});
+        return found_.back();
+    }
+
+    /// The lowest point of the body of the garment.
+    Point hem_of(std::initializer_list<const char*> names) const {
+        Point lowest{0, -1e6};
+        for (const FlatPart& part : flat_.parts) {
+            const bool body = std::ranges::any_of(
+                names, [&](const char* name) { return part.name.starts_with(name); });
+            for (const Chain& chain : body ? part.outline : std::vector<Chain>{}) {
+                for (const Point p : chain) {
+                    lowest = p.y > lowest.y ? p : lowest;
+                }
+            }
+        }
+        return lowest;
+    }
+
+    /// From side to side at that height.
+    void across_at(const char* what, const char* part_name, double y, Side side) {
+        const FlatPart* part = flat_.part(part_name);
+        if (part == nullptr) {
+            return;
+        }
+        double left = 1e6;
+        double right = -1e6;
+        for (const Chain& chain : part->outline) {
+            const shapes::Crossing at = shapes::crossing(chain, y);
+            left = at.found ? std::min(left, at.least) : left;
+            right = at.found ? std::max(right, at.greatest) : right;
+        }
+        if (left < right) {
+            add(what, Way::across, side, {left, y}, {right, y});
+        }
+    }
+
+    void coat_front() {
+        const Chain* shoulder = flat_.guide("shoulder-left");
+        const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
+        if (shoulder != nullptr && hem.y > 0) {
+            add("length", Way::down, Side::right, shoulder->front(), hem);
+            add("shoulder",
+                Way::along,
+                Side::beside,
+                shoulder->back(),
+                shoulder->front(),
+                "shoulder");
+        }
+        sleeve();
+        lapel();
+        pocket("skirts");
+        turnback("fore turnback");
+        marks();
+    }
+
+    void sleeve() {
+        const Chain* hole = flat_.guide("sleeve-left-seam");
+        const Chain* edge = flat_.guide("cuff-edge-left");
+        const Chain* hem = flat_.guide("cuff-hem-left");
+        if (hole == nullptr || edge == nullptr || hem == nullptr) {
+            return;
+        }
+        add("sleeve", Way::along, Side::beside, hem->back(), hole->front()).aside = 7;
+        Dimension& height =
+            add("cuff height", Way::along, Side::beside, hem->back(), edge->back(), "cuff");
+        height.stated = stated_.cuff_height;
+        add("cuff width above", Way::along, Side::beside, edge->front(), edge->back(), "cuff");
+        add("cuff width below", Way::along, Side::beside, hem->back(), hem->front(), "cuff");
+        buttons("cuff-left", "cuff button spacing", "cuff");
+    }
+
+    void lapel() {
+        for (const char* name : {"lapel-left", "lapel-half-left"}) {
+            const Chain* inner = flat_.guide(std::string(name) + "-inner");
+            const Chain* outer = flat_.guide(std::string(name) + "-outer");
+            if (flat_.part(name) == nullptr || inner == nullptr || outer == nullptr) {
+                continue;
+            }
+            const double top = std::max(inner->front().y, outer->front().y);
+            const double end = std::min(inner->back().y, outer->back().y);
+            for (const bool above : {true, false}) {
+                const double y = above ? top + (end - top) * 0.04 : top + (end - top) * 0.96;
+                Dimension& width = add(above ? "lapel width above" : "lapel width below",
+                                       Way::across,
+                                       Side::beside,
+                                       {shapes::x_at(*inner, y), y},
+                                       {shapes::x_at(*outer, y), y},
+                                       "breast");
+                width.aside = above ? -6 : 6;
+                width.stated = stated_.lapel_width;
+            }
+            add("lapel length", Way::down, Side::beside, outer->back(), outer->front(), "breast");
+            buttons(name, "lapel button spacing", "breast");
+        }
+    }
+
+    /// From the first button to the second, and from the upper end to the first.
+    void buttons(std::string_view part_begins, const char* what, const char* frame) {
+        for (const FlatPart& part : flat_.parts) {
+            for (const FlatRow& row : part.rows) {
+                if (part.name.starts_with(part_begins) && row.kind == FlatRow::Kind::buttons &&
+                    row.at.size() > 1) {
+                    add(what, Way::along, Side::beside, row.at[1], row.at[0], frame).aside = 4;
+                    return;
+                }
+            }
+        }
+    }
+
+    void pocket(const char* frame) {
+        for (const FlatPart& part : flat_.parts) {
+            const bool flap = part.name.starts_with("pocket-left") ||
+                              part.name.starts_with("waistcoat-flap-left");
+            if (!flap || part.outline.empty()) {
+                continue;
+            }
+            if (part.name.find("vertical") != std::string::npos && view_.ends_with("front")) {
+                continue;
+            }
+            const Rect box = shapes::box(part.outline.front());
+            const bool beyond = box.centre().x < 0;
+            add("pocket flap width",
+                Way::across,
+                Side::beside,
+                {box.left, box.bottom},
+                {box.right, box.bottom},
+                frame)
+                .aside = 5;
+            const double x = beyond ? box.left : box.right;
+            Dimension& depth = add(
+                "pocket flap depth", Way::down, Side::beside, {x, box.bottom}, {x, box.top}, frame);
+            depth.aside = beyond ? -5 : 5;
+            buttons(part.name, "pocket button spacing", frame);
+        }
+    }
+
+    void turnback(const char* what) {
+        for (const char* name : {"turnback-left", "turnback-short-left"}) {
+            const Chain* edge = flat_.guide(std::string(name) + "-edge");
+            const Chain* fold = flat_.guide(std::string(name) + "-fold");
+            if (flat_.part(name) == nullptr || edge == nullptr || fold == nullptr) {
+                continue;
+            }
+            add((std::string(what) + " length").c_str(),
+                Way::along,
+                Side::beside,
+                fold->front(),
+                fold->back(),
+                "skirts");
+            add((std::string(what) + " width").c_str(),
+                Way::along,
+                Side::beside,
+                fold->back(),
+                edge->back(),
+                "skirts");
+        }
+    }
+
+    /// From the edge to the lowest mark, its breadth, and the cloth to the next.
+    void marks() {
+        for (const FlatMarks& marks : flat_.marks) {
+            if (marks.group == "rings" || marks.bands.empty()) {
+                continue;
+            }
+            const auto at_middle = [](const Chain& chain) { return chain[chain.size() / 2]; };
+            const FlatMarks::Band& first = marks.bands.front();
+            const std::string frame = marks.left_sleeve ? "cuff" : "right sleeve";
+            const Point foot = foot_on(marks.edge, at_middle(first.lower));
+            add("mark above the edge",
+                Way::along,
+                Side::beside,
+                foot,
+                at_middle(first.lower),
+                frame.c_str());
+            add("mark width",
+                Way::along,
+                Side::beside,
+                at_middle(first.lower),
+                at_middle(first.upper),
+                frame.c_str());
+            if (marks.bands.size() > 1) {
+                add("between marks",
+                    Way::along,
+                    Side::beside,
+                    at_middle(first.upper),
+                    at_middle(marks.bands[1].lower),
+                    frame.c_str());
+            }
+        }
+    }
+
+    static Point foot_on(const Chain& edge, Point from) {
+        Point best = edge.front();
+        for (std::size_t i = 1; i < edge.size(); ++i) {
+            const Point a = edge[i - 1];
+            const Point way = edge[i] - a;
+            const double u =
+                std::clamp(dot(from - a, way) / std::max(1e-9, dot(way, way)), 0.0, 1.0);
+            const Point at = a + way * u;
+            best = length(at - from) < length(best - from) ? at : best;
+        }
+        return best;
+    }
+
+    void coat_back() {
+        const Chain* seam = flat_.guide("back-seam");
+        const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
+        if (seam != nullptr) {
+            add("nape to waist", Way::down, Side::left, seam->front(), seam->back());
+            add("back length", Way::down, Side::right, seam->front(), hem);
+        }
+        if (const Chain* side = flat_.guide("side-back-left-seam")) {
+            const Point other{-side->front().x, side->front().y};
+            add("width of the back", Way::across, Side::above, side->front(), other);
+            add("between the hip buttons",
+                Way::across,
+                Side::beside,
+                side->back(),
+                {-side->back().x, side->back().y})
+                .aside = -5;
+        }
+        const char* body = "coat";
+        for (const char* name : {"coat-back",
+                                 "coat-closed-back",
+                                 "coatee-back",
+                                 "coatee-closed-back",
+                                 "surtout-back",
+                                 "jacket-back"}) {
+            body = flat_.part(name) != nullptr ? name : body;
+        }
+        across_at("hem", body, hem.y - 12, Side::below);
+        collar();
+        pocket("skirts");
+        turnback("hind turnback");
+    }
+
+    void collar() {
+        const FlatPart* part = flat_.part("collar-");
+        if (part == nullptr || part->outline.empty()) {
+            return;
+        }
+        Chain turned;
+        for (const Point p : part->outline.front()) {
+            turned.push_back({p.y, p.x});
+        }
+        const shapes::Crossing at = shapes::crossing(turned, 0);
+        const Rect box = shapes::box(part->outline.front());
+        Dimension& height = add("collar height",
+                                Way::down,
+                                Side::beside,
+                                {box.right, at.greatest},
+                                {box.right, at.least},
+                                "shoulder");
+        height.stated = stated_.collar_height;
+    }
+
+    void waistcoat(bool front) {
+        const char* body = front ? "waistcoat-left" : "waistcoat-back";
+        const FlatPart* part = flat_.part(body);
+        part = part == nullptr ? flat_.part("waistcoat-double-left") : part;
+        if (part == nullptr) {
+            return;
+        }
+        const Rect box = shapes::box(part->outline.front());
+        add("length",
+            Way::down,
+            Side::right,
+            {box.centre().x, box.top},
+            {box.centre().x, box.bottom});
+        if (!front) {
+            across_at("chest, half girth", body, box.top + 262, Side::below);
+        }
+        buttons("waistcoat-", "button spacing", "");
+        pocket("");
+    }
+
+    void legs(bool front) {
+        for (const char* name : {"breeches", "overalls"}) {
+            const std::string guide = name;
+            const Chain* seam = flat_.guide(guide + (front ? "-left-seam" : "-right-seam"));
+            const Chain* inner = flat_.guide(guide + (front ? "-left-inseam" : "-right-inseam"));
+            if (flat_.part(name) == nullptr || seam == nullptr || inner == nullptr) {
+                continue;
+            }
+            add("side seam", Way::down, Side::right, seam->front(), seam->back());
+            add("inside leg seam", Way::down, Side::left, inner->front(), inner->back());
+            add("leg below", Way::across, Side::below, inner->back(), seam->back());
+            across_at("seat, half girth", name, seam->front().y + 160, Side::below);
+        }
+        if (const Chain* waist = flat_.guide("waist-line")) {
+            add("waist, half girth", Way::across, Side::above, waist->front(), waist->back());
+        }
+    }
+
+    void calf() {
+        if (const FlatPart* part = flat_.part("gaiter-")) {
+            const Rect box = shapes::box(part->outline.front());
+            add("height",
+                Way::down,
+                Side::right,
+                {box.centre().x, box.top},
+                {box.centre().x, box.bottom});
+            across_at("width above", part->name.c_str(), box.top + 15, Side::above);
+            buttons("gaiter-", "button spacing", "");
+        }
+    }
+};
+
+}  // namespace
+
+double Dimension::mm() const {
+    switch (way) {
+        case DimensionWay::across:
+            return std::abs(to.x - from.x);
+        case DimensionWay::down:
+            return std::abs(to.y - from.y);
+        case DimensionWay::along:
+            break;
+    }
+    return length(to - from);
+}
+
+std::vector<Dimension> dimensions_of(const std::string& view,
+                                     const Flat& flat,
+                                     const StatedMeasures& stated) {
+    return Measuring(view, flat, stated).all();
+}
+
+double angle_of(const FlatMarks::Band& band, const Chain& edge) {
+    const Point mark = band.lower[band.lower.size() / 2] - band.lower.front();
+    const Point along = middle(edge) - edge.front();
+    const double radians = std::atan2(std::abs(cross(along, mark)), dot(along, mark));
+    return radians * 180 / std::numbers::pi;
+}
+
+}  // namespace platewright

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+// Dimensions of a flat, measured from its drawn guides and parts.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "compose/flat.h"
+#include "pattern/grading.h"
+
+namespace platewright {
+
+/// How a dimension is laid down: level, upright, or along its own direction.
+enum class DimensionWay { across, down, along };
+
+/// Where its line stands: outside the garment on that side, or beside what it measures.
+enum class DimensionSide { left, right, above, below, beside };
+
+/// One dimension, in mm on the garment.
+struct Dimension {
+    /// A word of the catalogue: `lapel width above`.
+    std::string what;
+    DimensionWay way = DimensionWay::along;
+    DimensionSide side = DimensionSide::beside;
+    Point from;
+    Point to;
+    /// For `beside`: how far to the right of the way from `from` to `to`, mm on paper.
+    double aside = 5;
+    /// Parts of the drawing it belongs to, for the placement drawings: `cuff`, `breast`, `skirts`,
+    /// `shoulder`; empty: the whole garment.
+    std::string frame;
+    /// As the order states it, in the order's own unit.
+    std::optional<Measure> stated;
+
+    /// What is measured, by its way.
+    [[nodiscard]] double mm() const;
+};
+
+/// The dimensions of one view, those of the whole garment first.
+std::vector<Dimension> dimensions_of(const std::string& view,
+                                     const Flat& flat,
+                                     const StatedMeasures& stated);
+
+/// Angle of a mark to the cuff's edge, in degrees, 0 for bars along it; measured from its first
+/// half.
+double angle_of(const FlatMarks::Band& band, const Chain& edge);
+
+}  // namespace platewright

@@ -1,0 +1,321 @@
+// SPDX-License-Identifier: MIT
+// Pieces of the facings: ordered shapes, taken from the flats as they lie or opened out.
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "pattern/pieces.h"
+#include "pattern/shapes.h"
+
+namespace platewright {
+namespace {
+
+/// A part of a flat that is a piece as it lies.
+struct AsItLies {
+    std::string_view part;
+    std::string_view name;
+    bool lined = false;
+};
+
+constexpr std::array kAsTheyLie = std::to_array<AsItLies>({
+    {"lapel-left", "lapel", true},
+    {"lapel-half-left", "lapel", true},
+    {"cuff-left-upright", "cuff flap", true},
+    {"pocket-left", "pocket flap", true},
+    {"turnback-left", "turnback", false},
+    {"turnback-short-left", "turnback", false},
+    {"wing-left", "wing", true},
+    {"waistcoat-flap-left", "pocket flap", true},
+});
+
+/// Straps are drafted; common practice, no source.
+constexpr double kStrapWidth = 55;
+constexpr double kStrapPoint = 28;
+/// A standing or falling collar overlaps nothing; ease at the neck, common practice, no source.
+constexpr double kCollarEase = 12;
+constexpr double kCollarRise = 14;
+
+std::vector<Point> buttons_of(const FlatPart& part) {
+    std::vector<Point> places;
+    for (const FlatRow& row : part.rows) {
+        if (row.kind == FlatRow::Kind::buttons) {
+            places.insert(places.end(), row.at.begin(), row.at.end());
+        }
+    }
+    return places;
+}
+
+class Facings {
+  public:
+    explicit Facings(const PatternSource& source) : source_(source) {}
+
+    std::vector<PatternPiece> all() {
+        for (const auto& [view, flat] : source_.flats) {
+            const std::string garment =
+                view.find("waistcoat") != std::string::npos ? "waistcoat" : "coat";
+            lie_flat(garment, view, flat);
+        }
+        for (const auto& [view, flat] : source_.flats) {
+            if (view == "flat-coat-front" || view == "flat-jacket-front") {
+                add_cuff(flat);
+                add_collar(flat, view == "flat-coat-front" ? "flat-coat-back" : "flat-jacket-back");
+                add_strap(flat);
+                add_epaulette(flat);
+                add_marks(flat, "marks", "rank mark");
+                add_marks(flat, "service", "service mark");
+            }
+        }
+        add_ornament();
+        return std::move(pieces_);
+    }
+
+  private:
+    const PatternSource& source_;
+    std::vector<PatternPiece> pieces_;
+
+    void keep(PatternPiece piece) {
+        finish(piece, piece.lined ? source_.allowance : 0);
+        pieces_.push_back(std::move(piece));
+    }
+
+    void lie_flat(const std::string& garment, const std::string& view, const Flat& flat) {
+        for (const FlatPart& part : flat.parts) {
+            for (const AsItLies& row : kAsTheyLie) {
+                // An upright pocket is seen from the side on the front; its buttons tell where it
+                // lies flat.
+                const bool seen = row.name != "pocket flap" || garment == "waistcoat" ||
+                                  !buttons_of(part).empty();
+                if (!part.name.starts_with(row.part) || !seen || part.outline.empty()) {
+                    continue;
+                }
+                PatternPiece piece{.garment = garment,
+                                   .name = std::string(row.name),
+                                   .cloth = part.cloth,
+                                   .cloth_key = part.cloth_key};
+                if (row.name == "turnback") {
+                    piece.name = view.ends_with("back") ? "hind turnback" : "fore turnback";
+                }
+                piece.outline = shapes::joined(part.outline);
+                piece.buttons = buttons_of(part);
+                piece.number = 2;
+                piece.paired = true;
+                piece.lined = row.lined;
+                keep(std::move(piece));
+            }
+        }
+    }
+
+    /// The flat shows half of the cuff; opened out about its hind edge it is whole.
+    void add_cuff(const Flat& flat) {
+        const Chain* top = flat.guide("cuff-edge-left");
+        const Chain* hem = flat.guide("cuff-hem-left");
+        const FlatPart* part = nullptr;
+        for (const FlatPart& each : flat.parts) {
+            const bool cuff =
+                each.name.starts_with("cuff-left") && each.name != "cuff-left-upright";
+            part = cuff && part == nullptr ? &each : part;
+        }
+        if (part == nullptr || top == nullptr || hem == nullptr) {
+            return;
+        }
+        const Point upper = top->back();
+        const Point lower = hem->back();
+        PatternPiece piece{
+            .garment = "coat", .name = "cuff", .cloth = part->cloth, .cloth_key = part->cloth_key};
+        std::vector<Chain> halves = part->outline;
+        for (const Chain& outline : part->outline) {
+            halves.push_back(shapes::mirrored(outline, upper, lower));
+        }
+        piece.outline = shapes::turned_down(shapes::joined(halves), lower - upper);
+        piece.lines = {shapes::turned_down({upper, lower}, lower - upper)};
+        piece.buttons = shapes::turned_down(buttons_of(*part), lower - upper);
+        piece.number = 2;
+        piece.paired = true;
+        piece.lined = true;
+        keep(std::move(piece));
+    }
+
+    /// Half the collar, its middle on the fold: as long as the neck, as high as the flat's.
+    void add_collar(const Flat& front, const std::string& back_view) {
+        const auto back = source_.flats.find(back_view);
+        const FlatPart* behind =
+            back == source_.flats.end() ? nullptr : back->second.part("collar-");
+        const FlatPart* before = front.part("collar-left");
+        if (behind == nullptr || before == nullptr) {
+            return;
+        }
+        const shapes::Crossing height = height_at_middle(behind->outline.front());
+        const double high = height.greatest - height.least;
+        const bool falling = source_.uniform.word(property_id("collar.shape")) == "falling";
+        const double half = source_.body.of(BodyMeasure::neck) / 2 + kCollarEase;
+        PatternPiece piece{.garment = "coat",
+                           .name = "collar",
+                           .cloth = before->cloth,
+                           .cloth_key = before->cloth_key};
+        // The neck's edge rises towards the front, so that the collar leans inward; a falling one
+        // spreads at its outer edge instead.
+        const double spread = falling ? kCollarRise : -kCollarRise * 0.3;
+        Chain outline;
+        for (int i = 0; i <= 20; ++i) {
+            const double u = i / 20.0;
+            outline.push_back({half * u, high - kCollarRise * u * u});
+        }
+        for (int i = 20; i >= 0; --i) {
+            const double u = i / 20.0;
+            outline.push_back({(half + spread) * u, -kCollarRise * 0.5 * u * u});
+        }
+        piece.outline = std::move(outline);
+        piece.number = 2;
+        piece.on_fold = true;
+        keep(std::move(piece));
+    }
+
+    /// The outline's height on the line x = 0.
+    static shapes::Crossing height_at_middle(const Chain& outline) {
+        Chain turned;
+        for (const Point p : outline) {
+            turned.push_back({p.y, p.x});
+        }
+        return shapes::crossing(turned, 0);
+    }
+
+    void add_strap(const Flat& flat) {
+        const FlatPart* part = flat.part("strap-left");
+        const FlatPart* other = flat.part("strap-right");
+        const Chain* shoulder = flat.guide("shoulder-left");
+        const FlatPart* any = part != nullptr ? part : other;
+        if (any == nullptr || shoulder == nullptr) {
+            return;
+        }
+        const double long_side = length_of(*shoulder);
+        PatternPiece piece{.garment = "coat",
+                           .name = "shoulder strap",
+                           .cloth = any->cloth,
+                           .cloth_key = any->cloth_key};
+        const double half = kStrapWidth / 2;
+        const double inner = half * 0.75;
+        piece.outline = {{half, 0},
+                         {half + inner * 0.7, kStrapPoint * 0.45},
+                         {half + inner, kStrapPoint},
+                         {kStrapWidth, long_side},
+                         {0, long_side},
+                         {half - inner, kStrapPoint},
+                         {half - inner * 0.7, kStrapPoint * 0.45}};
+        piece.buttons = {{half, kStrapPoint * 0.75}};
+        piece.number = part != nullptr && other != nullptr ? 2 : 1;
+        piece.lined = true;
+        keep(std::move(piece));
+    }
+
+    void add_epaulette(const Flat& flat) {
+        for (const char* name : {"epaulette-left", "epaulette-right"}) {
+            const FlatPart* part = flat.part(name);
+            const Chain* hem = flat.guide(std::string(name) + "-base");
+            const Chain* shoulder = flat.guide("shoulder-left");
+            if (part == nullptr || hem == nullptr || shoulder == nullptr) {
+                continue;
+            }
+            PatternPiece piece{.garment = "coat",
+                               .name = "epaulette field",
+                               .cloth = part->cloth,
+                               .cloth_key = part->cloth_key};
+            const double long_side = length_of(*shoulder) + 12;
+            const Path field = ellipse({45, long_side}, 45, 34);
+            Chain strap{{15, 22}, {30, 0}, {60, 0}, {75, 22}, {80, long_side}, {10, long_side}};
+            piece.outline = shapes::joined({strap, outline_of(field)});
+            piece.buttons = {{45, 18}};
+            piece.number = source_.uniform.word(property_id("epaulettes.worn")) == "both" ? 2 : 1;
+            piece.lined = true;
+            keep(std::move(piece));
+            return;
+        }
+    }
+
+    static Chain outline_of(const Path& oval) {
+        const Rect box = oval.bounds();
+        Chain chain;
+        for (int i = 0; i < 48; ++i) {
+            const double turn = i * 2 * 3.14159265358979 / 48;
+            chain.push_back(box.centre() + Point{box.width() / 2 * std::cos(turn),
+                                                 box.height() / 2 * std::sin(turn)});
+        }
+        return chain;
+    }
+
+    /// A mark laid flat: a strip across the outer half of the sleeve, bent as on the sleeve.
+    void add_marks(const Flat& flat, const std::string& group, const char* name) {
+        const Uniform& man = source_.uniform;
+        const int number = man.count(property_id(group + ".number"));
+        const Material* cloth = man.material(property_id(group + ".cloth"));
+        const Chain* edge = flat.guide("cuff-edge-left");
+        if (number == 0 || cloth == nullptr || edge == nullptr ||
+            !man.speaks(property_id(group + ".cloth"))) {
+            return;
+        }
+        const auto* wide = std::get_if<Measure>(&man.value(property_id(group + ".width")));
+        const double width = wide != nullptr ? wide->mm : 12;
+        const double across = length_of(*edge);
+        PatternPiece piece{
+            .garment = "coat", .name = name, .cloth = *cloth, .cloth_key = group + ".cloth"};
+        piece.outline = strip(man.word(property_id(group + ".shape")), across, width);
+        const bool both = man.word(property_id(group + ".sleeves")) == "both";
+        piece.number = number * (both ? 2 : 1);
+        piece.paired = both;
+        keep(std::move(piece));
+    }
+
+    /// The rises are those by which the marks are drawn on the sleeve.
+    static Chain strip(const std::string& shape, double across, double width) {
+        const double bend = shape == "slanted" ? across * 0.55 : across * 0.38;
+        if (shape == "slanted") {
+            return {{0, bend}, {across, 0}, {across, width}, {0, bend + width}};
+        }
+        if (shape == "chevrons-up" || shape == "chevrons-down") {
+            const double ends = shape == "chevrons-up" ? bend : 0;
+            const double middle = bend - ends;
+            return {{0, ends},
+                    {across / 2, middle},
+                    {across, ends},
+                    {across, ends + width},
+                    {across / 2, middle + width},
+                    {0, ends + width}};
+        }
+        return {{0, 0}, {across, 0}, {across, width}, {0, width}};
+    }
+
+    void add_ornament() {
+        if (source_.ornament == nullptr) {
+            return;
+        }
+        const Material* cloth = source_.uniform.material(property_id("turnbacks.ornament-cloth"));
+        std::vector<Chain> chains;
+        constexpr double worn_height = 34;
+        for (const FlatPart& part : source_.ornament->parts) {
+            for (Chain chain : part.outline) {
+                for (Point& p : chain) {
+                    p = p * (worn_height / source_.ornament_frame);
+                }
+                chains.push_back(std::move(chain));
+            }
+        }
+        if (cloth == nullptr || chains.empty()) {
+            return;
+        }
+        PatternPiece piece{.garment = "coat",
+                           .name = "turnback ornament",
+                           .cloth = *cloth,
+                           .cloth_key = "turnbacks.ornament-cloth"};
+        piece.outline = shapes::joined(chains);
+        // Fore and hind corner meet under one.
+        piece.number = 2;
+        keep(std::move(piece));
+    }
+};
+
+}  // namespace
+
+std::vector<PatternPiece> facing_pieces(const PatternSource& source) {
+    return Facings(source).all();
+}
+
+}  // namespace platewright

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+// Grading: how the points of a flat move when it is drawn for another man, and when an order states
+// a measure. Piecewise linear between landmarks of the body, so that every seam stays a seam.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "compose/flat.h"
+#include "vocabulary/body.h"
+#include "vocabulary/measure.h"
+
+namespace platewright {
+
+/// Measures of the facings that an order may state.
+struct StatedMeasures {
+    std::optional<Measure> lapel_width;
+    std::optional<Measure> cuff_height;
+    std::optional<Measure> collar_height;
+};
+
+/// What the uniform says of them: `lapels.width`, `cuffs.height`, `collar.height`.
+StatedMeasures stated_by(const Uniform& uniform);
+
+/// A garment by how it hangs: what is cut to the trunk, to the legs, or to the calf.
+enum class Hang { trunk, legs, calf };
+
+/// By the name of the view: `flat-coat-front` hangs from the trunk.
+Hang hang_of(std::string_view view);
+
+/// Moves a flat drawn for the reference man to this one. Girths: the neck by the neck girth,
+/// shoulders and chest by the chest, the waist by the waist, the skirts by the hip girth. Lengths:
+/// above the waist by the nape to waist, sleeves by the arm, what hangs below by the inside leg.
+/// Facings keep their own width and height, which are ordered and not grown; a stated one is taken
+/// over. `flat`: the same view before it is moved.
+Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, const Flat& flat);
+
+}  // namespace platewright

@@ -1,0 +1,381 @@
+// SPDX-License-Identifier: MIT
+// What a man's clothing takes, added up piece by piece and line by line.
+#include "pattern/materials.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "base/text.h"
+#include "pattern/shapes.h"
+
+namespace platewright {
+namespace {
+
+constexpr std::array kGarments = {"coat", "waistcoat", "breeches", "gaiters"};
+/// Space between pieces on the cloth, for chalk and shears.
+constexpr double kBetween = 10;
+/// Turn-ins of a loop of lace: twice its width; a loop of the drawings is 10 mm wide.
+constexpr double kLoopWidth = 10;
+/// Piping is turned in at each end.
+constexpr double kPipingEnd = 10;
+/// Thread for a length of seam sewn by hand. Common practice, no source.
+constexpr double kThreadPerSeam = 3.5;
+
+std::string metres(double mm) {
+    return format_number(mm / 1000, 2) + " m";
+}
+
+std::string square_metres(double mm2) {
+    return format_number(mm2 / 1e6, 3) + " m2";
+}
+
+std::string garment_of_view(const std::string& view) {
+    for (const char* name : {"waistcoat", "breeches"}) {
+        if (view.find(name) != std::string::npos) {
+            return name;
+        }
+    }
+    return view.find("gaiter") != std::string::npos ? "gaiters" : "coat";
+}
+
+/// What both views of a garment show is counted in front.
+bool seen_before(const std::string& view, const FlatPart& part) {
+    const bool behind = view.ends_with("back") || view.ends_with("inner");
+    return behind && (part.name.starts_with("strap-") || part.name.starts_with("epaulette-") ||
+                      part.name.starts_with("turnback-") || part.name.starts_with("wing-"));
+}
+
+/// Everything that is counted of some garments together.
+class Count {
+  public:
+    Count(const PatternSource& source,
+          const std::vector<PatternPiece>& pieces,
+          const MaterialRules& rules,
+          std::string garment)
+        : source_(source), pieces_(pieces), rules_(rules), garment_(std::move(garment)) {}
+
+    std::vector<MaterialLine> lines() {
+        cloth();
+        lining();
+        interlining();
+        trimmings(FlatRow::Kind::loops, FlatRow::Kind::lace, "lace");
+        trimmings(FlatRow::Kind::piping, FlatRow::Kind::piping, "piping");
+        buttons();
+        thread();
+        hooks();
+        return std::move(lines_);
+    }
+
+  private:
+    const PatternSource& source_;
+    const std::vector<PatternPiece>& pieces_;
+    const MaterialRules& rules_;
+    std::string garment_;
+    std::vector<MaterialLine> lines_;
+
+    [[nodiscard]] bool counts(const std::string& garment) const {
+        return garment_ == "man" || garment_ == garment;
+    }
+
+    void add(const char* kind,
+             std::string what,
+             double amount,
+             const char* unit,
+             double area,
+             std::string sum) {
+        lines_.push_back({garment_, kind, std::move(what), amount, unit, area, std::move(sum)});
+    }
+
+    /// Pieces to lay out: boxes and finished area.
+    struct Lay {
+        std::vector<Rect> boxes;
+        double area = 0;
+        int number = 0;
+
+        void take(const PatternPiece& piece) {
+            Rect box = shapes::box(piece.cut);
+            if (piece.on_fold) {
+                box.right += box.width();
+            }
+            for (int i = 0; i < piece.number; ++i) {
+                boxes.push_back(box);
+            }
+            area += area_of(piece) * piece.number;
+            number += piece.number;
+        }
+    };
+
+    void add_lay(const char* kind, const std::string& what, const Lay& lay) {
+        const double long_way = shelf_length(lay.boxes, rules_.cloth_width);
+        const double share = long_way > 0 ? lay.area / (long_way * rules_.cloth_width) : 0;
+        add(kind,
+            what,
+            std::ceil(long_way / 50) * 50 / 1000,
+            "m",
+            lay.area / 1e6,
+            std::to_string(lay.number) + " pieces, finished " + square_metres(lay.area) +
+                "; laid out " + metres(long_way) + " of " + rules_.cloth_width_printed +
+                " cloth, " + format_number(share * 100, 0) + " % used; rounded up to 5 cm");
+    }
+
+    void cloth() {
+        std::map<std::string, Lay> by_cloth;
+        for (const PatternPiece& piece : pieces_) {
+            // Marks and metal are lace, not cloth.
+            if (counts(piece.garment) && !piece.cloth.metal && !is_mark(piece)) {
+                by_cloth[piece.cloth.name].take(piece);
+            }
+        }
+        for (const auto& [name, lay] : by_cloth) {
+            add_lay("cloth", name, lay);
+        }
+    }
+
+    static bool is_mark(const PatternPiece& piece) {
+        return piece.name == "rank mark" || piece.name == "service mark";
+    }
+
+    void lining() {
+        std::map<std::string, Lay> by_cloth;
+        const Material* coat = source_.uniform.material(property_id("coat.lining"));
+        for (const PatternPiece& piece : pieces_) {
+            if (!counts(piece.garment) || !piece.lined || !piece.draft) {
+                continue;
+            }
+            const bool own = piece.garment == "coat" && coat != nullptr;
+            by_cloth[own ? coat->name : "unbleached linen"].take(piece);
+        }
+        for (const auto& [name, lay] : by_cloth) {
+            add_lay("lining", name, lay);
+        }
+    }
+
+    /// Stiff linen in lapels, collar, cuffs, flaps and straps.
+    void interlining() {
+        Lay lay;
+        for (const PatternPiece& piece : pieces_) {
+            const bool stiff = (piece.lined && !piece.draft) || piece.name == "collar";
+            if (counts(piece.garment) && stiff) {
+                lay.take(piece);
+            }
+        }
+        if (lay.number > 0) {
+            add_lay("interlining", "stiff linen", lay);
+        }
+    }
+
+    /// Lengths of one lace or piping.
+    struct Run {
+        int loops = 0;
+        double loop_length = 0;
+        int edges = 0;
+        double edge_length = 0;
+        int marks = 0;
+        double mark_length = 0;
+    };
+
+    void trimmings(FlatRow::Kind loops, FlatRow::Kind edge, const char* kind) {
+        std::map<std::string, Run> runs;
+        for (const auto& [view, flat] : source_.flats) {
+            if (!counts(garment_of_view(view))) {
+                continue;
+            }
+            for (const FlatPart& part : flat.parts) {
+                if (seen_before(view, part)) {
+                    continue;
+                }
+                for (const FlatRow& row : part.rows) {
+                    if (row.kind == edge) {
+                        Run& run = runs[row.material.name];
+                        run.edges += 1;
+                        run.edge_length += length_of(row.line);
+                    } else if (row.kind == loops) {
+                        Run& run = runs[row.material.name];
+                        run.loops += static_cast<int>(row.at.size());
+                        run.loop_length +=
+                            static_cast<double>(row.at.size()) * (2 * row.size + 2 * kLoopWidth);
+                    }
+                }
+            }
+        }
+        if (loops != edge) {
+            add_mark_laces(runs);
+        }
+        for (const auto& [name, run] : runs) {
+            loops == edge ? add_piping(name, run) : add_lace(name, run);
+        }
+    }
+
+    void add_mark_laces(std::map<std::string, Run>& runs) const {
+        for (const PatternPiece& piece : pieces_) {
+            if (counts(piece.garment) && is_mark(piece)) {
+                Run& run = runs[piece.cloth.name];
+                run.marks += piece.number;
+                const Rect box = shapes::box(piece.outline);
+                run.mark_length += piece.number * std::hypot(box.width(), box.height()) * 1.06;
+            }
+        }
+    }
+
+    void add_lace(const std::string& name, const Run& run) {
+        std::string pattern = source_.uniform.word(property_id("lace.pattern"));
+        std::string sum;
+        if (run.loops > 0) {
+            sum += std::to_string(run.loops) + " loops with turn-ins " + metres(run.loop_length) +
+                   " + ";
+        }
+        if (run.edges > 0) {
+            sum += std::to_string(run.edges) + " edges " + metres(run.edge_length) + " + ";
+        }
+        if (run.marks > 0) {
+            sum += std::to_string(run.marks) + " marks " + metres(run.mark_length) + " + ";
+        }
+        const double net = run.loop_length + run.edge_length + run.mark_length;
+        const double all = net * (1 + rules_.lace_waste);
+        sum += format_number(rules_.lace_waste * 100, 0) + " % waste; rounded up to 10 cm";
+        add("lace",
+            pattern == "none" || pattern.empty() ? name : name + ", " + pattern,
+            std::ceil(all / 100) / 10,
+            "m",
+            0,
+            sum);
+    }
+
+    void add_piping(const std::string& name, const Run& run) {
+        const double ends = run.edges * 2 * kPipingEnd;
+        const double all = (run.edge_length + ends) * (1 + rules_.piping_waste);
+        add("piping",
+            name,
+            std::ceil(all / 100) / 10,
+            "m",
+            0,
+            std::to_string(run.edges) + " edges " + metres(run.edge_length) + " + ends " +
+                metres(ends) + " + " + format_number(rules_.piping_waste * 100, 0) +
+                " %; rounded up to 10 cm");
+    }
+
+    void buttons() {
+        std::map<std::string, int> by_size;
+        for (const auto& [view, flat] : source_.flats) {
+            if (!counts(garment_of_view(view))) {
+                continue;
+            }
+            for (const FlatPart& part : flat.parts) {
+                for (const FlatRow& row : part.rows) {
+                    if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
+                        const std::string name =
+                            row.material.name + ", " + format_number(row.size, 0) + " mm";
+                        // A pair of gaiters; one is drawn.
+                        const int pair = garment_of_view(view) == "gaiters" ? 2 : 1;
+                        by_size[name] += pair * static_cast<int>(row.at.size());
+                    }
+                }
+            }
+        }
+        for (const auto& [name, number] : by_size) {
+            const int spares = std::max(1, number / rules_.buttons_for_a_spare);
+            const int dozens = (number + spares + 11) / 12;
+            add("buttons",
+                name,
+                dozens,
+                "dozen",
+                0,
+                std::to_string(number) + " worn + at least " + std::to_string(spares) +
+                    " spare = " + std::to_string(dozens * 12));
+        }
+    }
+
+    void thread() {
+        double edges = 0;
+        for (const PatternPiece& piece : pieces_) {
+            if (counts(piece.garment)) {
+                Chain closed = piece.outline;
+                closed.push_back(closed.front());
+                edges += length_of(closed) * piece.number;
+            }
+        }
+        if (edges > 0) {
+            const double seams = edges / 2;
+            add("thread",
+                "waxed linen",
+                std::ceil(seams * kThreadPerSeam / 10000) * 10,
+                "m",
+                0,
+                "edges " + metres(edges) + ", two to a seam; " + metres(seams) + " of seam x " +
+                    format_number(kThreadPerSeam, 1) + "; rounded up to 10 m");
+        }
+    }
+
+    void hooks() {
+        const Uniform& man = source_.uniform;
+        if (!counts("coat") || source_.flats.empty() || !man.speaks(property_id("coat.cloth"))) {
+            return;
+        }
+        const bool hooked = man.speaks(property_id("turnbacks.held")) &&
+                            man.word(property_id("turnbacks.held")) == "hooked";
+        const int pairs = 1 + (hooked ? 2 : 0);
+        add("hooks",
+            "hooks and eyes",
+            pairs,
+            "pairs",
+            0,
+            std::string("collar 1") + (hooked ? " + turnbacks 2" : ""));
+    }
+};
+
+}  // namespace
+
+double shelf_length(std::vector<Rect> boxes, double width) {
+    struct Shelf {
+        double height = 0;
+        double used = 0;
+    };
+
+    struct Size {
+        double across = 0;
+        double along = 0;
+    };
+
+    std::vector<Size> sizes;
+    for (const Rect& box : boxes) {
+        const bool fits = box.width() + kBetween <= width;
+        sizes.push_back(fits ? Size{box.width() + kBetween, box.height() + kBetween}
+                             : Size{box.height() + kBetween, box.width() + kBetween});
+    }
+    std::ranges::stable_sort(sizes, [](const Size& a, const Size& b) { return a.along > b.along; });
+    std::vector<Shelf> shelves;
+    for (const Size& size : sizes) {
+        const auto fit = std::ranges::find_if(
+            shelves, [&](const Shelf& shelf) { return shelf.used + size.across <= width; });
+        if (fit != shelves.end()) {
+            fit->used += size.across;
+        } else {
+            shelves.push_back({size.along, size.across});
+        }
+    }
+    double sum = 0;
+    for (const Shelf& shelf : shelves) {
+        sum += shelf.height;
+    }
+    return sum;
+}
+
+std::vector<MaterialLine> materials_of(const PatternSource& source,
+                                       const std::vector<PatternPiece>& pieces,
+                                       const MaterialRules& rules) {
+    std::vector<MaterialLine> all;
+    for (const char* garment : kGarments) {
+        for (MaterialLine& line : Count(source, pieces, rules, garment).lines()) {
+            all.push_back(std::move(line));
+        }
+    }
+    for (MaterialLine& line : Count(source, pieces, rules, "man").lines()) {
+        all.push_back(std::move(line));
+    }
+    return all;
+}
+
+}  // namespace platewright

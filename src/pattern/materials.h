@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+// What a man's clothing takes: cloth, lining, lace, piping, buttons, thread and hooks, each with
+// its sum.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "pattern/pieces.h"
+
+namespace platewright {
+
+/// Widths and spares; lengths in mm.
+struct MaterialRules {
+    /// Width of the cloth between its lists: six quarters of a yard, the usual planning width.
+    double cloth_width = 1371.6;
+    /// As printed: `54 in`.
+    std::string cloth_width_printed = "54 in";
+    /// Shares that are lost: of lace in cutting, of piping at its ends. Source: common practice of
+    /// the trade, no source.
+    double lace_waste = 0.10;
+    double piping_waste = 0.05;
+    /// One spare button for so many; then whole dozens.
+    int buttons_for_a_spare = 12;
+};
+
+/// One line of the list.
+struct MaterialLine {
+    /// `coat`, `waistcoat`, `breeches`, `gaiters`; `man` for all together.
+    std::string garment;
+    /// `cloth`, `lining`, `interlining`, `lace`, `piping`, `buttons`, `thread`, `hooks`.
+    std::string kind;
+    /// Colour or metal: `dark green`; with the size for buttons: `white metal, 16 mm`.
+    std::string what;
+    double amount = 0;
+    /// `m`, `dozen`, `pairs`.
+    std::string unit;
+    /// For cloth: finished area in m²; else 0.
+    double area = 0;
+    /// How the amount comes about, in numbers: "5 pieces, 0.62 m2; …".
+    std::string sum;
+};
+
+/// By garment, then for the man, cloth first. Pieces of one cloth are laid out on shelves: sorted
+/// by length, each beside the last as long as the width lasts (first-fit decreasing height of
+/// Coffman, Garey, Johnson and Tarjan, SIAM J. Comput. 9, 1980, which needs at most 1.7 times the
+/// shortest length and one piece more; a good cutter needs less).
+std::vector<MaterialLine> materials_of(const PatternSource& source,
+                                       const std::vector<PatternPiece>& pieces,
+                                       const MaterialRules& rules);
+
+/// Length of cloth of `width` for boxes laid on shelves, mm; a piece wider than the cloth is laid
+/// along it.
+double shelf_length(std::vector<Rect> boxes, double width);
+
+}  // namespace platewright

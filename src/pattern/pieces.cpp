@@ -1,0 +1,410 @@
+// SPDX-License-Identifier: MIT
+// Whole garments: pieces developed from the flats, girth by girth.
+#include "pattern/pieces.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "pattern/shapes.h"
+
+namespace platewright {
+namespace {
+
+/// How far apart the heights are at which a garment is opened out, mm.
+constexpr double kStep = 5;
+/// Cloth for half a pleat at the hip, on the back and on the forepart each. Common practice, no
+/// source; a civil coat of the 1770s in the Victoria and Albert Museum (O13940) has pleats 130 mm
+/// deep.
+constexpr double kPleat = 65;
+/// How much wider the upper sleeve is than the lower, each way. Common practice, no source.
+constexpr double kSleeveShift = 14;
+/// How much longer the sleeve's head is than its hole, to be eased in. Common practice, no source.
+constexpr double kSleeveEase = 25;
+/// The wedge that gives breeches their seat, at the waist behind. Common practice, no source.
+constexpr double kSeatWedge = 45;
+constexpr double kFar = 5000;
+
+PatternPiece piece_of(const char* garment, const char* name, const FlatPart& part) {
+    PatternPiece piece{
+        .garment = garment, .name = name, .cloth = part.cloth, .cloth_key = part.cloth_key};
+    piece.number = 2;
+    piece.paired = true;
+    piece.draft = true;
+    return piece;
+}
+
+Chain left_half(const FlatPart& part, double from, double to) {
+    return shapes::common(part.outline, {{from, -kFar}, {to, -kFar}, {to, kFar}, {from, kFar}});
+}
+
+class Garments {
+  public:
+    explicit Garments(const PatternSource& source) : source_(source) {}
+
+    std::vector<PatternPiece> all() {
+        for (const char* garment : {"coat", "jacket"}) {
+            const std::string begins = std::string("flat-") + garment;
+            const Flat* front = flat(begins + "-front");
+            const Flat* back = flat(begins + "-back");
+            if (front != nullptr && back != nullptr) {
+                add_body(*front, *back);
+                add_sleeves(*front);
+            }
+        }
+        add_waistcoat();
+        add_breeches();
+        add_gaiters();
+        return std::move(pieces_);
+    }
+
+  private:
+    const PatternSource& source_;
+    std::vector<PatternPiece> pieces_;
+
+    const Flat* flat(const std::string& view) const {
+        const auto found = source_.flats.find(view);
+        return found == source_.flats.end() ? nullptr : &found->second;
+    }
+
+    void keep(PatternPiece piece) {
+        if (piece.outline.size() < 3) {
+            return;
+        }
+        finish(piece, source_.allowance);
+        pieces_.push_back(std::move(piece));
+    }
+
+    /// The first part of the body of a coat: `coat-left`, `coatee-half-left` …
+    static const FlatPart* body_part(const Flat& flat, const std::string& ending) {
+        for (const FlatPart& part : flat.parts) {
+            for (const char* cut : {"coat-", "coatee-", "surtout-", "jacket-"}) {
+                if (part.name.starts_with(cut) && part.name.ends_with(ending) &&
+                    part.name.find("welt") == std::string::npos) {
+                    return &part;
+                }
+            }
+        }
+        return nullptr;
+    }
+
+    /// The corner of the skirt that is turned back, let down again.
+    static std::vector<Chain> with_corner(const Flat& flat, const std::vector<Chain>& shape) {
+        std::vector<Chain> all = shape;
+        for (const char* name : {"turnback-left", "turnback-short-left"}) {
+            const FlatPart* corner = flat.part(name);
+            const Chain* fold = flat.guide(std::string(name) + "-fold");
+            if (corner != nullptr && fold != nullptr) {
+                for (const Chain& chain : corner->outline) {
+                    all.push_back(shapes::mirrored(chain, fold->front(), fold->back()));
+                }
+            }
+        }
+        return all;
+    }
+
+    void add_body(const Flat& front, const Flat& back) {
+        const FlatPart* fore = body_part(front, "-left");
+        const FlatPart* hind = body_part(back, "-back");
+        const Chain* seam = back.guide("side-back-left-seam");
+        if (fore == nullptr || hind == nullptr || seam == nullptr || seam->empty()) {
+            return;
+        }
+        const Chain behind = left_half(*hind, -kFar, 0);
+        add_back(back, *hind, behind, *seam);
+        PatternPiece piece = piece_of("coat", "forepart", *fore);
+        std::vector<Chain> parts = with_corner(front, fore->outline);
+        parts.push_back(under_arm(shapes::joined(fore->outline), behind, *seam));
+        piece.outline = shapes::joined(parts);
+        piece.lined = true;
+        if (const Chain* fold = front.guide("turnback-left-fold");
+            fold != nullptr && front.part("turnback-left") != nullptr) {
+            piece.lines.push_back(*fold);
+        }
+        keep(std::move(piece));
+    }
+
+    /// Between the middle of the back and the curved seam; below the waist a strip with its pleat.
+    void add_back(const Flat& flat, const FlatPart& hind, const Chain& half, const Chain& seam) {
+        Chain region{{0, -kFar}, {-kFar, -kFar}, {-kFar, seam.front().y}};
+        region.insert(region.end(), seam.begin(), seam.end());
+        region.push_back({seam.back().x, kFar});
+        region.push_back({0, kFar});
+        const Chain body = shapes::common({half}, region);
+        const Rect box = shapes::box(half);
+        const double waist = seam.back().y;
+        PatternPiece piece = piece_of("coat", "back", hind);
+        const Chain pleat{{seam.back().x, waist + 16},
+                          {seam.back().x - kPleat, waist + 16},
+                          {seam.back().x - kPleat, box.bottom - 10},
+                          {seam.back().x, box.bottom - 10}};
+        std::vector<Chain> parts = with_corner(flat, {body});
+        if (box.bottom - waist > 200) {
+            parts.push_back(pleat);
+            piece.lines.push_back({pleat[0], pleat[3]});
+        }
+        piece.outline = shapes::joined(parts);
+        piece.lined = true;
+        keep(std::move(piece));
+    }
+
+    /// What lies between the fold of the side and the curved seam behind, laid out beside the
+    /// front so that the girth at every height is kept.
+    static Chain under_arm(const Chain& front, const Chain& behind, const Chain& seam) {
+        const Rect box = shapes::box(front);
+        const double waist = seam.back().y;
+        const bool skirts = box.bottom - waist > 200;
+        const double arm_pit = pit_of(front, seam.front().y);
+        Chain outer;
+        Chain inner;
+        const shapes::Crossing at_pit = shapes::crossing(front, arm_pit);
+        const double pit_seam = at_pit.greatest + width_behind(behind, seam, arm_pit);
+        for (double y = seam.front().y; y < box.bottom - 1; y += kStep) {
+            const shapes::Crossing side = shapes::crossing(front, y);
+            const double width = std::max(0.0, width_behind(behind, seam, y));
+            if (y < arm_pit) {
+                const double x = pit_seam + std::abs(shapes::x_at(seam, y)) -
+                                 std::abs(shapes::x_at(seam, arm_pit));
+                outer.push_back({x, y});
+                inner.push_back({x - width, y});
+                continue;
+            }
+            const bool pleat = skirts && y > waist + 16;
+            outer.push_back({side.greatest + width + (pleat ? kPleat : 0), y});
+            // A little over the edge, so that the two are joined.
+            inner.push_back({side.greatest - 1, y});
+        }
+        outer.insert(outer.end(), inner.rbegin(), inner.rend());
+        return outer;
+    }
+
+    /// The height below which the side is no longer the arm's hole: where it is farthest out.
+    static double pit_of(const Chain& front, double from) {
+        double widest = 0;
+        double at = from;
+        for (double y = from; y < from + 120; y += 2) {
+            const shapes::Crossing side = shapes::crossing(front, y);
+            if (side.greatest > widest + 0.01) {
+                widest = side.greatest;
+                at = y;
+            }
+        }
+        return at;
+    }
+
+    static double width_behind(const Chain& behind, const Chain& seam, double y) {
+        const shapes::Crossing side = shapes::crossing(behind, y);
+        return side.found ? std::abs(side.least) - std::abs(shapes::x_at(seam, y)) : 0;
+    }
+
+    void add_sleeves(const Flat& flat) {
+        const FlatPart* part = flat.part("sleeve-left");
+        const Chain* hole = flat.guide("sleeve-left-seam");
+        const Chain* hem = flat.guide("cuff-hem-left");
+        if (part == nullptr || hole == nullptr || hem == nullptr) {
+            return;
+        }
+        const Point along = (hem->front() + hem->back()) * 0.5 - hole->front();
+        const Chain whole = shapes::turned_down(shapes::joined(part->outline), along);
+        const Chain seam = shapes::turned_down(*hole, along);
+        const double pit = seam.back().y;
+        const double end = shapes::box(whole).bottom - 12;
+        // On the left sleeve seen from before, the hind arm is at the outer side.
+        for (const bool upper : {true, false}) {
+            PatternPiece piece = piece_of("coat", upper ? "upper sleeve" : "under sleeve", *part);
+            const double shift = upper ? kSleeveShift : -kSleeveShift;
+            piece.outline = sleeve(whole, pit, end, shift);
+            close_head(piece.outline, upper, length_of(*hole) * 2 + kSleeveEase);
+            piece.lined = true;
+            keep(std::move(piece));
+        }
+    }
+
+    /// The two long sides from the arm-pit down; the head is open.
+    static Chain sleeve(const Chain& whole, double pit, double end, double shift) {
+        Chain right;
+        Chain left;
+        for (double y = pit; y < end + kStep; y += kStep) {
+            const shapes::Crossing at = shapes::crossing(whole, std::min(y, end));
+            right.push_back({at.greatest + shift, std::min(y, end)});
+            left.push_back({at.least - shift, std::min(y, end)});
+        }
+        right.insert(right.end(), left.rbegin(), left.rend());
+        return right;
+    }
+
+    /// The head of the upper sleeve rises, that of the under sleeve is hollowed, so that both
+    /// together are as long as the hole with its ease.
+    static void close_head(Chain& outline, bool upper, double hole) {
+        const Point from = outline.back();
+        const Point to = outline.front();
+        // The hollow of the under sleeve; common practice, no source.
+        constexpr double hollow = 22;
+        const double under = length_of(bow(from, to, -hollow));
+        double height = hollow;
+        if (!upper) {
+            height = -hollow;
+        } else {
+            double low = 0;
+            double high = 400;
+            for (int i = 0; i < 40; ++i) {
+                height = (low + high) / 2;
+                (length_of(bow(from, to, height)) < hole - under ? low : high) = height;
+            }
+        }
+        const Chain head = bow(from, to, height);
+        outline.insert(outline.end(), head.begin() + 1, head.end() - 1);
+    }
+
+    /// A bow from point to point that rises by `height`.
+    static Chain bow(Point from, Point to, double height) {
+        Chain chain;
+        for (int i = 0; i <= 24; ++i) {
+            const double u = i / 24.0;
+            // Fuller than a parabola at the shoulder.
+            const double rise = std::pow(std::sin(u * 3.14159265358979), 0.8);
+            const Point at = from + (to - from) * u;
+            chain.push_back({at.x, at.y - height * rise});
+        }
+        return chain;
+    }
+
+    void add_waistcoat() {
+        const Flat* front = flat("flat-waistcoat-front");
+        const Flat* back = flat("flat-waistcoat-back");
+        if (front == nullptr || back == nullptr) {
+            return;
+        }
+        for (const char* name : {"waistcoat-left", "waistcoat-double-left"}) {
+            if (const FlatPart* part = front->part(name)) {
+                PatternPiece piece = piece_of("waistcoat", "forepart", *part);
+                piece.outline = shapes::joined(part->outline);
+                piece.lined = true;
+                for (const FlatRow& row : part->rows) {
+                    if (row.kind == FlatRow::Kind::buttons) {
+                        piece.buttons.insert(piece.buttons.end(), row.at.begin(), row.at.end());
+                    }
+                }
+                keep(std::move(piece));
+                break;
+            }
+        }
+        if (const FlatPart* part = back->part("waistcoat-back")) {
+            PatternPiece piece = piece_of("waistcoat", "back", *part);
+            piece.outline = left_half(*part, -kFar, 0);
+            piece.lined = true;
+            keep(std::move(piece));
+        }
+    }
+
+    void add_breeches() {
+        for (const char* side : {"front", "back"}) {
+            const Flat* view = flat(std::string("flat-breeches-") + side);
+            const FlatPart* part = nullptr;
+            for (const char* name : {"breeches", "overalls"}) {
+                if (view != nullptr && part == nullptr) {
+                    part = view->part(name);
+                }
+            }
+            if (part == nullptr) {
+                continue;
+            }
+            const bool front = std::string_view(side) == "front";
+            PatternPiece piece = piece_of("breeches", front ? "fore leg" : "hind leg", *part);
+            // The wearer's left lies at positive x before, at negative behind.
+            Chain half = front ? left_half(*part, 0, kFar) : left_half(*part, -kFar, 0);
+            if (!front && !half.empty()) {
+                const double top = shapes::box(half).top;
+                half = shapes::joined({half, {{0, top}, {kSeatWedge, top - 20}, {0, top + 260}}});
+            }
+            piece.outline = half;
+            keep(std::move(piece));
+        }
+        const Flat* front = flat("flat-breeches-front");
+        for (const char* name : {"waistband", "fall"}) {
+            if (const FlatPart* part = front != nullptr ? front->part(name) : nullptr) {
+                PatternPiece piece = piece_of("breeches", name, *part);
+                piece.outline = shapes::joined(part->outline);
+                piece.number = name == std::string_view("fall") ? 1 : 2;
+                piece.paired = false;
+                piece.lined = true;
+                keep(std::move(piece));
+            }
+        }
+    }
+
+    void add_gaiters() {
+        for (const char* side : {"outer", "inner"}) {
+            const Flat* view = flat(std::string("flat-gaiter-") + side);
+            const FlatPart* part = view != nullptr ? view->part("gaiter-") : nullptr;
+            if (part != nullptr) {
+                PatternPiece piece =
+                    piece_of("gaiters",
+                             side == std::string_view("outer") ? "outer side" : "inner side",
+                             *part);
+                piece.outline = shapes::joined(part->outline);
+                keep(std::move(piece));
+            }
+        }
+    }
+};
+
+/// A short mark across the edge at the point nearest to `near`.
+std::pair<Point, Point> notch(const Chain& outline, Point near) {
+    constexpr double long_mark = 8;
+    std::size_t best = 0;
+    double least = kFar;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point b = outline[(i + 1) % outline.size()];
+        const double far = length((a + b) * 0.5 - near);
+        if (far < least && length(b - a) > 0.5) {
+            least = far;
+            best = i;
+        }
+    }
+    const Point a = outline[best];
+    const Point b = outline[(best + 1) % outline.size()];
+    const Point middle = (a + b) * 0.5;
+    const Point across = right_of(unit(b - a)) * (long_mark / 2);
+    return {middle - across, middle + across};
+}
+
+void shift(Chain& chain, Point by) {
+    for (Point& p : chain) {
+        p = p - by;
+    }
+}
+
+}  // namespace
+
+double area_of(const PatternPiece& piece) {
+    return shapes::area(piece.outline) * (piece.on_fold ? 2 : 1);
+}
+
+void finish(PatternPiece& piece, double allowance) {
+    const Rect box = shapes::box(piece.outline);
+    const Point corner{box.left, box.top};
+    shift(piece.outline, corner);
+    for (Chain& line : piece.lines) {
+        shift(line, corner);
+    }
+    shift(piece.buttons, corner);
+    piece.cut = shapes::enlarged(piece.outline, allowance);
+    if (piece.on_fold && allowance > 0) {
+        // Nothing is added at the fold.
+        piece.cut =
+            shapes::common({piece.cut}, {{0, -kFar}, {kFar, -kFar}, {kFar, kFar}, {0, kFar}});
+    }
+    // Pieces that are sewn to a neighbour along a long side meet at its middle.
+    constexpr double long_piece = 250;
+    if (piece.draft && box.height() > long_piece) {
+        piece.notches = {notch(piece.outline, {0, box.height() / 2}),
+                         notch(piece.outline, {box.width(), box.height() / 2})};
+    }
+}
+
+std::vector<PatternPiece> garment_pieces(const PatternSource& source) {
+    return Garments(source).all();
+}
+
+}  // namespace platewright

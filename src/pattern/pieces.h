@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+// Pattern pieces at true size, made from the graded flats.
+#pragma once
+
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "compose/flat.h"
+#include "pattern/grading.h"
+#include "vocabulary/body.h"
+
+namespace platewright {
+
+/// One piece to be cut, in mm at true size, the grain running down the page.
+struct PatternPiece {
+    /// `coat`, `waistcoat`, `breeches`, `gaiters`.
+    std::string garment;
+    /// `lapel`, `forepart`: a word of the catalogue.
+    std::string name;
+    /// The cloth, and its property: `lapels.cloth`.
+    Material cloth;
+    std::string cloth_key;
+    /// Finished outline, its box beginning at (0, 0).
+    Chain outline = {};
+    /// Where to cut; the outline itself where no seam allowance was asked for. May lie at negative
+    /// places.
+    Chain cut = {};
+    /// How many to cut of the cloth, half of them mirrored if `paired`.
+    int number = 1;
+    bool paired = false;
+    /// The same is cut once more in lining.
+    bool lined = false;
+    /// The left edge lies on the fold of the cloth.
+    bool on_fold = false;
+    /// A facing part or mark has its ordered shape; the others are drafts to be fitted with a toile
+    /// first.
+    bool draft = false;
+    /// Folds and lines to sew on, not to cut.
+    std::vector<Chain> lines = {};
+    /// Places of buttons.
+    std::vector<Point> buttons = {};
+    /// Marks on the edge that meet those of the neighbour.
+    std::vector<std::pair<Point, Point>> notches = {};
+};
+
+/// Finished area of one piece, mm²; doubled where it lies on the fold.
+double area_of(const PatternPiece& piece);
+
+/// What pieces are made from.
+struct PatternSource {
+    const Uniform& uniform;
+    const Body& body;
+    /// Graded, by name of the view.
+    const std::map<std::string, Flat>& flats;
+    /// The ornament of the turnbacks laid out, its frame's height, and how many are worn; null if
+    /// there is none.
+    const Flat* ornament = nullptr;
+    double ornament_frame = 60;
+    /// Seam allowance in mm, round drafts and lined facings.
+    double allowance = 0;
+};
+
+/// Collar, lapels, cuffs, flaps, turnbacks and their ornament, straps, wings, epaulette fields,
+/// marks.
+std::vector<PatternPiece> facing_pieces(const PatternSource& source);
+
+/// Whole garments, as far as their flats are there: back, forepart, sleeves; legs; gaiters.
+std::vector<PatternPiece> garment_pieces(const PatternSource& source);
+
+/// Puts the finishing touches to a piece: moved to the origin, seam allowance, notches in the
+/// middle of its long sides.
+void finish(PatternPiece& piece, double allowance);
+
+}  // namespace platewright

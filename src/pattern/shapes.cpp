@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: MIT
+// Plane geometry for the cutting table, on top of Clipper.
+#include "pattern/shapes.h"
+
+#include <algorithm>
+#include <cmath>
+#include <polyclipping/clipper.hpp>
+
+namespace platewright::shapes {
+namespace {
+
+/// The library counts in whole numbers: thousandths of a millimetre.
+constexpr double kGrain = 1000;
+/// What belongs together is joined over gaps as wide as twice this.
+constexpr double kGap = 0.25;
+
+ClipperLib::Path to_library(const Chain& chain) {
+    ClipperLib::Path path;
+    for (const Point p : chain) {
+        path.emplace_back(std::llround(p.x * kGrain), std::llround(p.y * kGrain));
+    }
+    if (ClipperLib::Area(path) < 0) {
+        ClipperLib::ReversePath(path);
+    }
+    return path;
+}
+
+Chain from_library(const ClipperLib::Path& path) {
+    Chain chain;
+    for (const ClipperLib::IntPoint p : path) {
+        chain.push_back({static_cast<double>(p.X) / kGrain, static_cast<double>(p.Y) / kGrain});
+    }
+    // Begins at its topmost point, so that the same outline is always the same chain.
+    const auto first = std::ranges::min_element(
+        chain, [](Point a, Point b) { return a.y != b.y ? a.y < b.y : a.x < b.x; });
+    std::ranges::rotate(chain, first);
+    return chain;
+}
+
+Chain largest(const ClipperLib::Paths& paths) {
+    const auto found =
+        std::ranges::max_element(paths, [](const ClipperLib::Path& a, const ClipperLib::Path& b) {
+            return ClipperLib::Area(a) < ClipperLib::Area(b);
+        });
+    return found == paths.end() ? Chain{} : from_library(*found);
+}
+
+ClipperLib::Paths grown(const ClipperLib::Paths& paths, double by) {
+    ClipperLib::ClipperOffset offset(2);
+    offset.AddPaths(paths, ClipperLib::jtMiter, ClipperLib::etClosedPolygon);
+    ClipperLib::Paths result;
+    offset.Execute(result, by * kGrain);
+    return result;
+}
+
+}  // namespace
+
+double area(const Chain& outline) {
+    double twice = 0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        twice += cross(outline[i], outline[(i + 1) % outline.size()]);
+    }
+    return std::abs(twice) / 2;
+}
+
+Rect box(const Chain& outline) {
+    Rect rect;
+    for (const Point p : outline) {
+        rect.include(p);
+    }
+    return rect;
+}
+
+Chain joined(const std::vector<Chain>& shapes) {
+    ClipperLib::Clipper clipper;
+    for (const Chain& shape : shapes) {
+        clipper.AddPaths(grown({to_library(shape)}, kGap), ClipperLib::ptSubject, /*Closed=*/true);
+    }
+    ClipperLib::Paths result;
+    clipper.Execute(ClipperLib::ctUnion, result, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
+    return simplified(largest(grown(result, -kGap)), 0.05);
+}
+
+Chain common(const std::vector<Chain>& a, const Chain& b) {
+    ClipperLib::Clipper clipper;
+    for (const Chain& shape : a) {
+        clipper.AddPath(to_library(shape), ClipperLib::ptSubject, /*Closed=*/true);
+    }
+    clipper.AddPath(to_library(b), ClipperLib::ptClip, /*Closed=*/true);
+    ClipperLib::Paths result;
+    clipper.Execute(
+        ClipperLib::ctIntersection, result, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
+    return largest(result);
+}
+
+Chain enlarged(const Chain& outline, double by) {
+    return by > 0 ? largest(grown({to_library(outline)}, by)) : outline;
+}
+
+Chain mirrored(const Chain& chain, Point from, Point to) {
+    const Point along = unit(to - from);
+    Chain result;
+    for (const Point p : chain) {
+        const Point arm = p - from;
+        const double across = dot(arm, right_of(along));
+        result.push_back(p - right_of(along) * (2 * across));
+    }
+    return result;
+}
+
+Chain at_origin(const Chain& chain) {
+    const Rect all = box(chain);
+    Chain result;
+    for (const Point p : chain) {
+        result.push_back(p - Point{all.left, all.top});
+    }
+    return result;
+}
+
+Chain turned_down(const Chain& chain, Point along) {
+    const Point down = unit(along);
+    Chain result;
+    for (const Point p : chain) {
+        result.push_back({-dot(p, right_of(down)), dot(p, down)});
+    }
+    return result;
+}
+
+Crossing crossing(const Chain& closed, double y) {
+    Crossing found;
+    for (std::size_t i = 0; i < closed.size(); ++i) {
+        const Point a = closed[i];
+        const Point b = closed[(i + 1) % closed.size()];
+        if ((a.y <= y) == (b.y <= y)) {
+            continue;
+        }
+        const double x = a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
+        found.least = found.found ? std::min(found.least, x) : x;
+        found.greatest = found.found ? std::max(found.greatest, x) : x;
+        found.found = true;
+    }
+    return found;
+}
+
+double x_at(const Chain& open, double y) {
+    for (std::size_t i = 1; i < open.size(); ++i) {
+        const Point a = open[i - 1];
+        const Point b = open[i];
+        if ((a.y <= y) != (b.y <= y)) {
+            return a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
+        }
+    }
+    if (open.empty()) {
+        return 0;
+    }
+    const bool first = std::abs(open.front().y - y) < std::abs(open.back().y - y);
+    return first ? open.front().x : open.back().x;
+}
+
+Chain simplified(const Chain& outline, double tolerance) {
+    ClipperLib::Path path = to_library(outline);
+    if (path.size() < 4) {
+        return outline;
+    }
+    ClipperLib::CleanPolygon(path, tolerance * kGrain);
+    return path.size() < 3 ? outline : from_library(path);
+}
+
+}  // namespace platewright::shapes

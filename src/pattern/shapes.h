@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+// Plane geometry for the cutting table: joining, cutting and enlarging outlines. All in mm.
+#pragma once
+
+#include <vector>
+
+#include "compose/flat.h"
+
+namespace platewright::shapes {
+
+/// Area inside one closed chain, mm², whichever way it runs.
+double area(const Chain& outline);
+
+/// The box round it.
+Rect box(const Chain& outline);
+
+/// The largest outline of the shapes laid together; gaps under half a millimetre are closed.
+Chain joined(const std::vector<Chain>& shapes);
+
+/// The largest outline that `a` and `b` have in common; empty if they have none.
+Chain common(const std::vector<Chain>& a, const Chain& b);
+
+/// The outline moved outward by `by` mm, corners kept sharp up to twice that.
+Chain enlarged(const Chain& outline, double by);
+
+/// The chain mirrored about the line through two points.
+Chain mirrored(const Chain& chain, Point from, Point to);
+
+/// Moved so that the box begins at (0, 0).
+Chain at_origin(const Chain& chain);
+
+/// With `along` turned to point down the page, about the origin.
+Chain turned_down(const Chain& chain, Point along);
+
+/// Where the chain crosses height `y`: the least and the greatest x; `found` is false for none.
+struct Crossing {
+    bool found = false;
+    double least = 0;
+    double greatest = 0;
+};
+
+Crossing crossing(const Chain& closed, double y);
+
+/// The x of an open chain at height `y`, held at its ends.
+double x_at(const Chain& open, double y);
+
+/// As few points as keep the outline within `tolerance` mm.
+Chain simplified(const Chain& outline, double tolerance);
+
+}  // namespace platewright::shapes

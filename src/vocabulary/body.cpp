@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: MIT
+// A man's measures: the tables, and the rules by which they are believed.
+#include "vocabulary/body.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/text.h"
+
+namespace platewright {
+namespace {
+
+constexpr double kInch = 25.4;
+
+/// How they are taken: ISO 8559-1:2017, clause 5, in short. The limits are common practice, no
+/// source: beyond them a slip of the tape or of the unit is likelier than such a man.
+constexpr std::array<BodyRow, kBodyMeasures> kRows = {{
+    {BodyMeasure::height,
+     "height",
+     "stature",
+     "from the floor to the crown, without shoes",
+     1300,
+     2200},
+    {BodyMeasure::chest,
+     "chest girth",
+     "bust girth|chest",
+     "over the shoulder blades, under the arms and across the chest, breathing quietly",
+     700,
+     1500},
+    {BodyMeasure::waist,
+     "waist girth",
+     "waist",
+     "at the natural waist, between the lowest ribs and the hip bones",
+     550,
+     1500},
+    {BodyMeasure::hip, "hip girth", "hip|seat girth", "at the fullest part of the seat", 650, 1500},
+    {BodyMeasure::neck,
+     "neck girth",
+     "neck",
+     "20 mm below the Adam's apple, over the nape behind",
+     280,
+     560},
+    {BodyMeasure::nape_to_waist,
+     "back neck point to waist",
+     "nape to waist|cervical to waist|back neck to waist",
+     "from the nape down the spine to the natural waist",
+     320,
+     560},
+    {BodyMeasure::arm,
+     "arm length",
+     "sleeve|sleeve length",
+     "from the point of the shoulder over the bent elbow to the wrist bone",
+     450,
+     780},
+    {BodyMeasure::inside_leg,
+     "inside leg length",
+     "inside leg|inseam",
+     "from the fork to the floor",
+     560,
+     1050},
+}};
+
+/// Height and chest are those of templates/README.md; the others are read off the flats. They agree
+/// with the rules below.
+constexpr Body kReference{{1730, 960, 853, 970, 385, 416, 610, 790}};
+
+/// Heights and chests: EN 13402-3:2004 from memory, the middle of the bands S, M and L (chest
+/// 86-94, 94-102, 102-110 cm). Waist by Hertzer, nape to waist by Rosenfeld (see `doubts_about`);
+/// hip, neck, arm and leg: common practice, no source.
+constexpr std::array<StandardSize, 3> kSizes = {{
+    {"small", {{1660, 900, 800, 910, 365, 400, 585, 755}}},
+    {"medium", {{1740, 980, 871, 985, 390, 418, 613, 795}}},
+    {"large", {{1820, 1060, 942, 1060, 415, 436, 642, 835}}},
+}};
+
+std::string in_mm(double mm) {
+    return format_number(mm, 0) + " mm";
+}
+
+std::string_view name_of(BodyMeasure measure) {
+    return kRows[static_cast<std::size_t>(measure)].name;
+}
+
+/// One relation between two measures.
+struct Relation {
+    BodyMeasure about;
+    BodyMeasure with;
+    /// About as much as `share` times the other plus `more` mm, give or take `give` mm.
+    double share = 1;
+    double more = 0;
+    double give = 0;
+    std::string_view rule;
+};
+
+constexpr std::array kRelations = std::to_array<Relation>({
+    {BodyMeasure::nape_to_waist,
+     BodyMeasure::height,
+     0.25,
+     -kInch,
+     50,
+     "nape to waist is a quarter of the height less 1 in (Rosenfeld, The Practical Designer, "
+     "1918)"},
+    {BodyMeasure::waist,
+     BodyMeasure::chest,
+     8.0 / 9,
+     0,
+     160,
+     "the waist is a ninth less than the chest, 32 in for 36 in (Hertzer, Garment Cutting in the "
+     "Twentieth Century)"},
+    {BodyMeasure::inside_leg,
+     BodyMeasure::height,
+     0.455,
+     0,
+     75,
+     "the inside leg is about 0.455 of the height (common practice, no source)"},
+    {BodyMeasure::arm,
+     BodyMeasure::height,
+     0.3525,
+     0,
+     55,
+     "the arm is about 0.35 of the height (common practice, no source)"},
+    {BodyMeasure::neck,
+     BodyMeasure::chest,
+     0.4,
+     0,
+     55,
+     "the neck is about 0.4 of the chest (common practice, no source)"},
+    {BodyMeasure::hip,
+     BodyMeasure::chest,
+     1.01,
+     0,
+     160,
+     "the seat measures about as much as the chest (common practice, no source)"},
+});
+
+bool is_girth(BodyMeasure measure) {
+    return measure == BodyMeasure::chest || measure == BodyMeasure::waist ||
+           measure == BodyMeasure::hip || measure == BodyMeasure::neck;
+}
+
+}  // namespace
+
+std::span<const BodyRow> body_rows() {
+    return kRows;
+}
+
+std::optional<BodyMeasure> find_body_measure(std::string_view name) {
+    const std::string wanted = lower(name);
+    for (const BodyRow& row : kRows) {
+        const auto others = split(row.other_names, '|');
+        if (row.name == wanted || std::ranges::find(others, wanted) != others.end()) {
+            return row.measure;
+        }
+    }
+    return std::nullopt;
+}
+
+const Body& reference_body() {
+    return kReference;
+}
+
+std::span<const StandardSize> standard_sizes() {
+    return kSizes;
+}
+
+std::string_view source_of_sizes() {
+    return "chest by the size bands S, M and L of EN 13402-3 (from memory), waist by Hertzer, nape "
+           "to waist by Rosenfeld; the rest common practice, no source";
+}
+
+std::vector<BodyDoubt> doubts_about(const Body& body) {
+    std::vector<BodyDoubt> doubts;
+    for (const Relation& relation : kRelations) {
+        const double mm = body.of(relation.about);
+        const double other = body.of(relation.with);
+        if (std::abs(mm - (relation.share * other + relation.more)) > relation.give) {
+            doubts.push_back({relation.about,
+                              std::string(name_of(relation.about)) + " is " + in_mm(mm) +
+                                  " with a " + std::string(name_of(relation.with)) + " of " +
+                                  in_mm(other),
+                              std::string(relation.rule)});
+        }
+    }
+    return doubts;
+}
+
+Body completed(const Body& size, const std::array<std::optional<double>, kBodyMeasures>& known) {
+    const auto ratio = [&](BodyMeasure measure) {
+        const auto& mm = known[static_cast<std::size_t>(measure)];
+        return mm ? *mm / size.of(measure) : 1.0;
+    };
+    const double tall = ratio(BodyMeasure::height);
+    const double stout = ratio(BodyMeasure::chest);
+    Body body;
+    for (const BodyRow& row : kRows) {
+        const auto& mm = known[static_cast<std::size_t>(row.measure)];
+        const double grown = size.of(row.measure) * (is_girth(row.measure) ? stout : tall);
+        body.of(row.measure) = mm.value_or(grown);
+    }
+    return body;
+}
+
+}  // namespace platewright
