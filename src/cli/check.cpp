@@ -58,6 +58,7 @@ class Check {
             case FileKind::comparison:
             case FileKind::handout:
             case FileKind::chart:
+            case FileKind::workshop:
                 return with_workshop([&] {
                     Timings unused;
                     static_cast<void>(prepare_sheet(*workshop_, file, problems_, unused));

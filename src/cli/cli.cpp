@@ -188,6 +188,29 @@ void describe_change(CLI::App& app, ChangeOptions& options) {
         "  platewright change private.yaml drummer.yaml              what a transfer costs");
 }
 
+void describe_pieces(CLI::App& app, PiecesOptions& options) {
+    app.add_option("FILE", options.file, "a workshop sheet; - reads standard input")
+        ->required()
+        ->type_name("");
+    app.add_option("-o,--out", options.out, "the file to write; its ending says .dxf or .svg")
+        ->required()
+        ->type_name("FILE");
+    app.footer(
+        "Example:\n"
+        "  platewright pieces workshop.yaml -o pieces.dxf    for a cutter or a plotter, in mm");
+}
+
+void describe_materials(CLI::App& app, MaterialsOptions& options) {
+    app.add_option("FILE", options.file, "a workshop sheet; - reads standard input")
+        ->required()
+        ->type_name("");
+    app.add_option("--format", options.format, "text, csv or json (else text)")
+        ->type_name("FORMAT");
+    app.footer(
+        "Example:\n"
+        "  platewright materials workshop.yaml --format csv > shopping.csv");
+}
+
 /// Everything that can be written on the command line, and what was.
 class CommandLine {
   public:
@@ -222,6 +245,14 @@ class CommandLine {
                             "Tell what to buy, sew on and take off to turn one man into another",
                             [this] { return change(change_); }),
                         change_);
+        describe_pieces(add("pieces",
+                            "Write pattern pieces at full size, for a cutter or a plotter",
+                            [this] { return pieces(pieces_); }),
+                        pieces_);
+        describe_materials(add("materials",
+                               "Tell what cloth, lace and buttons a man's clothing takes",
+                               [this] { return materials(materials_); }),
+                           materials_);
         describe_dump(add("dump",
                           "Show as text what a stage makes of a plate",
                           [this] { return dump(dump_); }),
@@ -264,6 +295,8 @@ class CommandLine {
     ExplainOptions explain_;
     ChangeOptions change_;
     DumpOptions dump_;
+    PiecesOptions pieces_;
+    MaterialsOptions materials_;
     Run chosen_;
 };
 

@@ -55,6 +55,18 @@ struct ChangeOptions {
     bool json = false;
 };
 
+/// Pattern pieces for a cutter.
+struct PiecesOptions {
+    std::string file;
+    std::string out;
+};
+
+/// What a man's clothing takes.
+struct MaterialsOptions {
+    std::string file;
+    std::string format = "text";
+};
+
 /// Draws plates; problems go to standard error, the names of written files to standard output.
 ExitCode draw(const DrawOptions& options);
 /// Tells problems on standard error, or as JSON on standard output.
@@ -63,6 +75,10 @@ ExitCode check(const CheckOptions& options);
 ExitCode explain(const ExplainOptions& options);
 /// What turns one man into another, on standard output.
 ExitCode change(const ChangeOptions& options);
+/// Writes the pieces of a workshop sheet as DXF or SVG, at full size on one page.
+ExitCode pieces(const PiecesOptions& options);
+/// Prints what the garments of a workshop sheet take.
+ExitCode materials(const MaterialsOptions& options);
 /// The text dump of a stage on standard output.
 ExitCode dump(const DumpOptions& options);
 

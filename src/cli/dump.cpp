@@ -58,6 +58,8 @@ class Dump {
                 return shown(read_handout(sources_, file, problems_));
             case FileKind::chart:
                 return shown(read_chart(sources_, file, problems_));
+            case FileKind::workshop:
+                return shown(read_workshop(sources_, file, problems_));
             case FileKind::plate:
             case FileKind::palette:
             case FileKind::customs:

@@ -8,6 +8,7 @@
 #include "base/text.h"
 #include "cli/chart.h"
 #include "cli/handout.h"
+#include "cli/tailor.h"
 #include "cli/wardrobe.h"
 
 namespace platewright::cli {
@@ -47,6 +48,9 @@ std::unique_ptr<Sheet> prepare_sheet(Workshop& workshop,
     }
     if (kind_of_file(workshop.sources().text(file)) == FileKind::handout) {
         return prepare_handout(workshop, file, to, timings);
+    }
+    if (kind_of_file(workshop.sources().text(file)) == FileKind::workshop) {
+        return prepare_workshop_sheet(workshop, file, to, timings);
     }
     auto job = workshop.prepare(file, true, to, timings);
     return job ? std::make_unique<PlateSheet>(workshop, std::move(*job)) : nullptr;

@@ -97,9 +97,11 @@ bool check_is_plate(const SourceMap& sources, FileId file, Diagnostics& to) {
         case FileKind::comparison:
         case FileKind::handout:
         case FileKind::chart:
+        case FileKind::workshop:
             word = kind == FileKind::comparison ? "comparison"
                    : kind == FileKind::handout  ? "handout"
-                                                : "chart";
+                   : kind == FileKind::chart    ? "chart"
+                                                : "workshop sheet";
             hint = "give the plate of one man";
             break;
     }

@@ -61,8 +61,8 @@ class Count {
         cloth();
         lining();
         interlining();
-        trimmings(FlatRow::Kind::loops, FlatRow::Kind::lace, "lace");
-        trimmings(FlatRow::Kind::piping, FlatRow::Kind::piping, "piping");
+        trimmings(FlatRow::Kind::loops, FlatRow::Kind::lace);
+        trimmings(FlatRow::Kind::piping, FlatRow::Kind::piping);
         buttons();
         thread();
         hooks();
@@ -177,7 +177,7 @@ class Count {
         double mark_length = 0;
     };
 
-    void trimmings(FlatRow::Kind loops, FlatRow::Kind edge, const char* kind) {
+    void trimmings(FlatRow::Kind loops, FlatRow::Kind edge) {
         std::map<std::string, Run> runs;
         for (const auto& [view, flat] : source_.flats) {
             if (!counts(garment_of_view(view))) {
@@ -257,8 +257,20 @@ class Count {
                 " %; rounded up to 10 cm");
     }
 
+    /// Buttons of one metal and class.
+    struct Buttons {
+        int number = 0;
+        double least = 1e6;
+        double most = 0;
+    };
+
+    /// Coat, waistcoat and gaiter buttons, as the trade sells them.
+    static const char* class_of(double size) {
+        return size > 18 ? "large" : size > 11 ? "small" : "gaiter";
+    }
+
     void buttons() {
-        std::map<std::string, int> by_size;
+        std::map<std::string, Buttons> by_class;
         for (const auto& [view, flat] : source_.flats) {
             if (!counts(garment_of_view(view))) {
                 continue;
@@ -266,25 +278,29 @@ class Count {
             for (const FlatPart& part : flat.parts) {
                 for (const FlatRow& row : part.rows) {
                     if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
-                        const std::string name =
-                            row.material.name + ", " + format_number(row.size, 0) + " mm";
+                        Buttons& of = by_class[row.material.name + ", " + class_of(row.size)];
                         // A pair of gaiters; one is drawn.
                         const int pair = garment_of_view(view) == "gaiters" ? 2 : 1;
-                        by_size[name] += pair * static_cast<int>(row.at.size());
+                        of.number += pair * static_cast<int>(row.at.size());
+                        of.least = std::min(of.least, row.size);
+                        of.most = std::max(of.most, row.size);
                     }
                 }
             }
         }
-        for (const auto& [name, number] : by_size) {
-            const int spares = std::max(1, number / rules_.buttons_for_a_spare);
-            const int dozens = (number + spares + 11) / 12;
+        for (const auto& [name, of] : by_class) {
+            const int spares = std::max(1, of.number / rules_.buttons_for_a_spare);
+            const int dozens = (of.number + spares + 11) / 12;
+            const std::string sizes = of.least == of.most ? format_number(of.most, 0)
+                                                          : format_number(of.least, 0) + " to " +
+                                                                format_number(of.most, 0);
             add("buttons",
-                name,
+                name + ", " + sizes + " mm",
                 dozens,
                 "dozen",
                 0,
-                std::to_string(number) + " worn + at least " + std::to_string(spares) +
-                    " spare = " + std::to_string(dozens * 12));
+                std::to_string(of.number) + " worn + at least " + std::to_string(spares) +
+                    " spare, in whole dozens " + std::to_string(dozens * 12));
         }
     }
 

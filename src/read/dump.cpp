@@ -416,4 +416,28 @@ std::string dump(const SpecifiedChart& sheet, const SourceMap& sources) {
     return to.take();
 }
 
+std::string dump(const SpecifiedWorkshop& sheet, const SourceMap& sources) {
+    Dump to(sources);
+    dump_words("workshop", sheet.words, to);
+    to.line("man", sheet.man);
+    to.lines("garments", sheet.garments);
+    to.lines("sheets", sheet.sheets);
+    to.line("scale", sheet.scale == 0 ? "" : "1:" + std::to_string(sheet.scale), std::nullopt);
+    if (sheet.size) {
+        to.line("size", chosen(Record::workshop, "size", *sheet.size), std::nullopt);
+    }
+    for (const BodyRow& row : body_rows()) {
+        if (const auto& length = sheet.body[static_cast<std::size_t>(row.measure)]) {
+            to.line(row.name, length->measure.printed, length->span);
+        }
+    }
+    if (sheet.allowance) {
+        to.line("seam allowance", sheet.allowance->measure.printed, sheet.allowance->span);
+    }
+    if (sheet.cloth_width) {
+        to.line("cloth width", sheet.cloth_width->measure.printed, sheet.cloth_width->span);
+    }
+    return to.take();
+}
+
 }  // namespace platewright

@@ -22,6 +22,7 @@ constexpr std::array kTellingKeys = std::to_array<TellingKey>({
     {"comparison", FileKind::comparison},
     {"handout", FileKind::handout},
     {"chart", FileKind::chart},
+    {"workshop", FileKind::workshop},
     {"regiment", FileKind::regiment},
     {"regulation", FileKind::regulation},
     {"palette", FileKind::palette},

@@ -51,10 +51,15 @@ std::optional<SpecifiedHandout> read_handout(const SourceMap& sources,
 /// A chart. Errors as for a plate.
 std::optional<SpecifiedChart> read_chart(const SourceMap& sources, FileId file, Diagnostics& to);
 
-/// What a YAML file is for.
-enum class FileKind { plate, comparison, handout, chart, regulation, regiment, palette, customs };
+/// A tailor's sheets. Errors as for a plate; lengths as for a property.
+std::optional<SpecifiedWorkshop> read_workshop(const SourceMap& sources,
+                                               FileId file,
+                                               Diagnostics& to);
 
-/// Told by the outermost keys: `plate` or `wardrobe`, `comparison`, `handout`, `chart`, `regiment`,
+/// What a YAML file is for.
+enum class FileKind { plate, comparison, handout, chart, workshop, regulation, regiment, palette, customs };
+
+/// Told by the outermost keys: `plate` or `wardrobe`, `comparison`, `handout`, `chart`, `workshop`, `regiment`,
 /// `regulation`, `palette`, `ranks`, whichever of them comes first here; a file that has none is
 /// taken for a plate.
 FileKind kind_of_file(std::string_view text);
@@ -82,5 +87,6 @@ std::string dump(const SpecifiedRegiment& regiment, const SourceMap& sources);
 std::string dump(const SpecifiedComparison& sheet, const SourceMap& sources);
 std::string dump(const SpecifiedHandout& sheet, const SourceMap& sources);
 std::string dump(const SpecifiedChart& sheet, const SourceMap& sources);
+std::string dump(const SpecifiedWorkshop& sheet, const SourceMap& sources);
 
 }  // namespace platewright

@@ -3,12 +3,16 @@
 // the file they stand in and are not yet opened.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "read/specified.h"
+#include "vocabulary/body.h"
+#include "vocabulary/measure.h"
 
 namespace platewright {
 
@@ -93,5 +97,37 @@ struct SpecifiedChart {
     std::vector<WrittenText> palettes;
     Span span;
 };
+
+/// A length with its place.
+struct WrittenLength {
+    Measure measure;
+    Span span;
+};
+
+/// Sheets to cut and sew from.
+struct SpecifiedWorkshop {
+    SheetWords words;
+    /// Path of the man's plate.
+    WrittenText man;
+    /// Empty: all that he wears, and all sheets.
+    std::vector<WrittenText> garments;
+    std::vector<WrittenText> sheets;
+    /// Denominator of the flats' scale; 0: the largest that fits.
+    int scale = 0;
+    /// Number of the standard size; empty: medium.
+    std::optional<std::size_t> size;
+    /// In the order of `BodyMeasure`.
+    std::array<std::optional<WrittenLength>, kBodyMeasures> body;
+    std::optional<WrittenLength> allowance;
+    std::optional<WrittenLength> cloth_width;
+    bool whole_garments = false;
+    Span span;
+};
+
+/// What `garments` and `sheets` may name.
+inline constexpr std::array<std::string_view, 4> kGarmentNames = {
+    "coat", "waistcoat", "breeches", "gaiters"};
+inline constexpr std::array<std::string_view, 5> kWorkshopSheets = {
+    "flats", "placement", "pieces", "materials", "full size"};
 
 }  // namespace platewright

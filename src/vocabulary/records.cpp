@@ -8,6 +8,7 @@
 
 #include "base/text.h"
 #include "vocabulary/records_sheets.h"
+#include "vocabulary/records_workshop.h"
 
 namespace platewright {
 namespace {
@@ -17,7 +18,9 @@ using rows::kComparison;
 using rows::kHandout;
 using rows::kKitItem;
 using rows::kLanguage;
+using rows::kBody;
 using rows::kUnit;
+using rows::kWorkshop;
 
 constexpr int kMostNumber = 9'999;
 constexpr int kMostMen = 99'999;
@@ -367,6 +370,8 @@ constexpr std::array kRecords = std::to_array<RecordRow>({
     {.record = Record::unit, .called = "a unit", .keys = kUnit},
     {.record = Record::kit_item, .called = "a thing of the kit", .keys = kKitItem, .or_text = true},
     {.record = Record::chart, .called = "a chart", .keys = kChart},
+    {.record = Record::workshop, .called = "a workshop sheet", .keys = kWorkshop},
+    {.record = Record::body, .called = "a man's measures", .keys = kBody},
 });
 
 }  // namespace

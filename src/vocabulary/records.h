@@ -32,6 +32,8 @@ enum class Record {
     unit,      // whom the recruit joins
     kit_item,  // a thing he needs
     chart,
+    workshop,
+    body,  // a man's measures
 };
 
 /// What is written after a key.

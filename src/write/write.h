@@ -38,4 +38,9 @@ std::string write_png(const Document& document,
                       const Typesetter& type,
                       double dpi);
 
+/// One page as a DXF drawing (AutoCAD release 12, ASCII), 1 unit a mm, y upward: outlines as
+/// polylines in the layer of their item, words as TEXT. Fills are outlines, clips are ignored, and
+/// letters outside ASCII become `?`. Throws std::out_of_range if there is no such page.
+std::string write_dxf(const Document& document, std::size_t page);
+
 }  // namespace platewright

@@ -1,0 +1,321 @@
+// SPDX-License-Identifier: MIT
+// From a man's plate to the tailor's sheets.
+#include "cli/tailor.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <utility>
+
+#include "base/text.h"
+#include "cli/tailor_tables.h"
+#include "vocabulary/body.h"
+
+namespace platewright::cli {
+namespace {
+
+struct GarmentView {
+    std::string_view garment;
+    const char* view;
+};
+
+constexpr std::array kGarmentViews = std::to_array<GarmentView>({
+    {"coat", "flat-coat-front"},
+    {"coat", "flat-coat-back"},
+    {"waistcoat", "flat-waistcoat-front"},
+    {"waistcoat", "flat-waistcoat-back"},
+    {"breeches", "flat-breeches-front"},
+    {"breeches", "flat-breeches-back"},
+    {"gaiters", "flat-gaiter-outer"},
+    {"gaiters", "flat-gaiter-inner"},
+});
+
+/// What the placement drawings show, and from which view.
+struct PlacementFrame {
+    const char* frame;
+    const char* view;
+    const char* title;
+};
+
+constexpr std::array kPlacements = std::to_array<PlacementFrame>({
+    {"breast", "flat-coat-front", "Lapel, the wearer's left"},
+    {"cuff", "flat-coat-front", "Cuff and marks, the wearer's left sleeve"},
+    {"right sleeve", "flat-coat-front", "Marks, the wearer's right sleeve"},
+    {"skirts", "flat-coat-front", "Skirt, fore part"},
+    {"skirts", "flat-coat-back", "Skirt, hind part"},
+    {"shoulder", "flat-coat-front", "Shoulder"},
+    {"shoulder", "flat-coat-back", "Collar, behind"},
+});
+
+bool asked(const std::vector<WrittenText>& names, std::string_view name) {
+    return names.empty() ||
+           std::ranges::any_of(names, [&](const WrittenText& each) { return each.text == name; });
+}
+
+bool is_worn(const Uniform& uniform, std::string_view garment) {
+    const std::string key = std::string(garment) + ".cloth";
+    const auto id = find_property(key);
+    return id && uniform.material(*id) != nullptr && uniform.speaks(*id);
+}
+
+/// What is drawn, with a little air for its outline.
+Rect box_of(const Flat& flat) {
+    constexpr double air = 8;
+    Rect box;
+    for (const FlatPart& part : flat.parts) {
+        for (const Chain& chain : part.outline) {
+            for (const Point p : chain) {
+                box.include(p);
+            }
+        }
+    }
+    return box.grown(air);
+}
+
+/// His own measures, and what follows from them.
+Body body_of(const SpecifiedWorkshop& sheet) {
+    constexpr std::size_t medium = 1;
+    std::array<std::optional<double>, kBodyMeasures> known;
+    for (std::size_t i = 0; i < kBodyMeasures; ++i) {
+        if (sheet.body[i]) {
+            known[i] = sheet.body[i]->measure.mm;
+        }
+    }
+    return completed(standard_sizes()[sheet.size.value_or(medium)].body, known);
+}
+
+void report_doubts(const SpecifiedWorkshop& sheet, const Body& body, Diagnostics& to) {
+    for (const BodyDoubt& doubt : doubts_about(body)) {
+        const auto& written = sheet.body[static_cast<std::size_t>(doubt.about)];
+        Diagnostic warning;
+        warning.severity = Severity::warning;
+        warning.code = "cli.unlikely-measures";
+        warning.message = doubt.found;
+        warning.span = written ? written->span : sheet.span;
+        warning.hints = {doubt.rule, "measure him once more; the sheets are drawn as written"};
+        to.add(std::move(warning));
+    }
+}
+
+/// One run through everything, for one man.
+class Tailoring {
+  public:
+    Tailoring(const TailorJob& job, const Uniform& uniform, const Paper& paper, Diagnostics& to)
+        : job_(job),
+          uniform_(uniform),
+          paper_(paper),
+          to_(to),
+          body_(body_of(job.sheet)),
+          stated_(stated_by(uniform)) {}
+
+    TailorWork work() {
+        report_doubts(job_.sheet, body_, to_);
+        grade();
+        TailorWork made;
+        name(made.sheets);
+        draw_flats(made.sheets);
+        draw_placements(made.sheets);
+        cut(made);
+        made.sheets.measures = measure_tables({body_, uniform_, flats_, dimensions_});
+        made.sheets.placement_tables = placement_tables({body_, uniform_, flats_, dimensions_});
+        made.sheets.materials = material_tables(made.materials);
+        return made;
+    }
+
+  private:
+    const TailorJob& job_;
+    const Uniform& uniform_;
+    const Paper& paper_;
+    Diagnostics& to_;
+    Body body_;
+    StatedMeasures stated_;
+    std::map<std::string, std::shared_ptr<const Template>> templates_;
+    std::map<std::string, Flat> flats_;
+    std::map<std::string, std::vector<Dimension>> dimensions_;
+
+    void grade() {
+        for (const GarmentView& each : kGarmentViews) {
+            const auto view = job_.job.views.find(each.view);
+            if (view == job_.job.views.end() || !asked(job_.sheet.garments, each.garment) ||
+                !is_worn(uniform_, each.garment)) {
+                continue;
+            }
+            const Flat drawn = flat_of(uniform_, *view->second);
+            const Moving moving = grading_of(hang_of(each.view), body_, stated_, drawn);
+            templates_[each.view] = moved(*view->second, moving);
+            flats_[each.view] = flat_of(uniform_, *templates_[each.view]);
+            dimensions_[each.view] = dimensions_of(each.view, flats_[each.view], stated_);
+            report_contradictions(each.view);
+        }
+    }
+
+    void report_contradictions(const std::string& view) {
+        constexpr double believed = 1.5;
+        for (const Dimension& each : dimensions_[view]) {
+            if (!each.stated || std::abs(each.mm() - each.stated->mm) <= believed) {
+                continue;
+            }
+            Diagnostic warning;
+            warning.severity = Severity::warning;
+            warning.code = "cli.stated-measure";
+            warning.message = each.what + " is ordered as " +
+                              platewright::quoted(each.stated->printed) + ", and the drawing has " +
+                              format_number(each.mm(), 0) + " mm";
+            warning.span = job_.sheet.span;
+            warning.hints = {"the drawing cannot follow so far: look at the measure and its unit"};
+            to_.add(std::move(warning));
+        }
+    }
+
+    void name(WorkshopSheets& sheets) const {
+        const SheetWords& words = job_.sheet.words;
+        sheets.title = words.title.text.empty() ? uniform_.title : words.title.text;
+        sheets.subtitle = words.subtitle ? words.subtitle->text : uniform_.title;
+        sheets.drawn_by = words.drawn_by ? words.drawn_by->text : uniform_.drawn_by;
+        for (const std::string_view each : kWorkshopSheets) {
+            if (job_.sheet.sheets.empty()) {
+                sheets.order.emplace_back(each);
+            }
+        }
+        for (const WrittenText& each : job_.sheet.sheets) {
+            sheets.order.push_back(each.text);
+        }
+        sheets.allowance = job_.sheet.allowance ? job_.sheet.allowance->measure.mm : 0;
+    }
+
+    /// In the order of the garments, not of the alphabet.
+    void draw_flats(WorkshopSheets& sheets) {
+        // One scale for all, so that they can be laid side by side.
+        int scale = job_.sheet.scale;
+        for (const auto& [name, flat] : flats_) {
+            scale = std::max(scale, flat_scale(box_of(flat), paper_));
+        }
+        for (const GarmentView& each : kGarmentViews) {
+            const auto view = templates_.find(each.view);
+            if (view == templates_.end()) {
+                continue;
+            }
+            std::vector<Dimension> whole;
+            for (const Dimension& dimension : dimensions_[each.view]) {
+                if (dimension.frame.empty()) {
+                    whole.push_back(dimension);
+                }
+            }
+            sheets.flats.push_back({std::string(each.garment),
+                                    compose(uniform_,
+                                            *view->second,
+                                            job_.job.ornaments,
+                                            scale,
+                                            box_of(flats_.at(each.view))),
+                                    std::move(whole)});
+        }
+    }
+
+    void draw_placements(WorkshopSheets& sheets) {
+        for (const PlacementFrame& each : kPlacements) {
+            std::vector<Dimension> shown;
+            Rect frame;
+            for (const Dimension& dimension : dimensions_[each.view]) {
+                if (dimension.frame == each.frame) {
+                    frame.include(dimension.from);
+                    frame.include(dimension.to);
+                    shown.push_back(dimension);
+                }
+            }
+            if (shown.empty()) {
+                continue;
+            }
+            constexpr double air = 55;
+            frame = frame.grown(air);
+            const int scale = placement_scale(frame, paper_);
+            sheets.placements.push_back(
+                {each.title,
+                 compose(uniform_, *templates_[each.view], job_.job.ornaments, scale, frame),
+                 std::move(shown)});
+        }
+    }
+
+    void cut(TailorWork& made) const {
+        PatternSource source{uniform_, body_, flats_};
+        source.allowance = made.sheets.allowance;
+        std::optional<Flat> ornament;
+        if (const auto drawing =
+                job_.job.ornaments.find(uniform_.word(property_id("turnbacks.ornament")));
+            drawing != job_.job.ornaments.end() && flats_.contains("flat-coat-front")) {
+            ornament = flat_of(uniform_, *drawing->second);
+            source.ornament = &*ornament;
+            source.ornament_frame = frame_of(*drawing->second).height();
+        }
+        std::vector<PatternPiece> facings = facing_pieces(source);
+        std::vector<PatternPiece> garments = garment_pieces(source);
+        made.sheets.pieces = garments;
+        made.sheets.pieces.insert(made.sheets.pieces.end(), facings.begin(), facings.end());
+        made.sheets.full_size = job_.sheet.whole_garments ? made.sheets.pieces : facings;
+        MaterialRules rules;
+        if (job_.sheet.cloth_width) {
+            rules.cloth_width = job_.sheet.cloth_width->measure.mm;
+            rules.cloth_width_printed = job_.sheet.cloth_width->measure.printed;
+        }
+        made.materials = materials_of(source, made.sheets.pieces, rules);
+    }
+};
+
+class WorkshopSheet : public Sheet {
+  public:
+    WorkshopSheet(const Workshop& workshop, TailorJob job)
+        : workshop_(workshop), job_(std::move(job)) {}
+
+    [[nodiscard]] std::optional<Document> draw(const Paper& paper,
+                                               const Typesetter& type,
+                                               Diagnostics& to,
+                                               Timings& timings) const override {
+        const auto work =
+            timings.measure("compose", [&] { return tailor_work(workshop_, job_, paper, to); });
+        if (!work) {
+            return std::nullopt;
+        }
+        return timings.measure("layout",
+                               [&] { return lay_out_workshop(work->sheets, paper, type); });
+    }
+
+  private:
+    const Workshop& workshop_;
+    TailorJob job_;
+};
+
+}  // namespace
+
+std::optional<TailorJob> prepare_tailor(Workshop& workshop,
+                                        FileId file,
+                                        Diagnostics& to,
+                                        Timings& timings) {
+    auto sheet = read_workshop(workshop.sources(), file, to);
+    if (!sheet) {
+        return std::nullopt;
+    }
+    std::vector<WrittenText> views;
+    for (const GarmentView& each : kGarmentViews) {
+        views.push_back({each.view, sheet->man.span});
+    }
+    auto job = workshop.prepare_named(sheet->man, views, to, timings);
+    return job ? std::optional(TailorJob{std::move(*sheet), std::move(*job)}) : std::nullopt;
+}
+
+std::optional<TailorWork> tailor_work(const Workshop& workshop,
+                                      const TailorJob& job,
+                                      const Paper& paper,
+                                      Diagnostics& to) {
+    const auto uniform = workshop.uniform_of(job.job, to);
+    return uniform ? std::optional(Tailoring(job, *uniform, paper, to).work()) : std::nullopt;
+}
+
+std::unique_ptr<Sheet> prepare_workshop_sheet(Workshop& workshop,
+                                              FileId file,
+                                              Diagnostics& to,
+                                              Timings& timings) {
+    auto job = prepare_tailor(workshop, file, to, timings);
+    return job ? std::make_unique<WorkshopSheet>(workshop, std::move(*job)) : nullptr;
+}
+
+}  // namespace platewright::cli

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+// A draughtsman's pen: lines of the drawing standards, arrows, turned words, dimensions. All in mm
+// on paper.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "compose/flat.h"
+#include "layout/page.h"
+#include "layout/ruler.h"
+
+namespace platewright::sheet {
+
+/// Widths of lines: ISO 128-2 (narrow to wide as 1 : 2).
+inline constexpr double kNarrow = 0.18;
+inline constexpr double kWide = 0.35;
+/// Type of dimensions.
+inline constexpr double kFigures = 2.55;
+
+/// Line types of ISO 128-2 that are used here.
+enum class LineKind { continuous, dashed, chain };
+
+/// Collects one layer.
+class Pen {
+  public:
+    Pen(std::string layer, Ruler& ruler) : ruler_(ruler) { drawing_.root.name = std::move(layer); }
+
+    void line(Point from, Point to, double width = kNarrow, LineKind kind = LineKind::continuous);
+    void chain(const Chain& points, bool closed, double width, LineKind kind);
+    void fill(const Chain& points, Colour colour);
+    void circle(Point middle, double radius, double width = kNarrow);
+
+    /// A filled arrowhead of ISO 129-1 with its tip there, pointing along `way`.
+    void arrow(Point tip, Point way);
+
+    /// A line with an arrowhead at both ends.
+    void arrows(Point from, Point to);
+
+    void words(const std::string& words,
+               Point at,
+               double size,
+               Align align = Align::start,
+               double degrees = 0,
+               bool italic = false);
+
+    /// Words in small capitals.
+    void heading(const std::string& words, Point at, double size, Align align = Align::start);
+
+    /// A dimension between two points: its line `aside` mm to the right of the way, extension lines
+    /// with a gap, the words above the line and readable from below or from the right. What is too
+    /// short for its arrows has them outside, and what is too short for its words has them beyond
+    /// the end.
+    void dimension(Point from, Point to, double aside, const std::string& words);
+
+    /// Keeps only what lies in the rectangle.
+    void clip(const Rect& to);
+
+    void put_on(Page& page) &&;
+
+    [[nodiscard]] Group& root() { return drawing_.root; }
+
+    [[nodiscard]] Drawing& drawing() { return drawing_; }
+
+  private:
+    void dimension_words(Point from, Point to, const std::string& words);
+
+    Ruler& ruler_;
+    Drawing drawing_;
+};
+
+}  // namespace platewright::sheet

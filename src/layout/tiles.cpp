@@ -1,0 +1,462 @@
+// SPDX-License-Identifier: MIT
+// Pieces at full size, on tiles.
+#include "layout/tiles.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "base/text.h"
+#include "layout/style.h"
+
+namespace platewright {
+namespace {
+
+using sheet::LineKind;
+using sheet::Pen;
+
+/// Kept clear for the printer on every side.
+constexpr double kClear = 9;
+/// The line of words at the foot of a tile.
+constexpr double kStrip = 6;
+constexpr double kOverlap = 12;
+/// Between pieces.
+constexpr double kApart = 12;
+constexpr double kSquare = 100;
+constexpr double kInches = 50.8;
+constexpr double kCheckWidth = kSquare + 14 + kInches;
+constexpr double kCheckHeight = kSquare + 26;
+
+struct Laid {
+    const PatternPiece* piece = nullptr;
+    /// Where its origin is on the table.
+    Point at;
+    Rect box;
+};
+
+/// All pieces on one table, the squares in its first corner.
+struct Table {
+    std::vector<Laid> pieces;
+    double width = 0;
+    double height = 0;
+};
+
+Rect box_of(const PatternPiece& piece) {
+    Rect box;
+    for (const Point p : piece.cut) {
+        box.include(p);
+    }
+    return box;
+}
+
+/// Shelf after shelf, long pieces first; `corner` is kept free.
+Table lay_on_table(const std::vector<PatternPiece>& pieces, double least_width, Point corner) {
+    Table table;
+    table.width = least_width;
+    std::vector<const PatternPiece*> order;
+    for (const PatternPiece& piece : pieces) {
+        order.push_back(&piece);
+        table.width = std::max(table.width, box_of(piece).width() + kApart);
+    }
+    std::ranges::stable_sort(order, [](const PatternPiece* a, const PatternPiece* b) {
+        return box_of(*a).height() > box_of(*b).height();
+    });
+    double x = corner.x > 0 ? corner.x + kApart : 0;
+    double y = 0;
+    double shelf = corner.y;
+    for (const PatternPiece* piece : order) {
+        const Rect box = box_of(*piece);
+        if (x > 0 && x + box.width() > table.width) {
+            y += shelf + kApart;
+            x = 0;
+            shelf = 0;
+        }
+        const Point at{x - box.left, y - box.top};
+        table.pieces.push_back({piece, at, {x, y, x + box.width(), y + box.height()}});
+        x += box.width() + kApart;
+        shelf = std::max(shelf, box.height());
+    }
+    table.height = y + shelf;
+    return table;
+}
+
+/// The lines of a square with its length written beside it.
+void draw_square(Pen& pen, Point at, double side, const std::string& words) {
+    pen.chain({at, at + Point{side, 0}, at + Point{side, side}, at + Point{0, side}},
+              true,
+              0.25,
+              LineKind::continuous);
+    pen.words(words, at + Point{side / 2, side / 2}, 3.4, Align::middle);
+}
+
+Point middle_of(const Chain& outline);
+
+class Tiler {
+  public:
+    Tiler(const WorkshopSheets& sheets, const Paper& paper, sheet::Ruler& ruler)
+        : sheets_(sheets),
+          paper_(paper),
+          ruler_(ruler),
+          step_{paper.width - 2 * kClear - kOverlap,
+                paper.height - 2 * kClear - kStrip - kOverlap} {
+        choose_table();
+    }
+
+    std::vector<Page> all() {
+        std::vector<Page> pages{map()};
+        for (int row = 0; row < rows_; ++row) {
+            for (int column = 0; column < columns_; ++column) {
+                if (is_used(row, column)) {
+                    pages.push_back(tile(row, column));
+                }
+            }
+        }
+        return pages;
+    }
+
+  private:
+    const WorkshopSheets& sheets_;
+    const Paper& paper_;
+    sheet::Ruler& ruler_;
+    Point step_;
+    Table table_;
+    int columns_ = 1;
+    int best_ = 2;
+    int rows_ = 1;
+
+    /// The table on which the pieces take the fewest sheets of paper.
+    void choose_table() {
+        std::size_t fewest = 0;
+        for (const int columns : {2, 3, 4, 5, 6}) {
+            set_table(columns);
+            const std::size_t used = tiles_used();
+            if (fewest == 0 || used < fewest) {
+                fewest = used;
+                best_ = columns;
+            }
+        }
+        set_table(best_);
+    }
+
+    void set_table(int columns) {
+        table_ = lay_on_table(
+            sheets_.full_size, columns * step_.x + kOverlap / 2, {kCheckWidth, kCheckHeight});
+        columns_ = count_of(table_.width, step_.x);
+        rows_ = count_of(table_.height, step_.y);
+    }
+
+    [[nodiscard]] std::size_t tiles_used() const {
+        std::size_t used = 0;
+        for (int row = 0; row < rows_; ++row) {
+            for (int column = 0; column < columns_; ++column) {
+                used += is_used(row, column) ? 1U : 0U;
+            }
+        }
+        return used;
+    }
+
+    static int count_of(double room, double step) {
+        return std::max(1, static_cast<int>(std::ceil((room - kOverlap / 2) / step)));
+    }
+
+    /// `A1`, `A2` … `B1`.
+    static std::string name_of(int row, int column) {
+        std::string letters;
+        for (int rest = row; rest >= 0; rest = rest / 26 - 1) {
+            letters.insert(letters.begin(), static_cast<char>('A' + rest % 26));
+        }
+        return letters + std::to_string(column + 1);
+    }
+
+    [[nodiscard]] Rect seen(int row, int column) const {
+        const double left = column * step_.x;
+        const double top = row * step_.y;
+        return {left, top, left + step_.x + kOverlap, top + step_.y + kOverlap};
+    }
+
+    static bool meet(const Rect& a, const Rect& b) {
+        return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+    }
+
+    [[nodiscard]] bool is_used(int row, int column) const {
+        const Rect window = seen(row, column);
+        return (row == 0 && column == 0) ||
+               std::ranges::any_of(table_.pieces,
+                                   [&](const Laid& laid) { return meet(laid.box, window); });
+    }
+
+    [[nodiscard]] Page blank() const {
+        Page page;
+        page.width = paper_.width;
+        page.height = paper_.height;
+        page.paper = {0xff, 0xff, 0xff};
+        return page;
+    }
+
+    Page tile(int row, int column) {
+        Page page = blank();
+        const Rect window = seen(row, column);
+        const Point origin = Point{kClear, kClear} - Point{window.left, window.top};
+        Pen pen("pieces", ruler_);
+        pen.clip({kClear, kClear, kClear + step_.x + kOverlap, kClear + step_.y + kOverlap});
+        for (const Laid& laid : table_.pieces) {
+            if (meet(laid.box, window)) {
+                draw_piece(*laid.piece, laid.at + origin, 1, pen);
+                draw_name(laid, origin, pen);
+            }
+        }
+        // The squares lie in the first corner of the table.
+        if (meet({0, 0, kCheckWidth, kCheckHeight}, window)) {
+            draw_checks(pen, origin);
+        }
+        std::move(pen).put_on(page);
+        draw_marks(row, column, page);
+        return page;
+    }
+
+    void draw_checks(Pen& pen, Point origin) const {
+        draw_square(pen, origin + Point{2, 2}, kSquare, "100 mm");
+        draw_square(pen, origin + Point{kSquare + 12, 2}, kInches, "2 in");
+        double baseline = kSquare + 8;
+        for (const char* line :
+             {"Measure both sides of the square before cutting: print at 100 % (actual size),",
+              "never \"fit to page\". More than 0.5 mm off in 100 mm: stop, and set the printer "
+              "right."}) {
+            pen.words(line, origin + Point{2, baseline}, 3.2, Align::start, 0, true);
+            baseline += 4.2;
+        }
+    }
+
+    void draw_name(const Laid& laid, Point origin, Pen& pen) {
+        const std::vector<std::string> words = cutting_words(*laid.piece);
+        const double size = std::clamp(laid.box.width() / 14, 2.5, 5.0);
+        Point at = middle_of(laid.piece->outline) + laid.at + origin;
+        at.y -= size * static_cast<double>(words.size()) * 0.6;
+        for (const std::string& line : words) {
+            pen.words(line, at, size, Align::middle, 0, &line != &words.front());
+            at.y += size * 1.25;
+        }
+    }
+
+    /// Match lines in the middle of the overlaps, crosses where they meet, the name of the tile.
+    void draw_marks(int row, int column, Page& page) {
+        Pen pen("marks", ruler_);
+        const double half = kOverlap / 2;
+        const Rect match{
+            kClear + half, kClear + half, kClear + half + step_.x, kClear + half + step_.y};
+        const Chain frame{{match.left, match.top},
+                          {match.right, match.top},
+                          {match.right, match.bottom},
+                          {match.left, match.bottom}};
+        pen.chain(frame, true, 0.13, LineKind::chain);
+        for (const Point at : frame) {
+            pen.line(at - Point{4, 0}, at + Point{4, 0}, 0.25);
+            pen.line(at - Point{0, 4}, at + Point{0, 4}, 0.25);
+        }
+        const double baseline = paper_.height - kClear - 1.2;
+        pen.heading(name_of(row, column), {kClear + half, baseline}, 5);
+        pen.words(sheet::on_one_line(sheets_.title) + "; full size; " + allowance_words() +
+                      "; cut or fold on the chain lines and lay cross on cross",
+                  {kClear + half + 14, baseline},
+                  2.6,
+                  Align::start,
+                  0,
+                  true);
+        std::move(pen).put_on(page);
+    }
+
+    [[nodiscard]] std::string allowance_words() const {
+        return sheets_.allowance > 0
+                   ? format_number(sheets_.allowance, 1) + " mm for seams included"
+                   : "nothing added for seams";
+    }
+
+    /// How the tiles lie together, to a small scale.
+    Page map() {
+        Page page = blank();
+        Pen pen("map", ruler_);
+        pen.heading(sheet::on_one_line(sheets_.title), {14, 18}, 5);
+        pen.words("How the tiles lie together", {paper_.width - 14, 18}, 3.4, Align::end, 0, true);
+        pen.line({14, 20.6}, {paper_.width - 14, 20.6});
+        const double wide = columns_ * step_.x + kOverlap;
+        const double high = rows_ * step_.y + kOverlap;
+        const double factor = std::min((paper_.width - 28) / wide, (paper_.height - 62) / high);
+        const Point corner{14, 28};
+        for (const Laid& laid : table_.pieces) {
+            draw_piece(*laid.piece, corner + laid.at * factor, factor, pen);
+            pen.words(laid.piece->name,
+                      corner + (laid.at + middle_of(laid.piece->outline)) * factor,
+                      2.5,
+                      Align::middle,
+                      0,
+                      true);
+        }
+        for (int row = 0; row < rows_; ++row) {
+            for (int column = 0; column < columns_; ++column) {
+                draw_cell(row, column, corner, factor, pen);
+            }
+        }
+        double baseline = paper_.height - 26;
+        for (const std::string& line :
+             {std::string("Print at 100 % (actual size). On tile A1 measure the square of 100 mm, "
+                          "and that of 2 in, both ways, before anything is cut."),
+              "Lay the tiles cross on cross and paste them where they overlap (" +
+                  format_number(kOverlap, 0) + " mm). All lengths in mm; " + allowance_words() +
+                  ".",
+              std::string("Facings have the ordered shape. Backs, foreparts, sleeves and legs are "
+                          "drafts from the man's measures: sew a toile first and fit it.")}) {
+            pen.words(line, {14, baseline}, 2.9);
+            baseline += 4.2;
+        }
+        std::move(pen).put_on(page);
+        return page;
+    }
+
+    void draw_cell(int row, int column, Point corner, double factor, Pen& pen) {
+        const Point at =
+            corner + Point{column * step_.x + kOverlap / 2, row * step_.y + kOverlap / 2} * factor;
+        const Point size = step_ * factor;
+        pen.chain({at, at + Point{size.x, 0}, at + size, at + Point{0, size.y}},
+                  true,
+                  0.13,
+                  LineKind::continuous);
+        if (is_used(row, column)) {
+            pen.heading(name_of(row, column), at + Point{1.5, 4}, 3.4);
+        }
+    }
+};
+
+/// The middle of the piece's area.
+Point middle_of(const Chain& outline) {
+    Point sum;
+    double twice = 0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point b = outline[(i + 1) % outline.size()];
+        sum = sum + (a + b) * (cross(a, b) / 3);
+        twice += cross(a, b);
+    }
+    return twice == 0 ? Point{} : sum * (1 / twice);
+}
+
+/// How far the piece reaches up and down at `x`, about the height `y`.
+Rect reach_at(const Chain& outline, Point from) {
+    Rect reach{from.x, -1e6, from.x, 1e6};
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point b = outline[(i + 1) % outline.size()];
+        if ((a.x <= from.x) == (b.x <= from.x)) {
+            continue;
+        }
+        const double y = a.y + (b.y - a.y) * (from.x - a.x) / (b.x - a.x);
+        if (y < from.y) {
+            reach.top = std::max(reach.top, y);
+        } else {
+            reach.bottom = std::min(reach.bottom, y);
+        }
+    }
+    return reach;
+}
+
+/// The grain arrow: upright beside the middle, within the piece.
+void draw_grain(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    Point middle = middle_of(piece.outline);
+    Rect reach = reach_at(piece.outline, middle);
+    const double aside = std::min(40.0, reach.height() * 0.08);
+    const Rect beside = reach_at(piece.outline, middle - Point{aside, 0});
+    if (beside.top > -1e5 && beside.bottom < 1e5) {
+        middle.x -= aside;
+        reach = beside;
+    }
+    const double half = std::min(reach.height() * 0.28, 90.0);
+    if (half * factor > 2.5 && reach.height() < 1e5) {
+        const Point centre = at + Point{middle.x, reach.centre().y} * factor;
+        pen.arrows(centre + Point{0, half * factor}, centre - Point{0, half * factor});
+    }
+}
+
+Chain placed(const Chain& chain, Point at, double factor) {
+    Chain moved;
+    for (const Point p : chain) {
+        moved.push_back(at + p * factor);
+    }
+    return moved;
+}
+
+}  // namespace
+
+void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    const double thin = factor < 0.5 ? 0.13 : sheet::kNarrow;
+    const bool allowed = piece.cut != piece.outline;
+    pen.chain(placed(piece.cut, at, factor),
+              true,
+              factor < 0.5 ? 0.25 : sheet::kWide,
+              LineKind::continuous);
+    if (allowed) {
+        pen.chain(placed(piece.outline, at, factor), true, thin, LineKind::dashed);
+    }
+    for (const Chain& line : piece.lines) {
+        pen.chain(placed(line, at, factor), false, thin, LineKind::chain);
+    }
+    draw_grain(piece, at, factor, pen);
+    for (const auto& [from, to] : piece.notches) {
+        pen.line(at + from * factor, at + to * factor, thin);
+    }
+    for (const Point button : piece.buttons) {
+        const Point middle = at + button * factor;
+        const double arm = std::max(0.5, 3 * factor);
+        pen.line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
+        pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
+    }
+}
+
+std::vector<std::string> cutting_words(const PatternPiece& piece) {
+    std::string cut = "cut " + std::to_string(piece.number);
+    cut += piece.paired && piece.number > 1 ? ", half of them mirrored" : "";
+    cut += piece.on_fold ? ", left edge on the fold" : "";
+    std::vector<std::string> words{piece.garment + ": " + piece.name, cut};
+    if (!piece.cloth.name.empty()) {
+        words.push_back(piece.cloth.name + (piece.lined ? ", and lining" : ""));
+    }
+    return words;
+}
+
+std::vector<Page> lay_out_tiles(const WorkshopSheets& sheets,
+                                const Paper& paper,
+                                sheet::Ruler& ruler) {
+    return Tiler(sheets, paper, ruler).all();
+}
+
+Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type) {
+    sheet::Ruler ruler(type);
+    constexpr double edge = 10;
+    double widest = 0;
+    for (const PatternPiece& piece : sheets.full_size) {
+        widest = std::max(widest, box_of(piece).width());
+    }
+    const Table table = lay_on_table(sheets.full_size, std::max(900.0, widest), {});
+    Page page;
+    page.width = table.width + 2 * edge;
+    page.height = table.height + 2 * edge;
+    page.paper = {0xff, 0xff, 0xff};
+    int number = 0;
+    for (const Laid& laid : table.pieces) {
+        const Point at = laid.at + Point{edge, edge};
+        Pen pen("piece-" + std::to_string(++number) + "-" + laid.piece->name, ruler);
+        draw_piece(*laid.piece, at, 1, pen);
+        Point words_at = middle_of(laid.piece->outline) + at;
+        for (const std::string& line : cutting_words(*laid.piece)) {
+            pen.words(line, words_at, 4, Align::middle);
+            words_at.y += 5;
+        }
+        std::move(pen).put_on(page);
+    }
+    Document document;
+    document.title = sheet::on_one_line(sheets.title);
+    document.author = sheet::on_one_line(sheets.drawn_by);
+    document.description = "Pattern pieces at full size: " + document.title + ".";
+    document.pages.push_back(std::move(page));
+    return document;
+}
+
+}  // namespace platewright
