@@ -192,7 +192,7 @@ void describe_pieces(CLI::App& app, PiecesOptions& options) {
     app.add_option("FILE", options.file, "a workshop sheet; - reads standard input")
         ->required()
         ->type_name("");
-    app.add_option("-o,--out", options.out, "the file to write; its ending says .dxf or .svg")
+    app.add_option("-o,--output", options.out, "the file to write; its ending says .dxf or .svg")
         ->required()
         ->type_name("FILE");
     app.footer(

@@ -34,6 +34,7 @@ struct TailorWork {
     std::vector<MaterialLine> materials;
 };
 
+/// The work itself; for any thread after `prepare_tailor`.
 std::optional<TailorWork> tailor_work(const Workshop& workshop,
                                       const TailorJob& job,
                                       const Paper& paper,

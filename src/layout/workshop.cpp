@@ -120,8 +120,7 @@ class Sheets {
                        0,
                        true);
             foot.words(std::to_string(i + 1), {paper_.width / 2, baseline}, 2.5, Align::middle);
-            foot.heading(
-                sheet::kColophon, {paper_.width - kMargin, baseline}, 2.5, Align::end);
+            foot.heading(sheet::kColophon, {paper_.width - kMargin, baseline}, 2.5, Align::end);
             std::move(foot).put_on(pages_[i]);
         }
     }

@@ -39,6 +39,7 @@ struct Crossing {
     double greatest = 0;
 };
 
+/// Every crossing of that height, from the first to the last.
 Crossing crossing(const Chain& closed, double y);
 
 /// The x of an open chain at height `y`, held at its ends.

@@ -57,11 +57,21 @@ std::optional<SpecifiedWorkshop> read_workshop(const SourceMap& sources,
                                                Diagnostics& to);
 
 /// What a YAML file is for.
-enum class FileKind { plate, comparison, handout, chart, workshop, regulation, regiment, palette, customs };
+enum class FileKind {
+    plate,
+    comparison,
+    handout,
+    chart,
+    workshop,
+    regulation,
+    regiment,
+    palette,
+    customs
+};
 
-/// Told by the outermost keys: `plate` or `wardrobe`, `comparison`, `handout`, `chart`, `workshop`, `regiment`,
-/// `regulation`, `palette`, `ranks`, whichever of them comes first here; a file that has none is
-/// taken for a plate.
+/// Told by the outermost keys: `plate` or `wardrobe`, `comparison`, `handout`, `chart`, `workshop`,
+/// `regiment`, `regulation`, `palette`, `ranks`, whichever of them comes first here; a file that
+/// has none is taken for a plate.
 FileKind kind_of_file(std::string_view text);
 
 /// Ranks and what they wear by custom (`templates/NAME/customs.yaml`). Errors as for a plate, and

@@ -48,6 +48,7 @@ class WorkshopReader {
                 {"drawn by", &words.drawn_by},
                 {"source", &words.source},
                 {"notes", &words.notes},
+                {"language", &words.language},
                 {"man", &sheet_.man},
                 {"garments", &sheet_.garments},
                 {"sheets", &sheet_.sheets},

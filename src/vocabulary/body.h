@@ -16,6 +16,7 @@ namespace platewright {
 /// The measures, by the names of ISO 8559-1:2017.
 enum class BodyMeasure { height, chest, waist, hip, neck, nape_to_waist, arm, inside_leg };
 
+/// How many there are.
 inline constexpr std::size_t kBodyMeasures = 8;
 
 /// One measure.

@@ -13,12 +13,12 @@
 namespace platewright {
 namespace {
 
+using rows::kBody;
 using rows::kChart;
 using rows::kComparison;
 using rows::kHandout;
 using rows::kKitItem;
 using rows::kLanguage;
-using rows::kBody;
 using rows::kUnit;
 using rows::kWorkshop;
 

@@ -8,6 +8,7 @@
 
 namespace platewright::rows {
 
+/// Sheets to cut and sew from.
 inline constexpr std::array kWorkshop = std::to_array<Key>({
     {.key = "workshop",
      .meaning = "title of the tailor's sheets",
@@ -56,6 +57,7 @@ inline constexpr std::array kWorkshop = std::to_array<Key>({
                 "the facings; `no` if not written"},
 });
 
+/// A man's measures, in the order of `BodyMeasure`.
 inline constexpr std::array kBody = std::to_array<Key>({
     {.key = "height", .meaning = "from floor to crown, without shoes", .example = "1730 mm"},
     {.key = "chest girth",

@@ -5,14 +5,14 @@
 # shellcheck disable=SC2034  # used by the scripts that source this file
 build_packages=(
     g++ cmake ninja-build pkg-config ccache
-    libyaml-cpp-dev libcli11-dev nlohmann-json3-dev libpugixml-dev lib2geom-dev libboost-dev
+    libyaml-cpp-dev libcli11-dev nlohmann-json3-dev libpugixml-dev lib2geom-dev libpolyclipping-dev libboost-dev
     libcairo2-dev librsvg2-dev libpango1.0-dev libharfbuzz-dev libfontconfig-dev libpng-dev zlib1g-dev libhyphen-dev
     fonts-ebgaramond fonts-ebgaramond-extra hyphen-en-gb hyphen-fr hyphen-de
 )
 # shellcheck disable=SC2034
 test_packages=(
     libgtest-dev clang clang-format clang-tidy
-    git diffutils shellcheck librsvg2-bin libxml2-utils qpdf poppler-utils chromium nodejs
+    git diffutils shellcheck librsvg2-bin libxml2-utils qpdf poppler-utils chromium nodejs python3 python3-ezdxf python3-shapely
 )
 
 # install_missing PACKAGE...: quick and silent when nothing is missing; needs root or sudo when something is.
