@@ -105,6 +105,19 @@ std::string called(const KitRow& row, const Uniform& man) {
 constexpr std::array<std::string_view, 4> kPairwise{
     "stockings.cloth", "gaiters.cloth", "garters.leather", "shoes.leather"};
 
+/// Things of cloth, felt or leather, to which applies what the palettes say of dye and stuff: a
+/// shirt is linen, a canteen tin or wood.
+constexpr std::array<std::string_view, 10> kOfDyedCloth{"hat.felt",
+                                                        "coat.cloth",
+                                                        "waistcoat.cloth",
+                                                        "breeches.cloth",
+                                                        "blanket.cloth",
+                                                        "shoes.leather",
+                                                        "garters.leather",
+                                                        "belts.leather",
+                                                        "box.leather",
+                                                        "knapsack.leather"};
+
 /// Two belts where they are crossed or one goes round the waist.
 int quantity_of(const KitRow& row, const Uniform& man) {
     return row.head == "belts.leather" && word(man, "belts.worn") != "single" ? 2 : row.quantity;
@@ -161,7 +174,9 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
     thing.item.name = called(row, man);
     if (!row.head_is_part) {
         thing.item.material = material_in_words(man.language, material);
-        thing.item.material += material.made_of.empty() ? "" : ", " + material.made_of;
+        const bool dyed = std::ranges::find(kOfDyedCloth, row.head) != kOfDyedCloth.end();
+        thing.item.material +=
+            dyed && !material.made_of.empty() ? ", " + material.made_of : std::string();
         thing.item.colour = material.colour;
         thing.item.metal = material.metal;
     }
@@ -267,6 +282,14 @@ std::optional<Price> price_of(const std::string& cost) {
     return price;
 }
 
+/// `45`, `45.50`.
+std::string amount_in_words(double amount, Language language) {
+    std::string words = number_words(language, amount, 2);
+    const std::size_t mark = words.find_last_not_of("0123456789");
+    const bool one_place = mark != std::string::npos && mark + 2 == words.size();
+    return one_place ? words + "0" : words;
+}
+
 }  // namespace
 
 std::string material_in_words(Language language, const Material& material) {
@@ -357,7 +380,7 @@ std::string total_of(const std::vector<HandoutItem>& items, Language language) {
     }
     std::string total;
     for (const Price& sum : sums) {
-        total += (total.empty() ? "" : " + ") + number_words(language, sum.amount, 2) +
+        total += (total.empty() ? "" : " + ") + amount_in_words(sum.amount, language) +
                  (sum.currency.empty() ? "" : "\u00a0") + sum.currency;
     }
     return total.empty() || priced == items.size()

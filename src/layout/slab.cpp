@@ -99,6 +99,9 @@ void Press::put_line(const std::string& line,
                      const Speech& speech,
                      Align align,
                      Layer& on) {
+    if (line.empty()) {
+        return;
+    }
     if (align == Align::start && ruler.runs_leftward(line)) {
         align = Align::end;
     }

@@ -56,6 +56,7 @@ TEST(Kit, HoldsWhatAManWearsWithWhatItIsMadeOf) {
     EXPECT_NE(coat->item.details.find("white metal: buttons"), std::string::npos);
     EXPECT_NE(find(kit, "hat, three-cornered"), nullptr);
     EXPECT_NE(find(kit, "gaiters, long"), nullptr);
+    EXPECT_EQ(find(kit, "shirt")->item.material, "white");
     EXPECT_EQ(find(kit, "belts")->quantity, 2);
     EXPECT_EQ(find(kit, "stockings"), nullptr);
     EXPECT_EQ(find(kit, "musket"), nullptr);
@@ -128,8 +129,8 @@ std::vector<HandoutItem> priced(const std::vector<std::string>& costs) {
 }
 
 TEST(Total, AddsUpByCurrency) {
-    EXPECT_EQ(total_of(priced({"8 EUR", "45.50 EUR"}), Language::english), "53.5\u00a0EUR");
-    EXPECT_EQ(total_of(priced({"8,25 EUR", "1,25 EUR"}), Language::german), "9,5\u00a0EUR");
+    EXPECT_EQ(total_of(priced({"8 EUR", "45.50 EUR"}), Language::english), "53.50\u00a0EUR");
+    EXPECT_EQ(total_of(priced({"8,25 EUR", "1,25 EUR"}), Language::german), "9,50\u00a0EUR");
     EXPECT_EQ(total_of(priced({"8 EUR", "2 GBP"}), Language::english), "8\u00a0EUR + 2\u00a0GBP");
 }
 
