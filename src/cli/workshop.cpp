@@ -373,6 +373,18 @@ std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double sc
 
 namespace {
 
+/// Of garments laid flat, what is not drawn is not named either; of a dressed man everything is.
+std::set<std::string> shown_in(const std::vector<const Template*>& views, const Uniform& uniform) {
+    std::set<std::string> shown;
+    for (const Template* view : views) {
+        if (!is_flat(*view)) {
+            return {};
+        }
+        shown.merge(shown_on(*view, uniform));
+    }
+    return shown;
+}
+
 /// Each detail the plate asks for, from the first view that has a frame for it.
 std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, const Paper& paper) {
     std::vector<PlateDetail> details;
@@ -405,7 +417,8 @@ Document plate_of(const Uniform& uniform,
         frames.push_back(job.plate.callouts ? close_frame_of(*view, uniform)
                                             : frame_of(*view, uniform));
     }
-    Captions captions = captions_of(uniform);
+    const std::set<std::string> shown = shown_in(views_of(job), uniform);
+    Captions captions = captions_of(uniform, shown.empty() ? nullptr : &shown);
     if (!job.plate.callouts) {
         captions.callouts.clear();
     }

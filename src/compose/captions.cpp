@@ -213,7 +213,8 @@ std::string source_of(const Uniform& uniform) {
 
 /// "; 7 to a lapel, 3 to a cuff": how many there are at each place that has any to speak of.
 std::string button_counts(const Particulars& to) {
-    const bool lapels = to.uniform.material(property_id("lapels.cloth")) != nullptr;
+    const PropertyId lapel = property_id("lapels.cloth");
+    const bool lapels = to.uniform.speaks(lapel) && to.uniform.material(lapel) != nullptr;
     const std::vector<std::pair<std::string_view, Message>> places{
         {"lapels.buttons", lapels ? messages::kToALapel : messages::kDownTheFront},
         {"cuffs.buttons", messages::kToACuff},
@@ -260,7 +261,7 @@ void add_callout(const Particulars& to, PropertyId id, const Material& material)
          say(to.language(), messages::kNameAndValue, {term(to.language(), row.called()), words})});
 }
 
-void describe_key(const Particulars& to) {
+void describe_key(const Particulars& to, const std::set<std::string>* shown) {
     std::vector<PropertyId> order(properties().size());
     std::iota(order.begin(), order.end(), PropertyId{0});
     std::ranges::stable_sort(
@@ -268,7 +269,8 @@ void describe_key(const Particulars& to) {
     for (const PropertyId id : order) {
         const Property& row = properties()[id];
         const Material* material = to.uniform.material(id);
-        if (material != nullptr && keyed(row) && to.uniform.speaks(id) &&
+        const bool drawn = shown == nullptr || shown->contains(std::string(row.key));
+        if (material != nullptr && drawn && keyed(row) && to.uniform.speaks(id) &&
             !same_as_plume(to.uniform, row)) {
             add_to_key(
                 to.captions, *material, term(to.language(), row.called()) + to.notes.mark(id));
@@ -279,7 +281,7 @@ void describe_key(const Particulars& to) {
 
 }  // namespace
 
-Captions captions_of(const Uniform& uniform) {
+Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown) {
     Captions captions;
     captions.language = uniform.language;
     captions.title = uniform.title;
@@ -291,7 +293,7 @@ Captions captions_of(const Uniform& uniform) {
     captions.notes = uniform.notes;
     const Footnotes notes(uniform);
     const Particulars to{uniform, notes, captions};
-    describe_key(to);
+    describe_key(to, shown);
     describe_coat(to);
     describe_buttons(to);
     if (uniform.speaks(property_id("cuffs.shape"))) {

@@ -18,6 +18,19 @@ namespace {
 
 constexpr Colour kOutline{0x1d, 0x16, 0x13};
 
+/// Rings are marks of rank too.
+PropertyId property_of_marks(const Detail& detail) {
+    return property_id((detail.group == "service" ? "service" : "marks") + std::string(".cloth"));
+}
+
+/// What a trimming is made of.
+std::optional<PropertyId> property_of(const Detail& detail) {
+    return detail.kind == DetailKind::buttons    ? detail.style
+           : detail.kind == DetailKind::ornament ? detail.device
+           : detail.kind == DetailKind::marks    ? property_of_marks(detail)
+                                                 : detail.cloth.property;
+}
+
 /// One figure under the brush.
 class Painting {
   public:
@@ -300,20 +313,6 @@ class Painting {
         return all;
     }
 
-    /// Rings are marks of rank too.
-    static PropertyId property_of_marks(const Detail& detail) {
-        return property_id((detail.group == "service" ? "service" : "marks") +
-                           std::string(".cloth"));
-    }
-
-    /// What a trimming is made of.
-    static std::optional<PropertyId> property_of(const Detail& detail) {
-        return detail.kind == DetailKind::buttons    ? detail.style
-               : detail.kind == DetailKind::ornament ? detail.device
-               : detail.kind == DetailKind::marks    ? property_of_marks(detail)
-                                                     : detail.cloth.property;
-    }
-
     void paint_and_watch(const Detail& detail, const Trimming& where, const Visible::Mask& part) {
         const std::size_t clipped = where.clipped.children.size();
         const std::size_t free = where.free.children.size();
@@ -435,6 +434,10 @@ Rect frame_of(const Template& from, const Uniform& uniform) {
     return frame;
 }
 
+bool is_flat(const Template& view) {
+    return view.view == "flat";
+}
+
 Rect close_frame_of(const Template& from, const Uniform& uniform) {
     Rect frame = frame_of(from, uniform);
     const Rect box = box_of(from, uniform, kAir);
@@ -443,6 +446,28 @@ Rect close_frame_of(const Template& from, const Uniform& uniform) {
         frame.right = box.right;
     }
     return frame;
+}
+
+std::set<std::string> shown_on(const Template& view, const Uniform& uniform) {
+    const Easel easel(uniform, 1, false);
+    std::set<std::string> shown;
+    const auto add = [&shown](const std::optional<PropertyId>& of) {
+        if (of) {
+            shown.emplace(properties()[*of].key);
+        }
+    };
+    for (const Part& part : view.parts) {
+        if (!easel.holds(part.when) || !easel.colour_of(part.cloth)) {
+            continue;
+        }
+        add(part.cloth.property);
+        for (const Detail& detail : part.details) {
+            if (easel.holds(detail.when)) {
+                add(property_of(detail));
+            }
+        }
+    }
+    return shown;
 }
 
 std::optional<Rect> frame_of(const Template& from, std::string_view name) {

@@ -5,6 +5,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 
@@ -29,6 +30,9 @@ Rect frame_of(const Template& from);
 /// a scale before composing.
 Rect frame_of(const Template& from, const Uniform& uniform);
 
+/// Whether it is a garment laid flat.
+bool is_flat(const Template& view);
+
 /// The same without paper at the sides, where nothing is drawn.
 Rect close_frame_of(const Template& from, const Uniform& uniform);
 
@@ -50,8 +54,11 @@ Figure compose(const Uniform& uniform,
                double scale,
                const std::optional<Rect>& window = {});
 
-/// What the sheets must say of this man.
-Captions captions_of(const Uniform& uniform);
+/// The keys of all properties that have a material in this view.
+std::set<std::string> shown_on(const Template& view, const Uniform& uniform);
+
+/// What the sheets must say of this man; with `shown`, of materials only those of these keys.
+Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown = nullptr);
 
 /// Text dump of the stage: groups, shapes with rounded boxes and colours, texts, anchors.
 std::string dump(const Figure& figure);

@@ -82,8 +82,12 @@ std::optional<Colour> Easel::colour_of(const ClothSource& cloth) const {
 }
 
 Colour Easel::painted(Colour colour) const {
-    constexpr Colour paper{0xfb, 0xf8, 0xf0};
-    return line_drawing_ ? mix(paper, colour, 0.22) : colour;
+    if (!line_drawing_) {
+        return colour;
+    }
+    // A wash of its hue: as light for black as for white, so that lines stay what is read.
+    const OkLab cloth = to_oklab(colour);
+    return from_oklab({0.74 + 0.22 * cloth.l, 0.5 * cloth.a, 0.5 * cloth.b});
 }
 
 PathId Easel::disc(double half_width, double half_height) {

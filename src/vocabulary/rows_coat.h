@@ -51,7 +51,7 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "full",
            "full=cut-away|half=to-the-waist",
            "full lapels on fronts that fall open, or half lapels on fronts that close to the waist")
-        .when("lapels.cloth")
+        .when("coat.cut = long or short and lapels.cloth")
         .makes_garment()
         .seen_in("breast"),
     cloth("lapels.cloth",
