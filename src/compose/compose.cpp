@@ -18,19 +18,6 @@ namespace {
 
 constexpr Colour kOutline{0x1d, 0x16, 0x13};
 
-/// Rings are marks of rank too.
-PropertyId property_of_marks(const Detail& detail) {
-    return property_id((detail.group == "service" ? "service" : "marks") + std::string(".cloth"));
-}
-
-/// What a trimming is made of.
-std::optional<PropertyId> property_of(const Detail& detail) {
-    return detail.kind == DetailKind::buttons    ? detail.style
-           : detail.kind == DetailKind::ornament ? detail.device
-           : detail.kind == DetailKind::marks    ? property_of_marks(detail)
-                                                 : detail.cloth.property;
-}
-
 /// One figure under the brush.
 class Painting {
   public:
@@ -398,86 +385,7 @@ class Painting {
     }
 };
 
-/// All that is drawn, with some paper round it.
-Rect box_of(const Template& from, const Uniform& uniform, double air) {
-    const Easel easel(uniform, 1, false);
-    Rect box;
-    for (const Part& part : from.parts) {
-        if (part.clip.empty() && easel.holds(part.when) && easel.colour_of(part.cloth)) {
-            box.include(part.shape.bounds().grown(air));
-        }
-    }
-    return box;
-}
-
-/// Room for the outline and a little paper round it; round a tailor's drawing more, for its
-/// measures.
-constexpr double kAir = 14;
-constexpr double kAirOfFlat = 40;
-
-bool is_figure(const Template& from) {
-    return from.view == "front" || from.view == "back" || from.view == "side";
-}
-
 }  // namespace
-
-Rect frame_of(const Template& from, const Uniform& uniform) {
-    if (!is_figure(from) && from.view != "flat") {
-        return from.frame;
-    }
-    // What is laid flat comes in many sizes in one file; its frame is what is drawn.
-    const bool flat = from.view == "flat";
-    Rect frame = box_of(from, uniform, flat ? kAirOfFlat : kAir);
-    if (!flat || frame.empty()) {
-        frame.include(from.frame);
-    }
-    return frame;
-}
-
-bool is_flat(const Template& view) {
-    return view.view == "flat";
-}
-
-Rect close_frame_of(const Template& from, const Uniform& uniform) {
-    Rect frame = frame_of(from, uniform);
-    const Rect box = box_of(from, uniform, kAir);
-    if (is_figure(from) && !box.empty()) {
-        frame.left = box.left;
-        frame.right = box.right;
-    }
-    return frame;
-}
-
-std::set<std::string> shown_on(const Template& view, const Uniform& uniform) {
-    const Easel easel(uniform, 1, false);
-    std::set<std::string> shown;
-    const auto add = [&shown](const std::optional<PropertyId>& of) {
-        if (of) {
-            shown.emplace(properties()[*of].key);
-        }
-    };
-    for (const Part& part : view.parts) {
-        if (!easel.holds(part.when) || !easel.colour_of(part.cloth)) {
-            continue;
-        }
-        add(part.cloth.property);
-        for (const Detail& detail : part.details) {
-            if (easel.holds(detail.when)) {
-                add(property_of(detail));
-            }
-        }
-    }
-    return shown;
-}
-
-std::optional<Rect> frame_of(const Template& from, std::string_view name) {
-    const auto found = from.frames.find(std::string(name));
-    return found != from.frames.end() ? std::optional(found->second) : std::nullopt;
-}
-
-std::vector<std::string> frames_of(const Template& from) {
-    return names_in(from.frames);
-}
 
 Figure compose(const Uniform& uniform,
                const Template& on,

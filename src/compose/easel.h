@@ -115,6 +115,9 @@ class Easel {
     std::map<std::pair<double, double>, PathId> discs_;
 };
 
+/// The property whose material a trimming is made of, or an ornament's own; nothing for lines.
+std::optional<PropertyId> property_of(const Detail& detail);
+
 /// Paints a trimming of a part. `clipped` lies within the part's outline, `free` on top of it.
 struct Trimming {
     Group& clipped;
