@@ -60,6 +60,14 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         .or_none()
         .by_one_word()
         .when("coat.cut = long or short"),
+    measure("lapels.width",
+            "none",
+            30,
+            200,
+            "width of the lapels where an order states it, the same above and below; the tailor's "
+            "sheets follow it")
+        .or_none()
+        .when("coat.cut = long or short and lapels.cloth"),
     piping("lapels.piping", "lapel piping", "cord of cloth along the edge of the lapels")
         .when("coat.cut = long or short and lapels.cloth"),
     count("lapels.buttons",
@@ -89,6 +97,14 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         .by_one_word()
         .when("coat.cut")
         .seen_in("collar"),
+    measure("collar.height",
+            "none",
+            10,
+            150,
+            "height of the collar at the middle of the back, where an order states it; the "
+            "tailor's sheets follow it")
+        .or_none()
+        .when("coat.cut and collar.shape"),
     piping("collar.piping", "collar piping", "cord of cloth along the edge of the collar")
         .when("coat.cut and collar.shape"),
     lace("collar.lace", "collar lace", "lace along the edge of the collar")
@@ -106,6 +122,13 @@ inline constexpr std::array kCoat = std::to_array<Property>({
         .called("cuff flaps")
         .when("coat.cut and cuffs.shape = flap"),
     count("cuffs.buttons", "3", 6, "buttons on each cuff").when("coat.cut"),
+    measure("cuffs.height",
+            "none",
+            40,
+            200,
+            "height of the cuffs, where an order states it; the tailor's sheets follow it")
+        .or_none()
+        .when("coat.cut"),
     piping("cuffs.piping", "cuff piping", "cord of cloth along the upper edge of the cuffs")
         .when("coat.cut"),
     cloth("rings.cloth", "as buttons.metal", "lace rings round the cuffs")

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+// Measures, grading, outlines and layouts of the workshop.
+#include <gtest/gtest.h>
+
+#include "pattern/grading.h"
+#include "pattern/materials.h"
+#include "pattern/shapes.h"
+
+namespace platewright {
+namespace {
+
+TEST(Body, ReferenceAndStandardSizesAreBelieved) {
+    EXPECT_TRUE(doubts_about(reference_body()).empty());
+    for (const StandardSize& size : standard_sizes()) {
+        EXPECT_TRUE(doubts_about(size.body).empty()) << size.name;
+    }
+}
+
+TEST(Body, ShortBackOfTallManIsDoubted) {
+    Body body = reference_body();
+    body.of(BodyMeasure::nape_to_waist) = 340;
+    const auto doubts = doubts_about(body);
+    ASSERT_EQ(doubts.size(), 1U);
+    EXPECT_EQ(doubts[0].about, BodyMeasure::nape_to_waist);
+    EXPECT_NE(doubts[0].rule.find("Rosenfeld"), std::string::npos);
+}
+
+// Rosenfeld, The Practical Designer (1918): at 66 in the nape to waist is 15 1/2 in.
+TEST(Body, RosenfeldsOwnExampleIsBelieved) {
+    std::array<std::optional<double>, kBodyMeasures> known;
+    known[static_cast<std::size_t>(BodyMeasure::height)] = 66 * 25.4;
+    known[static_cast<std::size_t>(BodyMeasure::nape_to_waist)] = 15.5 * 25.4;
+    EXPECT_TRUE(doubts_about(completed(reference_body(), known)).empty());
+}
+
+TEST(Body, WhatIsNotMeasuredFollowsHeightAndChest) {
+    std::array<std::optional<double>, kBodyMeasures> known;
+    known[static_cast<std::size_t>(BodyMeasure::chest)] = 1056;
+    const Body body = completed(reference_body(), known);
+    EXPECT_DOUBLE_EQ(body.of(BodyMeasure::chest), 1056);
+    EXPECT_DOUBLE_EQ(body.of(BodyMeasure::waist), 853 * 1.1);
+    EXPECT_DOUBLE_EQ(body.of(BodyMeasure::arm), 610);
+}
+
+TEST(Grading, ReferenceManMovesNothing) {
+    const Flat flat;
+    for (const Hang hang : {Hang::trunk, Hang::legs, Hang::calf}) {
+        const Moving moving = grading_of(hang, reference_body(), {}, flat);
+        for (const Point p : {Point{0, 0}, {120, 300}, {-190, 700}, {-60, -30}}) {
+            EXPECT_NEAR(length(moving("coat-left", p) - p), 0, 1e-9);
+        }
+    }
+}
+
+TEST(Grading, WaistFollowsWaistAndBack) {
+    Body body = reference_body();
+    body.of(BodyMeasure::waist) *= 1.2;
+    body.of(BodyMeasure::nape_to_waist) += 20;
+    const Moving moving = grading_of(Hang::trunk, body, {}, {});
+    const Point at = moving("coat-left", {200, 400});
+    EXPECT_NEAR(at.x, 240, 1e-9);
+    EXPECT_NEAR(at.y, 400 * 436.0 / 416, 1e-9);
+}
+
+TEST(Grading, StatedLapelIsThatWideAtEveryHeight) {
+    Flat flat;
+    flat.guides["lapel-left-inner"] = {{10, 60}, {40, 400}};
+    flat.guides["lapel-left-outer"] = {{110, 60}, {100, 400}};
+    StatedMeasures stated;
+    stated.lapel_width = Measure{76.2, "3 in"};
+    const Moving moving = grading_of(Hang::trunk, reference_body(), stated, flat);
+    for (const double y : {60.0, 230.0, 400.0}) {
+        const double inner =
+            moving("lapel-left-inner", {shapes::x_at(flat.guides["lapel-left-inner"], y), y}).x;
+        const double outer =
+            moving("lapel-left-outer", {shapes::x_at(flat.guides["lapel-left-outer"], y), y}).x;
+        EXPECT_NEAR(outer - inner, 76.2, 1e-6);
+    }
+}
+
+TEST(Shapes, AllowanceOfASquare) {
+    const Chain square{{0, 0}, {100, 0}, {100, 100}, {0, 100}};
+    EXPECT_DOUBLE_EQ(shapes::area(square), 10000);
+    EXPECT_NEAR(shapes::area(shapes::enlarged(square, 10)), 14400, 1);
+    EXPECT_NEAR(shapes::area(shapes::joined({square, {{99, 0}, {150, 0}, {150, 100}, {99, 100}}})),
+                15000,
+                30);
+    EXPECT_TRUE(shapes::common({square}, {{200, 0}, {300, 0}, {300, 100}}).empty());
+}
+
+TEST(Materials, PiecesGoSideBySideOnShelves) {
+    const Rect piece{0, 0, 400, 600};
+    // Three of 410 mm beside each other on 1371.6 mm, the fourth on a second shelf.
+    EXPECT_DOUBLE_EQ(shelf_length({piece, piece, piece}, 1371.6), 610);
+    EXPECT_DOUBLE_EQ(shelf_length({piece, piece, piece, piece}, 1371.6), 1220);
+}
+
+}  // namespace
+}  // namespace platewright
