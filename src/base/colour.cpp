@@ -199,6 +199,14 @@ std::string to_hex(Colour colour) {
     return text;
 }
 
+Light to_light(Colour colour) {
+    return {decode(colour.red), decode(colour.green), decode(colour.blue)};
+}
+
+Colour from_light(Light light) {
+    return colour_of({light.red, light.green, light.blue});
+}
+
 Lab to_lab_d65(Colour colour) {
     return lab_of(multiply(kRgbToXyz, linear_of(colour)), kD65);
 }

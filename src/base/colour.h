@@ -24,6 +24,18 @@ std::optional<Colour> parse_hex(std::string_view text);
 /// `#rrggbb`, lower case.
 std::string to_hex(Colour colour);
 
+/// The channels as amounts of light, 0..1 (IEC 61966-2-1).
+struct Light {
+    double red = 0;
+    double green = 0;
+    double blue = 0;
+};
+
+Light to_light(Colour colour);
+
+/// The nearest colour; amounts below 0 and above 1 are cut off.
+Colour from_light(Light light);
+
 /// CIE L*a*b* (CIE 15). The white point is named by the function that makes it.
 struct Lab {
     double l = 0;

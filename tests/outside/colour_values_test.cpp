@@ -2,7 +2,12 @@
 // Colour arithmetic against published values.
 #include <gtest/gtest.h>
 
+#include <array>
+#include <utility>
+
 #include "base/colour.h"
+#include "base/tincture.h"
+#include "base/vision.h"
 #include "table.h"
 
 namespace platewright::outside {
@@ -62,6 +67,67 @@ TEST(Contrast, AgreesWithTheGuidelines) {
             << row[0] << " on " << row[1];
         EXPECT_NEAR(contrast_ratio(*second, *first), std::stod(row[2]), 0.0001)
             << row[1] << " on " << row[0];
+    }
+}
+
+/// The columns of `colour_vision.csv`, in its order.
+constexpr std::array<std::pair<Sight, double>, 6> kSeen{{{Sight::protan, 1},
+                                                         {Sight::deutan, 1},
+                                                         {Sight::tritan, 1},
+                                                         {Sight::protan, 0.5},
+                                                         {Sight::deutan, 0.5},
+                                                         {Sight::tritan, 0.5}}};
+
+TEST(OtherEyes, SeeAsThePublishedMatricesSay) {
+    for (const Row& row : published("colour_vision.csv")) {
+        for (std::size_t i = 0; i < kSeen.size(); ++i) {
+            const auto [sight, severity] = kSeen[i];
+            EXPECT_EQ(to_hex(as_seen(*parse_hex(row[0]), sight, severity)), row[i + 1])
+                << row[0] << " " << sight_name(sight) << " " << severity;
+        }
+    }
+}
+
+TEST(OtherEyes, HaveEveryPublishedMatrix) {
+    // Primaries at half light show a matrix column by column, as far as 8 bits and the limits of
+    // sRGB let it be seen.
+    for (const Row& row : published("colour_vision_matrices.csv")) {
+        const Sight sight = row[0] == "protan"   ? Sight::protan
+                            : row[0] == "deutan" ? Sight::deutan
+                                                 : Sight::tritan;
+        for (std::size_t column = 0; column < 3; ++column) {
+            const double amount = to_light({188, 188, 188}).red;
+            const Colour primary{static_cast<std::uint8_t>(column == 0 ? 188 : 0),
+                                 static_cast<std::uint8_t>(column == 1 ? 188 : 0),
+                                 static_cast<std::uint8_t>(column == 2 ? 188 : 0)};
+            const Light wanted{amount * std::stod(row[2 + column]),
+                               amount * std::stod(row[5 + column]),
+                               amount * std::stod(row[8 + column])};
+            EXPECT_EQ(to_hex(as_seen(primary, sight, std::stod(row[1]))),
+                      to_hex(from_light(wanted)))
+                << row[0] << " " << row[1] << " column " << column;
+        }
+    }
+}
+
+/// The way lines run as the table writes it.
+std::string way(Point p) {
+    return p == Point{} ? std::string()
+                        : std::to_string(static_cast<int>(p.x)) + " " +
+                              std::to_string(static_cast<int>(p.y));
+}
+
+TEST(Tinctures, AreHatchedAsTheHandbooksPrint) {
+    for (const Row& row : published("hatching.csv")) {
+        const auto id = find_tincture(row[0]);
+        ASSERT_TRUE(id) << row[0];
+        const Tincture& tincture = tinctures()[*id];
+        EXPECT_TRUE(tincture.of_convention);
+        const std::string first = tincture.manner == HatchManner::dots    ? "dots"
+                                  : tincture.manner == HatchManner::plain ? "plain"
+                                                                          : way(tincture.first);
+        EXPECT_EQ(first, row[1]) << row[0];
+        EXPECT_EQ(way(tincture.second), row[2]) << row[0];
     }
 }
 
