@@ -22,34 +22,28 @@ constexpr Point kRising{1, -1};
 using enum HatchManner;
 
 constexpr auto kTinctures = std::to_array<Tincture>({
-    {"or", "yellow", dots, kNone, kNone, "dots", true},
-    {"argent", "white", plain, kNone, kNone, "plain", true},
-    {"gules", "red", lines, kUpright, kNone, "upright lines", true},
-    {"azure", "blue", lines, kLevel, kNone, "level lines", true},
-    {"sable", "black", lines, kUpright, kLevel, "upright and level lines", true},
-    {"vert", "green", lines, kFalling, kNone, "falling lines", true},
-    {"purpure", "purple", lines, kRising, kNone, "rising lines", true},
-    {"tenne", "orange", lines, kRising, kLevel, "rising and level lines", true},
-    {"sanguine", "crimson", lines, kFalling, kRising, "falling and rising lines", true},
-    {"marron", "brown", lines, kFalling, kUpright, "falling and upright lines", true},
-    {"fer", "grey", lines, kRising, kUpright, "rising and upright lines", true},
+    {"or", "yellow", dots, kNone, kNone, true},
+    {"argent", "white", plain, kNone, kNone, true},
+    {"gules", "red", lines, kUpright, kNone, true},
+    {"azure", "blue", lines, kLevel, kNone, true},
+    {"sable", "black", lines, kUpright, kLevel, true},
+    {"vert", "green", lines, kFalling, kNone, true},
+    {"purpure", "purple", lines, kRising, kNone, true},
+    {"tenne", "orange", lines, kRising, kLevel, true},
+    {"sanguine", "crimson", lines, kFalling, kRising, true},
+    {"marron", "brown", lines, kFalling, kUpright, true},
+    {"fer", "grey", lines, kRising, kUpright, true},
     // Our own: the pale shade of a tincture has its lines broken, the deep shade has them in pairs.
-    {"buff", "buff", sparse_dots, kNone, kNone, "sparse dots", false},
-    {"rose", "rose", broken_lines, kUpright, kNone, "broken upright lines", false},
-    {"sky blue", "sky blue", broken_lines, kLevel, kNone, "broken level lines", false},
-    {"pale green", "pale green", broken_lines, kFalling, kNone, "broken falling lines", false},
-    {"lilac", "lilac", broken_lines, kRising, kNone, "broken rising lines", false},
-    {"fawn", "fawn", broken_lines, kFalling, kUpright, "broken falling and upright lines", false},
-    {"light grey",
-     "light grey",
-     broken_lines,
-     kRising,
-     kUpright,
-     "broken rising and upright lines",
-     false},
-    {"deep red", "deep red", paired_lines, kUpright, kNone, "upright lines in pairs", false},
-    {"deep blue", "deep blue", paired_lines, kLevel, kNone, "level lines in pairs", false},
-    {"deep green", "deep green", paired_lines, kFalling, kNone, "falling lines in pairs", false},
+    {"buff", "buff", sparse_dots, kNone, kNone, false},
+    {"rose", "rose", broken_lines, kUpright, kNone, false},
+    {"sky blue", "sky blue", broken_lines, kLevel, kNone, false},
+    {"pale green", "pale green", broken_lines, kFalling, kNone, false},
+    {"lilac", "lilac", broken_lines, kRising, kNone, false},
+    {"fawn", "fawn", broken_lines, kFalling, kUpright, false},
+    {"light grey", "light grey", broken_lines, kRising, kUpright, false},
+    {"deep red", "deep red", paired_lines, kUpright, kNone, false},
+    {"deep blue", "deep blue", paired_lines, kLevel, kNone, false},
+    {"deep green", "deep green", paired_lines, kFalling, kNone, false},
 });
 
 /// A colour that is certainly of that tincture.
@@ -91,6 +85,24 @@ constexpr auto kLikenesses = std::to_array<Likeness>({
     {"deep blue", {0x28, 0x38, 0x5f}},  {"deep blue", {0x14, 0x20, 0x44}},
     {"deep green", {0x2a, 0x50, 0x39}}, {"deep green", {0x16, 0x34, 0x24}},
 });
+
+constexpr auto kMetals = std::to_array<Likeness>({
+    {"argent", {0xd9, 0xdb, 0xda}},
+    {"argent", {0xc6, 0xc7, 0xc4}},
+    {"or", {0xcd, 0xa2, 0x4a}},
+    {"or", {0xde, 0xb5, 0x55}},
+    {"fer", {0x9a, 0x9e, 0xa2}},
+    {"tenne", {0xb2, 0x6d, 0x45}},
+    {"sable", {0x34, 0x33, 0x35}},
+});
+
+TinctureId nearest_of(std::span<const Likeness> likenesses, Colour colour) {
+    const Lab wanted = to_lab_d65(colour);
+    const auto nearest = std::ranges::min_element(likenesses, {}, [&](const Likeness& each) {
+        return delta_e_2000(wanted, to_lab_d65(each.colour));
+    });
+    return *find_tincture(nearest->tincture);
+}
 
 double project(Point on, Point p) {
     return on.x * p.x + on.y * p.y;
@@ -198,11 +210,11 @@ std::optional<TinctureId> find_tincture(std::string_view word) {
 }
 
 TinctureId nearest_tincture(Colour colour) {
-    const Lab wanted = to_lab_d65(colour);
-    const auto* nearest = std::ranges::min_element(kLikenesses, {}, [&](const Likeness& each) {
-        return delta_e_2000(wanted, to_lab_d65(each.colour));
-    });
-    return *find_tincture(nearest->tincture);
+    return nearest_of(kLikenesses, colour);
+}
+
+TinctureId nearest_tincture_of_metal(Colour colour) {
+    return nearest_of(kMetals, colour);
 }
 
 Hatching hatching_over(const Rect& area, TinctureId tincture, double scale) {

@@ -7,6 +7,7 @@
 #include <optional>
 #include <span>
 #include <string_view>
+#include <vector>
 
 #include "base/colour.h"
 #include "base/geometry.h"
@@ -26,8 +27,6 @@ struct Tincture {
     HatchManner manner = HatchManner::plain;
     Point first;
     Point second;
-    /// "horizontal lines".
-    std::string_view hatch;
     /// Whether it is one of the convention's; the others are our own and need a printed key.
     bool of_convention = true;
 };
@@ -43,8 +42,11 @@ std::span<const Tincture> tinctures();
 /// The tincture of that name (`azure`), or of that colour (`blue`); small letters.
 std::optional<TinctureId> find_tincture(std::string_view word);
 
-/// The tincture that looks most like the colour.
+/// The tincture that looks most like the colour of cloth or leather.
 TinctureId nearest_tincture(Colour colour);
+
+/// The tincture of a metal: pewter and silver are argent, however dull.
+TinctureId nearest_tincture_of_metal(Colour colour);
 
 /// How a tincture is hatched, in mm on paper, whatever the scale of the picture.
 inline constexpr double kHatchPitch = 0.9;

@@ -51,13 +51,15 @@ class ChartSheet : public Sheet {
   public:
     explicit ChartSheet(ChartDraft draft) : draft_(std::move(draft)) {}
 
-    [[nodiscard]] std::optional<Document> draw(const Paper& paper,
+    [[nodiscard]] std::optional<Document> draw(const Printing& printing,
                                                const Typesetter& type,
                                                Diagnostics& to,
                                                Timings& timings) const override {
         Chart chart = draft_.chart;
-        timings.measure("compose", [&] { draw_men(chart, paper, type); });
-        return timings.measure("layout", [&] { return lay_out_chart(chart, paper, type, to); });
+        chart.ink = printing.ink;
+        timings.measure("compose", [&] { draw_men(chart, printing, type); });
+        return timings.measure("layout",
+                               [&] { return lay_out_chart(chart, printing.paper, type, to); });
     }
 
   private:
@@ -72,17 +74,21 @@ class ChartSheet : public Sheet {
         return frame_of(front, frame_name(draft_.of)).value_or(frame_of(front));
     }
 
-    void draw_men(Chart& chart, const Paper& paper, const Typesetter& type) const {
+    void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {
         if (draft_.men.empty()) {
             return;
         }
         const Rect first = frame_for(draft_.men.front().job);
         chart.aspect = first.height() / std::max(first.width(), 1.0);
-        const double scale = chart_scale(chart, first.width(), paper, type);
+        const double scale = chart_scale(chart, first.width(), printing.paper, type);
         for (const ShownMan& man : draft_.men) {
             ChartEntry& entry = chart.groups[man.group].entries[man.entry];
-            entry.picture = compose(
-                man.uniform, front_of(man.job), man.job.ornaments, scale, frame_for(man.job));
+            entry.picture = compose(man.uniform,
+                                    front_of(man.job),
+                                    man.job.ornaments,
+                                    scale,
+                                    frame_for(man.job),
+                                    printing.ink);
             const auto button = man.job.views.find("button");
             if (draft_.of == ChartOf::regiments && button != man.job.views.end()) {
                 // As large as a third of a cell, whatever its true size.
@@ -90,7 +96,9 @@ class ChartSheet : public Sheet {
                 entry.button = compose(man.uniform,
                                        *button->second,
                                        man.job.ornaments,
-                                       own * scale / (first.width() * 0.3));
+                                       own * scale / (first.width() * 0.3),
+                                       {},
+                                       printing.ink);
             }
         }
     }
@@ -107,7 +115,8 @@ std::string signed_number(double number) {
 }
 
 KeyEntry sample_of(const Material& material) {
-    return {material.name, material.made_of, material.colour, material.metal, {}};
+    return {
+        material.name, material.made_of, material.colour, material.metal, {}, material.tincture()};
 }
 
 /// Collects the groups of a chart.

@@ -100,6 +100,9 @@ void describe_draw(CLI::App& app, DrawOptions& options) {
                    options.paper,
                    "A4, A3, letter, tabloid, or width by height: 210x297mm (else A4)")
         ->type_name("PAPER");
+    app.add_option(
+           "--ink", options.ink, "colour, greyscale, or hatched for a photocopier (else colour)")
+        ->type_name("INK");
     app.add_option("--dpi", options.dpi, "dots to the inch of a PNG (else 300)")->type_name("N");
     app.add_option("--language",
                    options.language,

@@ -15,6 +15,7 @@ struct DrawOptions {
     std::string out;
     std::string format;
     std::string paper = "A4";
+    std::string ink = "colour";
     std::string dpi = "300";
     /// Empty: as each sheet says itself.
     std::string language;

@@ -42,6 +42,19 @@ std::optional<double> parse_number(const std::string& text, double least, double
     return fits ? std::optional(number) : std::nullopt;
 }
 
+std::vector<std::string> ink_names() {
+    return {kInkNames.begin(), kInkNames.end()};
+}
+
+std::optional<Ink> find_ink(const std::string& word) {
+    for (const Ink ink : {Ink::colour, Ink::greyscale, Ink::hatched}) {
+        if (kInkNames.at(static_cast<std::size_t>(ink)) == word) {
+            return ink;
+        }
+    }
+    return std::nullopt;
+}
+
 bool set_language(const DrawOptions& options, DrawSettings& settings, UsageProblem& problem) {
     settings.language = find_language(options.language);
     if (!options.language.empty() && !settings.language) {
@@ -76,6 +89,12 @@ std::optional<DrawSettings> settings_of(const DrawOptions& options, UsageProblem
                    "write A4, A3, letter, tabloid, or width by height such as 210x297mm"};
         return std::nullopt;
     }
+    const auto ink = find_ink(options.ink);
+    if (!ink) {
+        problem = {platewright::quoted(options.ink) + " is no ink",
+                   "write " + or_list(ink_names())};
+        return std::nullopt;
+    }
     const auto dpi = parse_number(options.dpi, kLeastDpi, kMostDpi);
     if (!dpi) {
         problem = {platewright::quoted(options.dpi) + " is no number of dots to the inch",
@@ -83,7 +102,7 @@ std::optional<DrawSettings> settings_of(const DrawOptions& options, UsageProblem
                        format_number(kMostDpi, 0)};
         return std::nullopt;
     }
-    settings.paper = *paper;
+    settings.printing = {*paper, *ink};
     settings.dpi = *dpi;
     return set_language(options, settings, problem) && set_jobs(options, settings, problem)
                ? std::optional(settings)

@@ -94,11 +94,12 @@ class Drawing {
     void draw(Task& task) const {
         const auto type =
             task.timings.measure("fonts", [] { return std::make_unique<Typesetter>(); });
-        const auto drawn = task.sheet->draw(settings_.paper, *type, task.problems, task.timings);
+        auto drawn = task.sheet->draw(settings_.printing, *type, task.problems, task.timings);
         if (!drawn) {
             task.exit = worse(task.exit, ExitCode::bad_data);
             return;
         }
+        prepare_for(settings_.printing.ink, *drawn);
         const Document& document = *drawn;
         // A PDF holds all pages; of the others each page is a file.
         const std::size_t files = format_ == Format::pdf ? 1 : document.pages.size();

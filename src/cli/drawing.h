@@ -18,7 +18,7 @@ namespace platewright::cli {
 
 /// What holds for every plate of a run.
 struct DrawSettings {
-    Paper paper;
+    Printing printing;
     double dpi = 300;
     /// Of every sheet; empty: as each says itself.
     std::optional<Language> language;

@@ -98,7 +98,8 @@ class Dump {
     ExitCode laid_out(FileId file, Workshop& workshop) {
         const auto sheet = prepare_sheet(workshop, file, problems_, timings_);
         const Typesetter type;
-        const auto document = sheet ? sheet->draw(paper_, type, problems_, timings_) : std::nullopt;
+        const auto document =
+            sheet ? sheet->draw({.paper = paper_}, type, problems_, timings_) : std::nullopt;
         return document ? answer(dump(*document)) : failed(workshop);
     }
 

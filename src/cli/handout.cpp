@@ -60,11 +60,12 @@ std::string joined(const std::vector<std::string>& words) {
 struct Dressed {
     const Job* job = nullptr;
     Uniform uniform;
+    Ink ink = Ink::colour;
 
     [[nodiscard]] const Template& view() const { return *job->views.at(kFront); }
 
     [[nodiscard]] Figure figure(double scale) const {
-        return compose(uniform, view(), job->ornaments, scale);
+        return compose(uniform, view(), job->ornaments, scale, {}, ink);
     }
 };
 
@@ -157,7 +158,8 @@ std::optional<Figure> part_of(const Dressed& man, std::string_view frame, const 
         return std::nullopt;
     }
     const Rect window = found->squared();
-    return compose(man.uniform, man.view(), man.job->ornaments, mark_scale(window, paper), window);
+    return compose(
+        man.uniform, man.view(), man.job->ornaments, mark_scale(window, paper), window, man.ink);
 }
 
 /// The frame of a kind of mark; marks may sit on either half of the sleeve.
@@ -222,6 +224,7 @@ std::vector<HandoutPart> parts_of(const Uniform& man, const Figure& figure) {
         HandoutPart part{term(man.language, row.called()),
                          material_in_words(man.language, *material),
                          material->colour,
+                         material->tincture(),
                          material->metal,
                          {}};
         for (const Site& site : seen->second.sites) {
@@ -289,7 +292,7 @@ class HandoutSheet : public Sheet {
           man_(std::move(man)),
           orders_(std::move(orders)) {}
 
-    [[nodiscard]] std::optional<Document> draw(const Paper& paper,
+    [[nodiscard]] std::optional<Document> draw(const Printing& printing,
                                                const Typesetter& type,
                                                Diagnostics& to,
                                                Timings& timings) const override {
@@ -298,16 +301,17 @@ class HandoutSheet : public Sheet {
         for (const Job& job : orders_) {
             auto other = timings.measure("resolve", [&] { return workshop_.uniform_of(job, to); });
             if (other) {
-                orders.push_back({&job, *std::move(other)});
+                orders.push_back({&job, *std::move(other), printing.ink});
             }
         }
         if (!uniform || orders.size() < orders_.size()) {
             return std::nullopt;
         }
-        const Dressed man{&man_, *std::move(uniform)};
+        const Dressed man{&man_, *std::move(uniform), printing.ink};
         const Handout handout =
-            timings.measure("compose", [&] { return handout_of(man, orders, paper); });
-        return timings.measure("layout", [&] { return lay_out_handout(handout, paper, type, to); });
+            timings.measure("compose", [&] { return handout_of(man, orders, printing.paper); });
+        return timings.measure("layout",
+                               [&] { return lay_out_handout(handout, printing.paper, type, to); });
     }
 
   private:
@@ -340,7 +344,21 @@ class HandoutSheet : public Sheet {
         made.marks = marks_of(man, captions, paper);
         add_kit_list(made, man, orders);
         add_orders(made, man, orders, paper);
+        if (man.ink != Ink::hatched) {
+            forget_hatching(made);
+        }
         return made;
+    }
+
+    static void forget_hatching(Handout& in) {
+        for (HandoutPart& part : in.parts) {
+            part.hatch.reset();
+        }
+        for (HandoutStage& stage : in.stages) {
+            for (HandoutItem& item : stage.items) {
+                item.hatch.reset();
+            }
+        }
     }
 
     void add_kit_list(Handout& to, const Dressed& man, const std::vector<Dressed>& orders) const {

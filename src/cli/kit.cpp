@@ -178,6 +178,7 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
         thing.item.material +=
             dyed && !material.made_of.empty() ? ", " + material.made_of : std::string();
         thing.item.colour = material.colour;
+        thing.item.hatch = material.tincture();
         thing.item.metal = material.metal;
     }
     thing.quantity = quantity_of(row, man);

@@ -19,7 +19,7 @@ class PlateSheet : public Sheet {
   public:
     PlateSheet(const Workshop& workshop, Job job) : workshop_(workshop), job_(std::move(job)) {}
 
-    [[nodiscard]] std::optional<Document> draw(const Paper& paper,
+    [[nodiscard]] std::optional<Document> draw(const Printing& printing,
                                                const Typesetter& type,
                                                Diagnostics& to,
                                                Timings& timings) const override {
@@ -28,8 +28,8 @@ class PlateSheet : public Sheet {
         if (!uniform) {
             return std::nullopt;
         }
-        return job_.plate.wardrobe ? wardrobe_of(workshop_, job_, paper, type, to, timings)
-                                   : plate_of(*uniform, job_, paper, type, to, timings);
+        return job_.plate.wardrobe ? wardrobe_of(workshop_, job_, printing, type, to, timings)
+                                   : plate_of(*uniform, job_, printing, type, to, timings);
     }
 
   private:

@@ -8,7 +8,7 @@
 #include "base/diagnostic.h"
 #include "cli/timings.h"
 #include "cli/workshop.h"
-#include "layout/layout.h"
+#include "layout/printing.h"
 
 namespace platewright::cli {
 
@@ -20,8 +20,8 @@ class Sheet {
     Sheet& operator=(const Sheet&) = delete;
     virtual ~Sheet() = default;
 
-    /// Its pages; empty after an error.
-    [[nodiscard]] virtual std::optional<Document> draw(const Paper& paper,
+    /// Its pages, hatched where the ink asks for it, but not yet in greys; empty after an error.
+    [[nodiscard]] virtual std::optional<Document> draw(const Printing& printing,
                                                        const Typesetter& type,
                                                        Diagnostics& to,
                                                        Timings& timings) const = 0;

@@ -35,8 +35,8 @@ WrittenValue value_of(PropertyId id, const std::string& written) {
 /// Goes through the table once.
 class Indexer {
   public:
-    Indexer(const Workshop& workshop, const Job& job, const Paper& paper, Diagnostics& to)
-        : workshop_(workshop), job_(job), paper_(paper), to_(to) {}
+    Indexer(const Workshop& workshop, const Job& job, const Printing& printing, Diagnostics& to)
+        : workshop_(workshop), job_(job), printing_(printing), to_(to) {}
 
     WardrobeIndex index() {
         WardrobeIndex made;
@@ -62,7 +62,7 @@ class Indexer {
 
     const Workshop& workshop_;
     const Job& job_;
-    const Paper& paper_;
+    const Printing& printing_;
     Diagnostics& to_;
 
     std::optional<Uniform> dressed(const std::vector<Setting>& settings) {
@@ -105,8 +105,9 @@ class Indexer {
         return compose(uniform,
                        *window.view,
                        job_.ornaments,
-                       sample_scale(window.frame, paper_),
-                       window.frame);
+                       sample_scale(window.frame, printing_.paper),
+                       window.frame,
+                       printing_.ink);
     }
 
     /// The view in whose frame the option differs most from its opposite.
@@ -209,20 +210,20 @@ Job wearing(const Job& job, const std::vector<Setting>& settings) {
 
 WardrobeIndex wardrobe_index(const Workshop& workshop,
                              const Job& job,
-                             const Paper& paper,
+                             const Printing& printing,
                              Diagnostics& to) {
-    return Indexer(workshop, job, paper, to).index();
+    return Indexer(workshop, job, printing, to).index();
 }
 
 Document wardrobe_of(const Workshop& workshop,
                      const Job& job,
-                     const Paper& paper,
+                     const Printing& printing,
                      const Typesetter& type,
                      Diagnostics& to,
                      Timings& timings) {
     const WardrobeIndex index =
-        timings.measure("compose", [&] { return wardrobe_index(workshop, job, paper, to); });
-    return timings.measure("layout", [&] { return lay_out_wardrobe(index, paper, type); });
+        timings.measure("compose", [&] { return wardrobe_index(workshop, job, printing, to); });
+    return timings.measure("layout", [&] { return lay_out_wardrobe(index, printing.paper, type); });
 }
 
 }  // namespace platewright::cli

@@ -16,7 +16,7 @@ Job wearing(const Job& job, const std::vector<Setting>& settings);
 /// and the frame where the option makes a difference. For any thread with a typesetter of its own.
 Document wardrobe_of(const Workshop& workshop,
                      const Job& job,
-                     const Paper& paper,
+                     const Printing& printing,
                      const Typesetter& type,
                      Diagnostics& to,
                      Timings& timings);
@@ -24,7 +24,7 @@ Document wardrobe_of(const Workshop& workshop,
 /// What the index shows, before it is laid out; for the test that nothing is missing from it.
 WardrobeIndex wardrobe_index(const Workshop& workshop,
                              const Job& job,
-                             const Paper& paper,
+                             const Printing& printing,
                              Diagnostics& to);
 
 }  // namespace platewright::cli

@@ -363,10 +363,10 @@ std::optional<Uniform> Workshop::uniform_of(const Job& job, Diagnostics& to) con
     return resolve(job.plate, *job.orders, *job.customs, *palettes_->value, to);
 }
 
-std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale) {
+std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale, Ink ink) {
     std::vector<Figure> figures;
     for (const Template* view : views_of(job)) {
-        figures.push_back(compose(uniform, *view, job.ornaments, scale));
+        figures.push_back(compose(uniform, *view, job.ornaments, scale, {}, ink));
     }
     return figures;
 }
@@ -386,7 +386,9 @@ std::set<std::string> shown_in(const std::vector<const Template*>& views, const 
 }
 
 /// Each detail the plate asks for, from the first view that has a frame for it.
-std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, const Paper& paper) {
+std::vector<PlateDetail> details_of(const Uniform& uniform,
+                                    const Job& job,
+                                    const Printing& printing) {
     std::vector<PlateDetail> details;
     for (const WrittenText& asked : job.plate.details) {
         for (const Template* view : views_of(job)) {
@@ -395,8 +397,9 @@ std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, cons
                                    compose(uniform,
                                            *view,
                                            job.ornaments,
-                                           window_scale(*frame, paper),
-                                           frame->squared())});
+                                           window_scale(*frame, printing.paper),
+                                           frame->squared(),
+                                           printing.ink)});
                 break;
             }
         }
@@ -408,7 +411,7 @@ std::vector<PlateDetail> details_of(const Uniform& uniform, const Job& job, cons
 
 Document plate_of(const Uniform& uniform,
                   const Job& job,
-                  const Paper& paper,
+                  const Printing& printing,
                   const Typesetter& type,
                   Diagnostics& to,
                   Timings& timings) {
@@ -422,26 +425,29 @@ Document plate_of(const Uniform& uniform,
     if (!job.plate.callouts) {
         captions.callouts.clear();
     }
-    const double scale =
-        timings.measure("layout", [&] { return plate_scale(frames, captions, paper, type); });
+    captions.ink = printing.ink;
+    const double scale = timings.measure(
+        "layout", [&] { return plate_scale(frames, captions, printing.paper, type); });
     std::optional<Figure> button;
     const std::vector<Figure> figures = timings.measure("compose", [&] {
         if (const auto view = job.views.find(kButton); view != job.views.end()) {
             button = compose(uniform,
                              *view->second,
                              job.ornaments,
-                             detail_scale(frame_of(*view->second), paper));
+                             detail_scale(frame_of(*view->second), printing.paper),
+                             {},
+                             printing.ink);
         }
-        std::vector<Figure> drawn = figures_of(uniform, job, scale);
+        std::vector<Figure> drawn = figures_of(uniform, job, scale, printing.ink);
         for (std::size_t i = 0; i < drawn.size(); ++i) {
             drawn[i].frame = frames[i];
         }
         return drawn;
     });
     const std::vector<PlateDetail> details =
-        timings.measure("compose", [&] { return details_of(uniform, job, paper); });
+        timings.measure("compose", [&] { return details_of(uniform, job, printing); });
     return timings.measure("layout", [&] {
-        return lay_out_plate(figures, button, details, captions, paper, type, to);
+        return lay_out_plate(figures, button, details, captions, printing.paper, type, to);
     });
 }
 

@@ -14,7 +14,7 @@
 #include "cli/orders.h"
 #include "cli/timings.h"
 #include "compose/compose.h"
-#include "layout/layout.h"
+#include "layout/printing.h"
 #include "read/read.h"
 #include "resolve/resolve.h"
 
@@ -132,12 +132,15 @@ class Workshop {
 };
 
 /// The man on every view his plate asks for, for print at 1 : `scale`.
-std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double scale);
+std::vector<Figure> figures_of(const Uniform& uniform,
+                               const Job& job,
+                               double scale,
+                               Ink ink = Ink::colour);
 
 /// The plate of a uniform. For any thread with a typesetter of its own.
 Document plate_of(const Uniform& uniform,
                   const Job& job,
-                  const Paper& paper,
+                  const Printing& printing,
                   const Typesetter& type,
                   Diagnostics& to,
                   Timings& timings);

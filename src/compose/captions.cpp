@@ -62,7 +62,8 @@ void add_to_key(Captions& captions, const Material& material, const std::string&
         entry->worn += ", " + place;
         return;
     }
-    captions.key.push_back({name, material.made_of, material.colour, material.metal, place});
+    captions.key.push_back(
+        {name, material.made_of, material.colour, material.metal, place, material.tincture()});
 }
 
 /// A length as it was printed, kept on one line.

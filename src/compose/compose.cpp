@@ -25,11 +25,14 @@ class Painting {
              const Template& on,
              const Ornaments& ornaments,
              double scale,
-             const std::optional<Rect>& window)
+             const std::optional<Rect>& window,
+             Ink ink)
         : template_(on),
           ornaments_(ornaments),
           window_(window),
-          easel_(uniform, scale, on.view == "flat") {}
+          easel_(uniform, scale, on.view == "flat", ink) {
+        easel_.look_through(window_);
+    }
 
     /// Keeps note of what is seen.
     void watch(Visible& visible) { visible_ = &visible; }
@@ -73,7 +76,7 @@ class Painting {
     /// Which parts are worn, and their outlines, which shadows and clips need beforehand.
     void prepare() {
         for (const Part& part : template_.parts) {
-            if (in_window(part) && easel_.holds(part.when) && easel_.colour_of(part.cloth)) {
+            if (in_window(part) && easel_.holds(part.when) && easel_.paint_of(part.cloth)) {
                 worn_.push_back(&part);
                 shapes_[part.name] = easel_.drawing().add(part.shape);
                 covers_.push_back({part.shape.bounds(), {}});
@@ -183,7 +186,7 @@ class Painting {
     bool on_white(const Part& part) {
         return std::ranges::any_of(worn_, [&](const Part* under) {
             const bool beneath = std::ranges::find(part.on, under->name) != part.on.end();
-            return beneath && to_oklab(*easel_.colour_of(under->cloth)).l > 0.86;
+            return beneath && to_oklab(easel_.paint_of(under->cloth)->colour).l > 0.86;
         });
     }
 
@@ -192,7 +195,7 @@ class Painting {
         shadow.name = "shadow";
         shadow.step = true;
         shadow.clip = shapes_of(part.on);
-        if (part.shadow <= 0 || shadow.clip.empty() || easel_.line_drawing()) {
+        if (part.shadow <= 0 || shadow.clip.empty() || easel_.unshaded()) {
             return;
         }
         const PathId shape = shapes_[part.name];
@@ -222,8 +225,8 @@ class Painting {
     }
 
     Group paint_part(const Part& part) {
-        const Piece piece{
-            shapes_[part.name], inks_for(*easel_.colour_of(part.cloth), part.surface), part.line};
+        const Paint paint = *easel_.paint_of(part.cloth);
+        const Piece piece{shapes_[part.name], easel_.inks_of(paint, part.surface), part.line};
         const std::vector<const Volume*> volumes = volumes_of(part);
         Group group;
         group.name = part.name;
@@ -243,6 +246,7 @@ class Painting {
         inner.name = "modelling";
         inner.step = true;
         inner.clip.push_back(piece.shape);
+        easel_.hatch_piece(inner, piece.shape, paint);
         easel_.model(inner, piece, volumes, part.depth);
         Group free;
         free.name = "trimmings";
@@ -354,8 +358,8 @@ class Painting {
 
     void paint_ornament(const Detail& detail, const Trimming& where) {
         const auto ornament = ornaments_.find(easel_.uniform().word(*detail.device));
-        const auto colour = easel_.colour_of(detail.cloth);
-        if (ornament == ornaments_.end() || !colour || ornament->second->view != "ornament") {
+        const auto paint = easel_.paint_of(detail.cloth);
+        if (ornament == ornaments_.end() || !paint || ornament->second->view != "ornament") {
             return;
         }
         const int number = easel_.count_of(detail);
@@ -364,13 +368,13 @@ class Painting {
              number > 0 ? ornament_places(detail, number) : std::vector<OrnamentPlace>()) {
             std::vector<Part> parts =
                 ornament_at(*ornament->second, place, "@" + std::to_string(++ornaments_worn_));
-            easel_.give(colour);
+            easel_.give(paint);
             for (Part& part : parts) {
                 part.surface = part.cloth.given && metal ? Surface::metal : part.surface;
                 shapes_[part.name] = easel_.drawing().add(part.shape);
             }
             for (const Part& part : parts) {
-                if (easel_.holds(part.when) && easel_.colour_of(part.cloth)) {
+                if (easel_.holds(part.when) && easel_.paint_of(part.cloth)) {
                     where.free.children.emplace_back(paint_part(part));
                 }
             }
@@ -391,14 +395,15 @@ Figure compose(const Uniform& uniform,
                const Template& on,
                const Ornaments& ornaments,
                double scale,
-               const std::optional<Rect>& window) {
+               const std::optional<Rect>& window,
+               Ink ink) {
     Figure figure;
     figure.view = on.view;
     figure.title = on.title;
     figure.frame = window ? *window : frame_of(on, uniform);
     figure.scale = scale;
     figure.anchors = on.anchors;
-    Painting painting(uniform, on, ornaments, scale, window);
+    Painting painting(uniform, on, ornaments, scale, window, ink);
     Visible visible(window ? Rect{} : figure.frame);
     if (!window) {
         painting.watch(visible);

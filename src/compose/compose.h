@@ -10,6 +10,7 @@
 #include <string>
 
 #include "base/diagnostic.h"
+#include "base/ink.h"
 #include "compose/figure.h"
 #include "resolve/uniform.h"
 
@@ -46,13 +47,15 @@ std::vector<std::string> frames_of(const Template& from);
 using Ornaments = std::map<std::string, std::shared_ptr<const Template>>;
 
 /// Draws the uniform on the template for print at 1 : `scale`; with a `window`, only what lies in
-/// it. Never fails: a read template can always be drawn. An ornament that is not among `ornaments`
-/// is left off.
+/// it. What is printed in greys is drawn in colour; the finished page is turned to greys. Never
+/// fails: a read template can always be drawn. An ornament that is not among `ornaments` is left
+/// off.
 Figure compose(const Uniform& uniform,
                const Template& on,
                const Ornaments& ornaments,
                double scale,
-               const std::optional<Rect>& window = {});
+               const std::optional<Rect>& window = {},
+               Ink ink = Ink::colour);
 
 /// The keys of all properties that have a material in this view.
 std::set<std::string> shown_on(const Template& view, const Uniform& uniform);

@@ -25,6 +25,10 @@ constexpr double kLightFromBelow = 0.88;
 /// On black cloth no hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 
+constexpr Colour kWhite{0xff, 0xff, 0xff};
+/// Face, hands and hair are not hatched; they keep their light and shade, on nearly white.
+constexpr Colour kPaleBody{0xf6, 0xf3, 0xf1};
+
 /// Crescents of growing width; a negative `reach` lays them on the lit side.
 void crescents(Group& into, PathId cover, int steps, double reach, Fill wash) {
     // Closer together at the edge, where a form turns away fastest.
@@ -42,9 +46,10 @@ double Easel::contour_width(LineWeight line) const {
         case LineWeight::none:
             return 0;
         case LineWeight::fine:
-            return weight(1.1);
+            // A mark must be told from the hatching round it.
+            return weight(hatched() ? 1.5 : 1.1);
         case LineWeight::light:
-            return weight(1.45);
+            return weight(hatched() ? 1.7 : 1.45);
         case LineWeight::medium:
             return weight(1.65);
         case LineWeight::heavy:
@@ -67,27 +72,75 @@ int Easel::count_of(const Detail& detail) const {
     return detail.count_from ? uniform_.count(*detail.count_from) : detail.count;
 }
 
-std::optional<Colour> Easel::colour_of(const ClothSource& cloth) const {
+std::optional<Paint> Easel::paint_of(const ClothSource& cloth) const {
     if (cloth.given) {
-        return given_ ? std::optional(shaded(*given_, cloth.shade)) : std::nullopt;
+        if (!given_) {
+            return std::nullopt;
+        }
+        return Paint{shaded(given_->colour, hatched() ? 1 : cloth.shade), given_->hatch};
     }
     if (!cloth.property) {
-        return painted(shaded(cloth.fixed, cloth.shade));
+        return fixed_paint(shaded(cloth.fixed, cloth.shade));
     }
     const Material* material = uniform_.material(*cloth.property);
     if (material == nullptr) {
         return std::nullopt;
     }
-    return painted(shaded(material->colour, cloth.shade));
+    const SubstanceKind substance = properties()[*cloth.property].substance;
+    const bool body = substance == SubstanceKind::skin || substance == SubstanceKind::hair;
+    return body && hatched() ? Paint{kPaleBody, std::nullopt} : paint_of(*material, cloth.shade);
 }
 
-Colour Easel::painted(Colour colour) const {
+Paint Easel::fixed_paint(Colour colour) const {
+    // Pupils and muzzles stay black; anything else that nobody chose is left white.
+    constexpr double black_below = 0.36;
+    if (hatched()) {
+        return {to_oklab(colour).l < black_below ? Colour{0, 0, 0} : kWhite, std::nullopt};
+    }
+    return {tinted(colour), std::nullopt};
+}
+
+Paint Easel::paint_of(const Material& material, double shade) const {
+    return hatched() ? Paint{kWhite, material.tincture()}
+                     : Paint{tinted(shaded(material.colour, shade)), std::nullopt};
+}
+
+Colour Easel::tinted(Colour colour) const {
     if (!line_drawing_) {
         return colour;
     }
     // A wash of its hue: as light for black as for white, so that lines stay what is read.
     const OkLab cloth = to_oklab(colour);
     return from_oklab({0.74 + 0.22 * cloth.l, 0.5 * cloth.a, 0.5 * cloth.b});
+}
+
+Inks Easel::inks_of(const Paint& paint, Surface surface) const {
+    const bool lines_only = hatched() && paint.colour != kPaleBody;
+    return lines_only ? line_inks(paint.colour) : inks_for(paint.colour, surface);
+}
+
+void Easel::hatch_piece(Group& into, PathId shape, const Paint& paint) {
+    if (!paint.hatch) {
+        return;
+    }
+    Rect area = drawing_.paths[shape].bounds();
+    if (window_) {
+        area = {std::max(area.left, window_->left),
+                std::max(area.top, window_->top),
+                std::min(area.right, window_->right),
+                std::min(area.bottom, window_->bottom)};
+    }
+    if (area.empty()) {
+        return;
+    }
+    Hatching hatching = hatching_over(area, *paint.hatch, scale_);
+    if (!hatching.empty()) {
+        into.children.emplace_back(
+            Shape{drawing_.add(std::move(hatching.path)),
+                  {},
+                  std::nullopt,
+                  Stroke{Colour{0, 0, 0}, hatching.width, 1, std::move(hatching.dash)}});
+    }
 }
 
 PathId Easel::disc(double half_width, double half_height) {
@@ -114,10 +167,7 @@ void Easel::model(Group& into,
                   const Piece& piece,
                   const std::vector<const Volume*>& volumes,
                   double depth) {
-    if (line_drawing_) {
-        return;
-    }
-    if (depth <= 0) {
+    if (line_drawing_ || piece.inks.shade_factor <= 0 || depth <= 0) {
         return;
     }
     for (const Volume* volume : volumes) {
@@ -216,7 +266,7 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
                                           std::nullopt,
                                           Stroke{piece.inks.contour, width, 1, {}}});
     }
-    if (piece.line == LineWeight::medium) {
+    if (piece.line == LineWeight::medium && !hatched()) {
         thickness(inner, piece);
     }
     stroke(outer, piece.shape, piece.inks.contour, width * (thin ? 0.9 : 0.62));

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "base/drawing.h"
+#include "base/ink.h"
 #include "compose/brush.h"
 #include "compose/inks.h"
 #include "compose/template.h"
@@ -41,11 +42,17 @@ struct Piece {
 /// Where one figure is painted: the drawing in work, the uniform, and what all painters share.
 class Easel {
   public:
-    Easel(const Uniform& uniform, double scale, bool line_drawing)
-        : uniform_(uniform), scale_(scale), line_drawing_(line_drawing) {}
+    Easel(const Uniform& uniform, double scale, bool line_drawing, Ink ink)
+        : uniform_(uniform), scale_(scale), line_drawing_(line_drawing), ink_(ink) {}
+
+    /// Nothing casts a shadow: in a tailor's drawing, and in a hatched one, where nothing may
+    /// compete with the hatching.
+    [[nodiscard]] bool unshaded() const { return line_drawing_ || hatched(); }
 
     /// A tailor's drawing: outlines on paper with a tint of the cloth, no light and shade.
     [[nodiscard]] bool line_drawing() const { return line_drawing_; }
+
+    [[nodiscard]] bool hatched() const { return ink_ == Ink::hatched; }
 
     /// Tells of points on what is being painted whether something painted later hides them all.
     using Hidden = std::function<bool(const std::vector<Point>&)>;
@@ -57,10 +64,19 @@ class Easel {
     }
 
     /// What pieces given to an ornament are made of while it is painted; nothing again afterwards.
-    void give(std::optional<Colour> colour) { given_ = colour; }
+    void give(std::optional<Paint> paint) { given_ = paint; }
 
-    /// The colour as it is painted: in a line drawing only a tint of it.
-    [[nodiscard]] Colour painted(Colour colour) const;
+    /// The material as it is painted: in a line drawing only a tint of it.
+    [[nodiscard]] Paint paint_of(const Material& material, double shade = 1) const;
+
+    /// The colours that shade and outline a piece of that paint.
+    [[nodiscard]] Inks inks_of(const Paint& paint, Surface surface) const;
+
+    /// Hatches the outline of a piece, in a hatched drawing; `into` is clipped to it.
+    void hatch_piece(Group& into, PathId shape, const Paint& paint);
+
+    /// Draw nothing that is not within this window.
+    void look_through(const std::optional<Rect>& window) { window_ = window; }
 
     [[nodiscard]] const Uniform& uniform() const { return uniform_; }
 
@@ -79,8 +95,8 @@ class Easel {
     /// How many of a trimming there are.
     [[nodiscard]] int count_of(const Detail& detail) const;
 
-    /// The colour of a cloth source, or nothing where the uniform says `none`.
-    [[nodiscard]] std::optional<Colour> colour_of(const ClothSource& cloth) const;
+    /// The paint of a cloth source, or nothing where the uniform says `none`.
+    [[nodiscard]] std::optional<Paint> paint_of(const ClothSource& cloth) const;
 
     /// An ellipse about the origin, made once for each size.
     PathId disc(double half_width, double half_height);
@@ -102,6 +118,8 @@ class Easel {
     void contour(Group& outer, Group& inner, const Piece& piece);
 
   private:
+    [[nodiscard]] Colour tinted(Colour colour) const;
+    [[nodiscard]] Paint fixed_paint(Colour colour) const;
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
     void hatch(Group& into, const Piece& piece, const Volume& volume);
     void thickness(Group& inner, const Piece& piece);
@@ -109,7 +127,9 @@ class Easel {
     const Uniform& uniform_;
     double scale_;
     bool line_drawing_;
-    std::optional<Colour> given_;
+    Ink ink_;
+    std::optional<Rect> window_;
+    std::optional<Paint> given_;
     Hidden hidden_;
     Drawing drawing_;
     std::map<std::pair<double, double>, PathId> discs_;
@@ -153,7 +173,7 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where);
 /// A flat piece laid on a part: filled, modelled with the part's volume, outlined.
 void paint_applied(Easel& easel,
                    const Path& shape,
-                   Colour colour,
+                   const Paint& paint,
                    const Trimming& where,
                    LineWeight line,
                    Surface surface);

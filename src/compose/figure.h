@@ -10,7 +10,9 @@
 #include "base/colour.h"
 #include "base/drawing.h"
 #include "base/geometry.h"
+#include "base/ink.h"
 #include "base/language.h"
+#include "base/tincture.h"
 
 namespace platewright {
 
@@ -58,6 +60,8 @@ struct KeyEntry {
     bool metal = false;
     /// "coat, lapels".
     std::string worn;
+    /// How it is hatched on a sheet without colour.
+    TinctureId tincture = 0;
 };
 
 /// What may be pointed at on a figure: `lapels: sea green`; `key`: the property by which figures
@@ -70,6 +74,8 @@ struct CalloutWords {
 /// Everything that is printed about a man, so that sheets need no uniform.
 struct Captions {
     Language language = Language::english;
+    /// What the sheet is printed with: its samples are coloured or hatched.
+    Ink ink = Ink::colour;
     std::string title;
     std::string subtitle;
     std::string rank;

@@ -29,10 +29,10 @@ namespace {
 
 /// All that is drawn, with some paper round it.
 Rect box_of(const Template& from, const Uniform& uniform, double air) {
-    const Easel easel(uniform, 1, false);
+    const Easel easel(uniform, 1, false, Ink::colour);
     Rect box;
     for (const Part& part : from.parts) {
-        if (part.clip.empty() && easel.holds(part.when) && easel.colour_of(part.cloth)) {
+        if (part.clip.empty() && easel.holds(part.when) && easel.paint_of(part.cloth)) {
             box.include(part.shape.bounds().grown(air));
         }
     }
@@ -78,7 +78,7 @@ Rect close_frame_of(const Template& from, const Uniform& uniform) {
 }
 
 std::set<std::string> shown_on(const Template& view, const Uniform& uniform) {
-    const Easel easel(uniform, 1, false);
+    const Easel easel(uniform, 1, false, Ink::colour);
     std::set<std::string> shown;
     const auto add = [&shown](const std::optional<PropertyId>& of) {
         if (of) {
@@ -86,7 +86,7 @@ std::set<std::string> shown_on(const Template& view, const Uniform& uniform) {
         }
     };
     for (const Part& part : view.parts) {
-        if (!easel.holds(part.when) || !easel.colour_of(part.cloth)) {
+        if (!easel.holds(part.when) || !easel.paint_of(part.cloth)) {
             continue;
         }
         add(part.cloth.property);

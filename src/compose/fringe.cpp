@@ -48,14 +48,14 @@ void paint_twist(Easel& easel, Group& into, Point top, Point foot, double wide, 
 }  // namespace
 
 void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
-    const auto colour = easel.colour_of(detail.cloth);
-    if (!colour) {
+    const auto paint = easel.paint_of(detail.cloth);
+    if (!paint) {
         return;
     }
     const bool bullion = detail.style && easel.uniform().word(*detail.style) == "bullion";
     const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, easel.weight(2.1));
     const int threads = std::max(2, static_cast<int>(std::lround(detail.lower.length() / pitch)));
-    const Inks inks = inks_for(*colour, Surface::braid);
+    const Inks inks = easel.inks_of(*paint, Surface::braid);
     const double wide = detail.lower.length() / threads * 1.16;
     // Painted away from the light, so that each thread's shadow falls on what comes after it.
     for (int i = 0; i < threads; ++i) {
@@ -64,8 +64,14 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         const Point foot = detail.upper.at(detail.upper.length() * share).at;
         const PathId strip = easel.drawing().add(thread_between(top, foot, wide));
         // Every third thread hangs a little deeper in shade: a fringe is never even.
-        const Colour own = mix(*colour, inks.shade, i % 3 == 1 ? 0.14 : i % 3 == 2 ? 0.05 : 0.0);
-        easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);
+        const Colour own = mix(paint->colour,
+                               inks.shade,
+                               i % 3 == 1   ? 0.14
+                               : i % 3 == 2 ? 0.05
+                                            : 0.0);
+        if (!easel.unshaded()) {
+            easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);
+        }
         easel.fill(where.free, strip, {}, own);
         easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.45), 0.85);
         if (bullion) {

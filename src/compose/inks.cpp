@@ -88,6 +88,22 @@ Inks inks_for(Colour cloth, Surface surface) {
     return inks;
 }
 
+Inks line_inks(Colour paper) {
+    constexpr Colour black{0, 0, 0};
+    Inks inks;
+    inks.base = paper;
+    inks.lightness = to_oklab(paper).l;
+    inks.contour = black;
+    inks.seam = black;
+    // Whatever is mixed with shade or light stays as it is.
+    inks.shade = paper;
+    inks.light = paper;
+    inks.shade_factor = 0;
+    inks.light_factor = 0;
+    inks.hatch_alpha = 0;
+    return inks;
+}
+
 Colour shaded(Colour cloth, double factor) {
     if (factor == 1) {
         return cloth;

@@ -2,14 +2,22 @@
 // The colours a piece is drawn with, all derived from its cloth.
 #pragma once
 
+#include <optional>
 #include <string_view>
 
 #include "base/colour.h"
+#include "base/tincture.h"
 
 namespace platewright {
 
 /// What a part is made of, as far as light is concerned.
 enum class Surface { wool, linen, leather, felt, metal, skin, hair, braid, fur };
+
+/// What a piece is painted with: its colour, or on a sheet without colour its hatching.
+struct Paint {
+    Colour colour;
+    std::optional<TinctureId> hatch;
+};
 
 /// Derived so that lines take the hue of the cloth, and dark cloth shows its seams as lighter
 /// lines.
@@ -32,6 +40,10 @@ struct Inks {
 
 /// The colours that shade and outline that cloth.
 Inks inks_for(Colour cloth, Surface surface);
+
+/// Black lines on white paper, without light and shade: for hatched pieces, and for what is dark
+/// whatever the cloth, such as the pupil of an eye.
+Inks line_inks(Colour paper);
 
 /// The cloth made lighter or darker by a factor on its OKLab lightness.
 Colour shaded(Colour cloth, double factor);

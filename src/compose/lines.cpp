@@ -56,16 +56,17 @@ void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, 
 
 void paint_applied(Easel& easel,
                    const Path& shape,
-                   Colour colour,
+                   const Paint& paint,
                    const Trimming& where,
                    LineWeight line,
                    Surface surface) {
-    Piece piece{easel.drawing().add(clockwise(shape)), inks_for(colour, surface), line};
+    Piece piece{easel.drawing().add(clockwise(shape)), easel.inks_of(paint, surface), line};
     Group group;
     group.name = "applied";
     group.step = true;
     group.clip.push_back(piece.shape);
-    easel.fill(where.clipped, piece.shape, {}, colour);
+    easel.fill(where.clipped, piece.shape, {}, paint.colour);
+    easel.hatch_piece(group, piece.shape, paint);
     easel.model(group, piece, where.volumes, where.depth);
     where.clipped.children.emplace_back(std::move(group));
     easel.stroke(where.clipped, piece.shape, piece.inks.contour, easel.contour_width(line));
@@ -74,7 +75,7 @@ void paint_applied(Easel& easel,
 void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
     const bool wash = detail.kind == DetailKind::fold || detail.kind == DetailKind::tone ||
                       detail.kind == DetailKind::light;
-    if (wash && easel.line_drawing()) {
+    if (wash && (easel.line_drawing() || where.on.inks.shade_factor <= 0)) {
         return;
     }
     const Inks& inks = where.on.inks;
@@ -130,12 +131,12 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
 }
 
 void paint_patch(Easel& easel, const Detail& detail, const Trimming& where) {
-    if (const auto colour = easel.colour_of(detail.cloth)) {
+    if (const auto paint = easel.paint_of(detail.cloth)) {
         const bool outlined = detail.line != LineWeight::none;
         if (outlined) {
-            paint_applied(easel, detail.path, *colour, where, detail.line, Surface::wool);
+            paint_applied(easel, detail.path, *paint, where, detail.line, Surface::wool);
         } else {
-            easel.fill(where.clipped, detail.path, *colour);
+            easel.fill(where.clipped, detail.path, paint->colour);
         }
     }
 }

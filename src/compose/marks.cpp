@@ -112,18 +112,14 @@ void paint_marks(Easel& easel, const Detail& detail, const Trimming& where) {
         return;
     }
     const Material* cloth = uniform.material(property_id(detail.group + ".cloth"));
+    const Paint paint = easel.paint_of(*cloth);
     const Surface surface = cloth->metal ? Surface::metal : Surface::braid;
     for (const MarkBand& band : bands) {
         std::vector<Point> corners = band.lower;
         corners.insert(corners.end(), band.upper.rbegin(), band.upper.rend());
-        paint_applied(easel,
-                      polygon(corners),
-                      easel.painted(cloth->colour),
-                      where,
-                      LineWeight::fine,
-                      surface);
+        paint_applied(easel, polygon(corners), paint, where, LineWeight::fine, surface);
         if (band.width >= 6) {
-            const Inks inks = inks_for(easel.painted(cloth->colour), surface);
+            const Inks inks = easel.inks_of(paint, surface);
             Shape weave{
                 easel.drawing().add(smooth(band.middle)),
                 {},

@@ -33,6 +33,19 @@ class ButtonRow {
         layer(stations, small ? 0.36 : 0.20, {-0.30, -0.34}, Fill{glint, 1, false}, std::nullopt);
     }
 
+    /// As a line engraver does them: white metal plain, yellow metal with a point, black metal
+    /// filled.
+    void engrave(const std::vector<Curve::Station>& stations, TinctureId tincture) {
+        constexpr Colour black{0, 0, 0};
+        constexpr Colour white{0xff, 0xff, 0xff};
+        const std::string_view name = tinctures()[tincture].name;
+        const Fill face{name == "sable" ? black : white, 1, false};
+        layer(stations, 1, {}, face, Stroke{black, easel_.weight(1.1), 1, {}});
+        if (name != "argent" && name != "sable") {
+            layer(stations, 0.3, {}, Fill{black, 1, false}, std::nullopt);
+        }
+    }
+
   private:
     /// One disc on every button; size and place as shares of the radius.
     void layer(const std::vector<Curve::Station>& stations,
@@ -84,16 +97,18 @@ void paint_hole(Easel& easel, Group& into, Point from, Point to, const Inks& clo
 }
 
 /// A lace loop with a pointed end, `wide` mm from edge to edge.
-void paint_loop(Easel& easel, Group& into, Point from, Point to, Colour colour) {
+void paint_loop(Easel& easel, Group& into, Point from, Point to, const Paint& paint) {
     constexpr double half = 5;
-    const Inks inks = inks_for(colour, Surface::braid);
+    const Inks inks = easel.inks_of(paint, Surface::braid);
     const Point way = unit(to - from);
     const Point across = right_of(way) * half;
     const Point neck = to - way * (half * 1.1);
     const PathId loop = easel.drawing().add(
         polygon({from - across, neck - across, to, neck + across, from + across}));
-    easel.fill(into, loop, {1.2, 2}, kCastShadow, 0.25);
-    easel.fill(into, loop, {}, colour);
+    if (!easel.unshaded()) {
+        easel.fill(into, loop, {1.2, 2}, kCastShadow, 0.25);
+    }
+    easel.fill(into, loop, {}, paint.colour);
     easel.stroke(into, loop, inks.contour, easel.weight(0.9));
     easel.fill(
         into, easel.tapered(Curve(std::vector<Point>{from, neck}), easel.weight(0.9)), inks.seam);
@@ -116,7 +131,12 @@ void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
                              station.at - Point{0, radius}});
     });
     ButtonRow row(easel, where.free, radius, detail.squash);
-    row.paint(stations, inks_for(easel.painted(metal->colour), Surface::metal));
+    const Paint paint = easel.paint_of(*metal);
+    if (paint.hatch) {
+        row.engrave(stations, *paint.hatch);
+        return;
+    }
+    row.paint(stations, easel.inks_of(paint, Surface::metal));
 }
 
 void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where) {
@@ -124,7 +144,7 @@ void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where
     if (style == "none") {
         return;
     }
-    const auto lace = detail.cloth.property ? easel.colour_of(detail.cloth) : std::nullopt;
+    const auto lace = detail.cloth.property ? easel.paint_of(detail.cloth) : std::nullopt;
     for (const Curve::Station& station :
          detail.curve.stations(easel.count_of(detail), detail.start, detail.end)) {
         const Point way = right_of(station.along) * (detail.side == Side::left ? -1 : 1);
@@ -144,17 +164,17 @@ void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where
 }
 
 void paint_piping(Easel& easel, const Detail& detail, const Trimming& where) {
-    const auto colour = easel.colour_of(detail.cloth);
-    if (!colour) {
+    const auto paint = easel.paint_of(detail.cloth);
+    if (!paint) {
         return;
     }
-    const Inks inks = inks_for(*colour, Surface::wool);
+    const Inks inks = easel.inks_of(*paint, Surface::wool);
     const PathId line = easel.drawing().add(smooth(detail.curve.simplified(0.4)));
     // A cord this thin would be lost at small scales: it is never printed under a quarter
     // millimetre.
     const double width = std::max(detail.width, easel.weight(2.2));
     easel.stroke(where.free, line, inks.contour, width + easel.weight(1.5));
-    easel.stroke(where.free, line, *colour, width);
+    easel.stroke(where.free, line, paint->colour, width);
     Shape lit{line,
               {-width * 0.2, -width * 0.2},
               std::nullopt,
@@ -163,14 +183,14 @@ void paint_piping(Easel& easel, const Detail& detail, const Trimming& where) {
 }
 
 void paint_lace(Easel& easel, const Detail& detail, const Trimming& where) {
-    const auto colour = easel.colour_of(detail.cloth);
-    if (!colour) {
+    const auto paint = easel.paint_of(detail.cloth);
+    if (!paint) {
         return;
     }
     const bool outlined = !detail.path.empty() && detail.path.verbs.back() == Path::Verb::close;
     paint_applied(easel,
                   outlined ? detail.path : band(detail.curve, detail.width, detail.side),
-                  *colour,
+                  *paint,
                   where,
                   LineWeight::fine,
                   Surface::braid);
@@ -223,6 +243,10 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
         where.clipped.children.emplace_back(std::move(text));
     };
     const double step = em * 0.03;
+    if (easel.hatched()) {
+        engrave({0, 0}, metal.contour);
+        return;
+    }
     engrave({step, step * 1.2}, mix(metal.base, metal.light, 0.7));
     engrave({-step, -step}, metal.contour);
     engrave({0, 0}, mix(metal.base, metal.shade, 0.72));

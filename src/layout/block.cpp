@@ -84,10 +84,12 @@ void draw_swatch(const Swatch& swatch, Point at, Layer& on) {
     const double line = swatch.height * 0.035;
     const Rect box{at.x, at.y, at.x + swatch.width, at.y + swatch.height};
     const double radius = swatch.height / 2;
-    on.outlined(swatch.metal ? ellipse(box.centre(), radius, radius) : rectangle(box),
-                swatch.colour,
-                edge,
-                line);
+    Path outline = swatch.metal ? ellipse(box.centre(), radius, radius) : rectangle(box);
+    if (swatch.hatch) {
+        on.hatched(std::move(outline), *swatch.hatch, std::max(line, kHatchLine * 1.4));
+    } else {
+        on.outlined(std::move(outline), swatch.colour, edge, line);
+    }
 }
 
 void Block::join(Block part, Point at) {

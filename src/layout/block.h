@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/colour.h"
+#include "base/tincture.h"
 #include "layout/layer.h"
 #include "text/typesetter.h"
 
@@ -24,6 +25,8 @@ struct Piece {
 /// A sample of cloth or metal whose top left corner is the row's.
 struct Swatch {
     Colour colour;
+    /// Hatched instead of coloured.
+    std::optional<TinctureId> hatch;
     bool metal = false;
     double width = 0;
     double height = 0;

@@ -364,11 +364,15 @@ class Sheet {
         std::move(heading).put_on(page);
     }
 
-    static void draw_sample(const Rect& box, const KeyEntry& of, Layer& on) {
+    void draw_sample(const Rect& box, const KeyEntry& of, Layer& on) const {
         const Point middle = box.centre();
-        const Path shape =
+        Path shape =
             of.metal ? ellipse(middle, box.height() / 2, box.height() / 2) : rectangle(box);
-        on.outlined(shape, of.colour, sheet::kInk, 0.18);
+        if (chart_.ink == Ink::hatched) {
+            on.hatched(std::move(shape), of.tincture, 0.18);
+        } else {
+            on.outlined(std::move(shape), of.colour, sheet::kInk, 0.18);
+        }
     }
 
     void put_entry(const ChartEntry& entry, Point corner, Page& page) {

@@ -40,6 +40,8 @@ struct Chart {
     std::string source;
     std::vector<std::string> notes;
     Language language = Language::english;
+    /// Samples of colour are coloured or hatched.
+    Ink ink = Ink::colour;
     double aspect = 1;
     std::vector<ChartGroup> groups;
 };

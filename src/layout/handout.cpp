@@ -76,7 +76,7 @@ sheet::TableRow row_of(const HandoutItem& item, const KitColumns& columns) {
     Cell material = words_cell(item.material);
     material.note = item.details;
     if (item.colour) {
-        material.swatch = sheet::Swatch{*item.colour, item.metal, 0, 0};
+        material.swatch = sheet::Swatch{*item.colour, item.hatch, item.metal, 0, 0};
     }
     sheet::TableRow row{{name, material, words_cell(item.quantity)}, false};
     if (columns.way) {

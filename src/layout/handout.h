@@ -23,6 +23,8 @@ struct HandoutPart {
     /// "dark green, woad over weld"; may be empty.
     std::string material;
     std::optional<Colour> colour = {};
+    /// Hatched instead, on a sheet without colour.
+    std::optional<TinctureId> hatch = {};
     bool metal = false;
     /// Places on the figure any of which may be pointed at, mm on the body; at least one.
     std::vector<Point> sites;
@@ -35,6 +37,8 @@ struct HandoutItem {
     /// What is on it: "buff: lapels, cuffs; white metal: buttons".
     std::string details = {};
     std::optional<Colour> colour = {};
+    /// Hatched instead, on a sheet without colour.
+    std::optional<TinctureId> hatch = {};
     bool metal = false;
     /// `2`, `1 pair`.
     std::string quantity = {};

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "words/sheet_messages.h"
+#include "words/tincture_messages.h"
 
 namespace platewright::sheet {
 namespace {
@@ -58,8 +59,20 @@ void add_lines(Entry& to, const std::string& words, const Setting& set, Ruler& r
     }
 }
 
+/// "azure: level lines"; what the convention does not have says so.
+std::string hatching_words(TinctureId id, Language language) {
+    const messages::TinctureWords& words = messages::kTinctureWords.at(id);
+    return say(language,
+               tinctures()[id].of_convention ? messages::kHatchedAs : messages::kHatchedByUs,
+               {words.name.text(language), words.hatching.text(language)});
+}
+
 /// "dark green  woad over weld" with "coat, cuffs" beneath, beside a sample.
-Entry colour_entry(const KeyEntry& colour, const Style& style, double width, Ruler& ruler) {
+Entry colour_entry(const KeyEntry& colour,
+                   const Captions& captions,
+                   const Style& style,
+                   double width,
+                   Ruler& ruler) {
     const double x = style.body * 3.3;
     const double room = width - x;
     const Setting name{x, room, roman(style.body), style.leading()};
@@ -77,12 +90,20 @@ Entry colour_entry(const KeyEntry& colour, const Style& style, double width, Rul
             add_lines(entry, made_of, dye, ruler);
         }
     }
+    if (captions.ink == Ink::hatched) {
+        add_lines(entry, hatching_words(colour.tincture, captions.language), dye, ruler);
+    }
     add_lines(entry, colour.worn, worn, ruler);
     if (entry.empty()) {
         entry.emplace_back();
     }
     const double sample = style.body * 1.75;
-    entry.front().swatch = Swatch{colour.colour, colour.metal, style.body * 2.6, sample};
+    entry.front().swatch =
+        Swatch{colour.colour,
+               captions.ink == Ink::hatched ? std::optional(colour.tincture) : std::nullopt,
+               colour.metal,
+               style.body * 2.6,
+               sample};
     if (entry.size() == 1) {
         entry.front().height = std::max(entry.front().height, sample);
     }
@@ -126,7 +147,7 @@ std::vector<Entry> colour_entries(const Captions& captions,
                                   Ruler& ruler) {
     std::vector<Entry> entries;
     for (const KeyEntry& colour : captions.key) {
-        entries.push_back(colour_entry(colour, style, width, ruler));
+        entries.push_back(colour_entry(colour, captions, style, width, ruler));
     }
     return entries;
 }

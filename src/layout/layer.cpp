@@ -30,6 +30,27 @@ void Layer::outlined(Path path, Colour inside, Colour edge, double width) {
         Shape{id, {}, Fill{inside, 1, false}, Stroke{edge, width, 1, {}}});
 }
 
+void Layer::hatched(Path path, TinctureId tincture, double width) {
+    constexpr Colour black{0, 0, 0};
+    Hatching hatching = hatching_over(path.bounds(), tincture, 1);
+    const PathId id = drawing_.add(std::move(path));
+    drawing_.root.children.emplace_back(
+        Shape{id, {}, Fill{{0xff, 0xff, 0xff}, 1, false}, std::nullopt});
+    if (!hatching.empty()) {
+        Group within;
+        within.name = "hatching";
+        within.step = true;
+        within.clip.push_back(id);
+        within.children.emplace_back(
+            Shape{drawing_.add(std::move(hatching.path)),
+                  {},
+                  std::nullopt,
+                  Stroke{black, hatching.width, 1, std::move(hatching.dash)}});
+        drawing_.root.children.emplace_back(std::move(within));
+    }
+    drawing_.root.children.emplace_back(Shape{id, {}, std::nullopt, Stroke{black, width, 1, {}}});
+}
+
 void Layer::words(
     const std::string& words, Point at, const Type& type, Colour colour, Align align) {
     drawing_.root.children.emplace_back(

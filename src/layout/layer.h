@@ -5,6 +5,7 @@
 #include <string>
 
 #include "base/drawing.h"
+#include "base/tincture.h"
 #include "layout/page.h"
 #include "text/typesetter.h"
 
@@ -25,6 +26,9 @@ class Layer {
 
     /// Filled, with a line round it.
     void outlined(Path path, Colour inside, Colour edge, double width);
+
+    /// White, hatched as the tincture is, with a black line round it.
+    void hatched(Path path, TinctureId tincture, double width);
 
     void words(const std::string& words,
                Point at,

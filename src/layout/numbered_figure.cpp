@@ -83,7 +83,7 @@ std::vector<Slab> list_of(const std::vector<HandoutPart>& parts,
         Cell what;
         what.words = parts[i].name;
         if (parts[i].colour) {
-            what.swatch = Swatch{*parts[i].colour, parts[i].metal, 0, 0};
+            what.swatch = Swatch{*parts[i].colour, parts[i].hatch, parts[i].metal, 0, 0};
         }
         Cell of;
         of.words = parts[i].material;

@@ -109,6 +109,9 @@ class EntryReader {
             }
             return good;
         }
+        if (part.key == "hatch") {
+            return read_hatch(part);
+        }
         const auto language = find_language(part.key);
         return language && *language != Language::english
                    ? read_words_in(part, entry_.in[*language])
@@ -142,18 +145,43 @@ class EntryReader {
         return words.name && check_name(*words.name, context_.to);
     }
 
+    bool read_hatch(const TreeEntry& part) {
+        const auto text = read_text(part, limits::kLineCharacters, context_);
+        if (!text) {
+            return false;
+        }
+        entry_.hatch = find_tincture(lower(text->text));
+        if (!entry_.hatch) {
+            std::vector<std::string> known;
+            for (const Tincture& each : tinctures()) {
+                known.emplace_back(each.name);
+            }
+            Diagnostic& problem = context_.to.error(
+                "read.unknown-choice", text->span, "'hatch' cannot be " + shown(text->text));
+            add_suggestion(problem, text->text, known, "the tinctures are ");
+        }
+        return entry_.hatch.has_value();
+    }
+
     bool read_remark(const TreeEntry& part) {
         std::string* to = part.key == "made of"     ? &entry_.made_of
                           : part.key == "source"    ? &entry_.source
                           : part.key == "certainty" ? &entry_.certainty
                                                     : nullptr;
         if (to == nullptr) {
-            report_unknown_key(
-                part,
-                "a colour",
-                "",
-                {"name", "colour", "other names", "made of", "source", "certainty", "fr", "de"},
-                context_);
+            report_unknown_key(part,
+                               "a colour",
+                               "",
+                               {"name",
+                                "colour",
+                                "other names",
+                                "made of",
+                                "source",
+                                "certainty",
+                                "hatch",
+                                "fr",
+                                "de"},
+                               context_);
             return false;
         }
         const auto text = read_text(part, limits::kNoteCharacters, context_);

@@ -13,6 +13,7 @@
 #include "base/date.h"
 #include "base/diagnostic.h"
 #include "base/language.h"
+#include "base/tincture.h"
 #include "vocabulary/certainty.h"
 #include "vocabulary/measure.h"
 #include "vocabulary/property.h"
@@ -279,6 +280,8 @@ struct PaletteEntry {
     std::string made_of;
     std::string source;
     std::string certainty;
+    /// Where it is not the nearest.
+    std::optional<TinctureId> hatch;
     std::map<Language, Words> in;
 
     /// Name and dye as printed in a language, in English where the palette has no words of it.

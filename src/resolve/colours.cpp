@@ -71,7 +71,8 @@ std::optional<Material> ColourBook::find(PropertyId id, std::string_view written
                             entry->colour,
                             section == SubstanceKind::metal,
                             entry->made_of_in(language_),
-                            entry->name_in(language_)};
+                            entry->name_in(language_),
+                            entry->hatch};
         }
     }
     return std::nullopt;

@@ -13,6 +13,7 @@
 #include "base/date.h"
 #include "base/diagnostic.h"
 #include "base/language.h"
+#include "base/tincture.h"
 #include "vocabulary/certainty.h"
 #include "vocabulary/measure.h"
 #include "vocabulary/property.h"
@@ -28,10 +29,16 @@ struct Material {
     std::string made_of = {};
     /// The name in that language; empty: the same.
     std::string translated = {};
+    /// How it is hatched, where the palette says so.
+    std::optional<TinctureId> hatch = std::nullopt;
 
     /// The name for sheets; all else goes by `name`.
     [[nodiscard]] const std::string& printed() const {
         return translated.empty() ? name : translated;
+    }
+
+    [[nodiscard]] TinctureId tincture() const {
+        return hatch.value_or(metal ? nearest_tincture_of_metal(colour) : nearest_tincture(colour));
     }
 };
 

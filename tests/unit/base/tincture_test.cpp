@@ -50,6 +50,9 @@ TEST(Tincture, IsThatOfTheNearestColour) {
     EXPECT_EQ(nearest("#8f1f3f"), "sanguine");
     EXPECT_EQ(nearest("#d98d97"), "rose");
     EXPECT_EQ(nearest("#664836"), "marron");
+    EXPECT_EQ(nearest("#c6c7c4"), "light grey");
+    EXPECT_EQ(tinctures()[nearest_tincture_of_metal(*parse_hex("#c6c7c4"))].name, "argent");
+    EXPECT_EQ(tinctures()[nearest_tincture_of_metal(*parse_hex("#cda24a"))].name, "or");
 }
 
 TEST(Tincture, RunsTheRightWayOnThePage) {

@@ -26,7 +26,7 @@ class Wardrobe {
 
     [[nodiscard]] bool ready() const { return job_.has_value(); }
 
-    WardrobeIndex index() { return wardrobe_index(workshop_, *job_, Paper{}, problems_); }
+    WardrobeIndex index() { return wardrobe_index(workshop_, *job_, Printing{}, problems_); }
 
     const Job& job() { return *job_; }
 

@@ -88,6 +88,17 @@ TEST(ReadPalette, OurOwnAreNamedInEveryLanguage) {
     }
 }
 
+TEST(ReadPalette, TakesATinctureByNameOrColour) {
+    const std::string head = "palette: Test\ncloth:\n  - {name: red, colour: \"#aa2233\", hatch: ";
+    for (const char* word : {"gules", "Gules", "red"}) {
+        Reading reading(head + word + "}\n");
+        const auto palette = read_palette(reading.sources, reading.file, reading.problems);
+        ASSERT_TRUE(palette) << word;
+        EXPECT_EQ(palette->entries[0].hatch, find_tincture("gules"));
+    }
+    EXPECT_EQ(problems_of_palette(head + "guls}\n"), Lines{"read.unknown-choice 3:43"});
+}
+
 TEST(ReadPalette, RefusesWhatIsWrong) {
     const std::string head = "palette: Test\ncloth:\n  - {name: red, colour: \"#aa2233\"";
     EXPECT_EQ(problems_of_palette(head + "}\n  - {name: RED, colour: \"#aa2234\"}\n"),
@@ -96,7 +107,7 @@ TEST(ReadPalette, RefusesWhatIsWrong) {
               Lines{"read.duplicate-name 3:49"});
     EXPECT_EQ(problems_of_palette(head + ", dye: x}\n"), Lines{"read.unknown-key 3:36"});
     EXPECT_EQ(problems_of_palette(head + ", certainty: sure}\n"),
-              Lines{"read.unknown-choice 3:47"});
+              Lines{"read.unknown-choice 3:43"});
     EXPECT_EQ(problems_of_palette("cloth: [{name: a, colour: \"#aa2233\"}]\n"),
               Lines{"read.missing-key 1:1"});
     EXPECT_EQ(problems_of_palette("palette: x\n"), Lines{"read.missing-key 1:1"});

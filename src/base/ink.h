@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// What a sheet is printed with.
+#pragma once
+
+#include <array>
+#include <string_view>
+
+namespace platewright {
+
+/// In colour; in greys of the same lightness; or in black lines on white, each colour hatched as
+/// heraldry does, for a photocopier.
+enum class Ink { colour, greyscale, hatched };
+
+/// The words of the option, in the order of the enumeration.
+inline constexpr std::array<std::string_view, 3> kInkNames{"colour", "greyscale", "hatched"};
+
+}  // namespace platewright
