@@ -31,6 +31,7 @@ struct Light {
     double blue = 0;
 };
 
+/// The light a screen gives for a colour of sRGB, linear, 0 to 1.
 Light to_light(Colour colour);
 
 /// The nearest colour; amounts below 0 and above 1 are cut off.

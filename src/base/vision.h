@@ -12,6 +12,7 @@ namespace platewright {
 /// Which cones are amiss: those for long, for middling or for short waves.
 enum class Sight { protan, deutan, tritan };
 
+/// All of them.
 inline constexpr std::array<Sight, 3> kSights{Sight::protan, Sight::deutan, Sight::tritan};
 
 /// `protan`, `deutan`, `tritan`.

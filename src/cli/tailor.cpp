@@ -266,17 +266,17 @@ class WorkshopSheet : public Sheet {
     WorkshopSheet(const Workshop& workshop, TailorJob job)
         : workshop_(workshop), job_(std::move(job)) {}
 
-    [[nodiscard]] std::optional<Document> draw(const Paper& paper,
+    [[nodiscard]] std::optional<Document> draw(const Printing& printing,
                                                const Typesetter& type,
                                                Diagnostics& to,
                                                Timings& timings) const override {
-        const auto work =
-            timings.measure("compose", [&] { return tailor_work(workshop_, job_, paper, to); });
+        const auto work = timings.measure(
+            "compose", [&] { return tailor_work(workshop_, job_, printing.paper, to); });
         if (!work) {
             return std::nullopt;
         }
-        return timings.measure("layout",
-                               [&] { return lay_out_workshop(work->sheets, paper, type); });
+        return timings.measure(
+            "layout", [&] { return lay_out_workshop(work->sheets, printing.paper, type); });
     }
 
   private:

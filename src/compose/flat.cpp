@@ -131,7 +131,7 @@ const Chain* Flat::guide(const std::string& name) const {
 }
 
 Flat flat_of(const Uniform& uniform, const Template& view) {
-    const Easel easel(uniform, 1, true);
+    const Easel easel(uniform, 1, true, Ink::colour);
     Flat flat;
     flat.title = view.title;
     for (const auto& [name, guide] : view.guides) {

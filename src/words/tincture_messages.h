@@ -14,7 +14,8 @@ struct TinctureWords {
     Message hatching;
 };
 
-// French and German names are those of heraldry where it has them; common practice, no source.
+/// By the rows of base/tincture.h. French and German names are those of heraldry where it has
+/// them; common practice, no source.
 inline constexpr std::array<TinctureWords, 21> kTinctureWords{{
     {{"or", "or", "Gold"}, {"dots", "pointillé", "Punkte"}},
     {{"argent", "argent", "Silber"}, {"plain", "uni", "leer"}},
