@@ -92,13 +92,38 @@ class Indexer {
         return options;
     }
 
+    /// A man without an option, and how he looks in each window: most options of a property have
+    /// the same opposite.
+    struct Plain {
+        std::optional<Uniform> uniform;
+        std::vector<std::string> looks;
+    };
+
     void add(PropertyId id, WardrobeSection& section) {
+        const std::vector<Window> windows = windows_of(id);
+        std::map<std::string, Plain> opposites;
         for (const Example& option : options_of(id)) {
-            if (const auto uniform = dressed(option.settings)) {
-                section.samples.push_back(
-                    {option.written, picture(*uniform, window_for(id, option, *uniform))});
+            const auto uniform = dressed(option.settings);
+            if (!uniform) {
+                continue;
             }
+            std::vector<Setting> without = option.settings;
+            without.back().value = opposite(id, without.back().value);
+            const auto [plain, is_new] = opposites.try_emplace(key_of(without));
+            if (is_new) {
+                plain->second.uniform = dressed(without);
+            }
+            section.samples.push_back(
+                {option.written, best_picture(*uniform, plain->second, windows)});
         }
+    }
+
+    static std::string key_of(const std::vector<Setting>& settings) {
+        std::string key;
+        for (const Setting& setting : settings) {
+            key += std::to_string(setting.property) + "=" + setting.value + "\n";
+        }
+        return key;
     }
 
     Figure picture(const Uniform& uniform, const Window& window) const {
@@ -110,26 +135,33 @@ class Indexer {
                        printing_.ink);
     }
 
-    /// The view in whose frame the option differs most from its opposite.
-    Window window_for(PropertyId id, const Example& option, const Uniform& with) {
-        std::vector<Setting> without = option.settings;
-        without.back().value = opposite(id, without.back().value);
-        const auto plain = dressed(without);
-        const std::vector<Window> windows = windows_of(id);
-        Window best = windows.front();
+    /// The man in the window where he differs most from `plain`; in the first if he nowhere does.
+    Figure best_picture(const Uniform& with,
+                        Plain& plain,
+                        const std::vector<Window>& windows) const {
+        std::optional<Figure> best;
         std::size_t most = 0;
-        for (const Window& window : windows) {
-            if (most > 0 && !window.framed) {
-                break;
-            }
+        for (std::size_t i = 0; i < windows.size() && (most == 0 || windows[i].framed); ++i) {
+            Figure shown = picture(with, windows[i]);
             const std::size_t difference =
-                plain ? lines_apart(dump(picture(with, window)), dump(picture(*plain, window))) : 0;
-            if (difference > most) {
+                plain.uniform ? lines_apart(dump(shown), look(plain, windows, i)) : 0;
+            if (!best || difference > most) {
+                best = std::move(shown);
                 most = difference;
-                best = window;
             }
         }
-        return best;
+        return best ? std::move(*best) : Figure{};
+    }
+
+    /// The dump of the plain man's picture in that window, made when it is first asked for.
+    const std::string& look(Plain& plain,
+                            const std::vector<Window>& windows,
+                            std::size_t window) const {
+        plain.looks.resize(windows.size());
+        if (plain.looks[window].empty()) {
+            plain.looks[window] = dump(picture(*plain.uniform, windows[window]));
+        }
+        return plain.looks[window];
     }
 
     /// How many lines stand in one text and not in the other.
