@@ -7,6 +7,7 @@
 #include "base/limits.h"
 #include "base/text.h"
 #include "cli/chart.h"
+#include "cli/comparison.h"
 #include "cli/handout.h"
 #include "cli/tailor.h"
 #include "cli/wardrobe.h"
@@ -45,6 +46,9 @@ std::unique_ptr<Sheet> prepare_sheet(Workshop& workshop,
                                      Timings& timings) {
     if (kind_of_file(workshop.sources().text(file)) == FileKind::chart) {
         return prepare_chart(workshop, file, to, timings);
+    }
+    if (kind_of_file(workshop.sources().text(file)) == FileKind::comparison) {
+        return prepare_comparison(workshop, file, to, timings);
     }
     if (kind_of_file(workshop.sources().text(file)) == FileKind::handout) {
         return prepare_handout(workshop, file, to, timings);

@@ -42,17 +42,6 @@ std::vector<WrittenText> views_asked(const SpecifiedPlate& plate) {
     return {{"front", {}}, {"back", {}}};
 }
 
-/// The views a plate shows, in its order; of an index those there are.
-std::vector<const Template*> views_of(const Job& job) {
-    std::vector<const Template*> views;
-    for (const WrittenText& asked : views_asked(job.plate)) {
-        if (const auto view = job.views.find(asked.text); view != job.views.end()) {
-            views.push_back(view->second.get());
-        }
-    }
-    return views;
-}
-
 /// Whether every detail the plate asks for has a frame in one of its views.
 bool check_details(const Job& job, Diagnostics& to) {
     std::vector<std::string> known;
@@ -123,6 +112,16 @@ void report_unknown_view(const WrittenText& asked,
 }
 
 }  // namespace
+
+std::vector<const Template*> views_of(const Job& job) {
+    std::vector<const Template*> views;
+    for (const WrittenText& asked : views_asked(job.plate)) {
+        if (const auto view = job.views.find(asked.text); view != job.views.end()) {
+            views.push_back(view->second.get());
+        }
+    }
+    return views;
+}
 
 std::optional<FileId> Workshop::open(const std::string& name, std::size_t limit, Diagnostics& to) {
     // Shown by its name within the data folder, wherever that lies.

@@ -131,6 +131,9 @@ class Workshop {
     bool missed_a_file_ = false;
 };
 
+/// The views a plate shows, in its order; of an index those there are.
+std::vector<const Template*> views_of(const Job& job);
+
 /// The man on every view his plate asks for, for print at 1 : `scale`.
 std::vector<Figure> figures_of(const Uniform& uniform,
                                const Job& job,

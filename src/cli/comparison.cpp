@@ -1,0 +1,339 @@
+// SPDX-License-Identifier: MIT
+// Comparisons of men and regiments.
+#include "cli/comparison.h"
+
+#include <algorithm>
+#include <array>
+#include <functional>
+#include <utility>
+
+#include "base/vision.h"
+#include "layout/comparison.h"
+#include "resolve/change.h"
+#include "words/comparison_messages.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
+
+namespace platewright::cli {
+namespace {
+
+/// A man with his uniform.
+struct Dressed {
+    Job job;
+    Uniform uniform;
+};
+
+std::string text_of(const std::optional<WrittenText>& written) {
+    return written ? written->text : std::string();
+}
+
+std::string joined(const std::vector<std::string>& words) {
+    std::string all;
+    for (const std::string& each : words) {
+        all += (all.empty() ? "" : ", ") + each;
+    }
+    return all;
+}
+
+/// What a man has of a property in words of the language; empty where it says nothing of him.
+std::string value_words(const Uniform& man, PropertyId id) {
+    if (!man.speaks(id)) {
+        return {};
+    }
+    const Property& row = properties()[id];
+    if (const Material* material = man.material(id)) {
+        return material->printed();
+    }
+    return row.kind == Kind::choice ? choice_term(man.language, row.key, man.word(id))
+                                    : man.word(id);
+}
+
+std::string thing_words(Language language, PropertyId id) {
+    const Property& row = properties()[id];
+    const std::string name = term(language, row.called());
+    const bool of_material = row.kind == Kind::cloth || row.kind == Kind::metal;
+    return of_material ? name : name + ", " + trait_term(language, row.name());
+}
+
+/// How different two men look from afar to some eyes: the largest CIEDE2000 among all areas large
+/// enough. A thing only one of them has is held against the other's coat.
+class FromAfar {
+  public:
+    /// An area counts from ten squares of one minute of arc at 50 m.
+    static constexpr double kMinute = 14.5;
+    static constexpr double kLeastArea = 10 * kMinute * kMinute;
+    /// Colours nearer than this look alike from afar; common practice, no source.
+    static constexpr double kAlike = 10;
+
+    using Eyes = std::function<Colour(Colour)>;
+
+    static double difference(const Dressed& a,
+                             const Figure& front_a,
+                             const Dressed& b,
+                             const Figure& front_b,
+                             const Eyes& eyes) {
+        double most = 0;
+        for (const Property& row : properties()) {
+            const PropertyId id = property_id(row.key);
+            const auto one = colour_of(a.uniform, front_a, id);
+            const auto other = colour_of(b.uniform, front_b, id);
+            if (!one && !other) {
+                continue;
+            }
+            const auto first = one ? one : colour_of(a.uniform, front_a, property_id("coat.cloth"));
+            const auto second =
+                other ? other : colour_of(b.uniform, front_b, property_id("coat.cloth"));
+            if (first && second) {
+                most = std::max(most,
+                                delta_e_2000(to_lab_d65(eyes(*first)), to_lab_d65(eyes(*second))));
+            }
+        }
+        return most;
+    }
+
+  private:
+    static std::optional<Colour> colour_of(const Uniform& man, const Figure& front, PropertyId id) {
+        const auto seen = front.seen.find(std::string(properties()[id].key));
+        const Material* material = man.material(id);
+        const bool counts = material != nullptr && properties()[id].work != Work::none &&
+                            seen != front.seen.end() && seen->second.area >= kLeastArea;
+        return counts ? std::optional(material->colour) : std::nullopt;
+    }
+};
+
+/// How some eyes see, and what they are called.
+struct Sighted {
+    Message called;
+    FromAfar::Eyes eyes;
+};
+
+std::vector<Sighted> all_eyes() {
+    const auto without = [](Sight sight) {
+        return [sight](Colour colour) { return as_seen(colour, sight, 1); };
+    };
+    return {{messages::kToAllEyes, [](Colour colour) { return colour; }},
+            {messages::kWithoutColour, grey_of},
+            {messages::kToProtan, without(Sight::protan)},
+            {messages::kToDeutan, without(Sight::deutan)},
+            {messages::kToTritan, without(Sight::tritan)}};
+}
+
+class ComparisonSheet : public Sheet {
+  public:
+    ComparisonSheet(SheetWords words, Language language, std::vector<Dressed> men)
+        : words_(std::move(words)), language_(language), men_(std::move(men)) {}
+
+    [[nodiscard]] std::optional<Document> draw(const Printing& printing,
+                                               const Typesetter& type,
+                                               Diagnostics& to,
+                                               Timings& timings) const override {
+        MenCompared compared;
+        timings.measure("compose", [&] { compared = compared_men(printing); });
+        return timings.measure(
+            "layout", [&] { return lay_out_comparison(compared, printing.paper, type, to); });
+    }
+
+  private:
+    SheetWords words_;
+    Language language_;
+    std::vector<Dressed> men_;
+
+    [[nodiscard]] MenCompared compared_men(const Printing& printing) const {
+        MenCompared made;
+        made.title = words_.title.text;
+        made.subtitle = text_of(words_.subtitle);
+        made.drawn_by = text_of(words_.drawn_by);
+        made.source = text_of(words_.source);
+        for (const WrittenText& note : words_.notes) {
+            made.notes.push_back(note.text);
+        }
+        made.language = language_;
+        std::vector<std::vector<Rect>> frames;
+        for (const Dressed& man : men_) {
+            frames.emplace_back();
+            for (const Template* view : views_of(man.job)) {
+                frames.back().push_back(close_frame_of(*view, man.uniform));
+            }
+        }
+        const double scale = comparison_scale(frames, printing.paper);
+        for (std::size_t i = 0; i < men_.size(); ++i) {
+            made.men.push_back(drawn(men_[i], frames[i], scale, printing.ink));
+        }
+        add_differences(printing.ink, made);
+        made.words.push_back(carried_over());
+        made.words.push_back(told_apart(made));
+        return made;
+    }
+
+    static ComparedMan drawn(const Dressed& man,
+                             const std::vector<Rect>& frames,
+                             double scale,
+                             Ink ink) {
+        ComparedMan made;
+        made.name = man.uniform.title;
+        made.note = man.uniform.subtitle;
+        const std::vector<const Template*> views = views_of(man.job);
+        for (std::size_t i = 0; i < views.size(); ++i) {
+            made.views.push_back(
+                compose(man.uniform, *views[i], man.job.ornaments, scale, {}, ink));
+            made.views.back().frame = frames[i];
+        }
+        return made;
+    }
+
+    [[nodiscard]] std::vector<std::string> values_of(PropertyId id) const {
+        std::vector<std::string> values;
+        for (const Dressed& man : men_) {
+            values.push_back(value_words(man.uniform, id));
+        }
+        return values;
+    }
+
+    /// Rows for what differs, and one paragraph for what everybody has alike.
+    void add_differences(Ink ink, MenCompared& made) const {
+        std::vector<std::string> same;
+        for (PropertyId id = 0; id < properties().size(); ++id) {
+            if (properties()[id].work == Work::none) {
+                continue;
+            }
+            const std::vector<std::string> values = values_of(id);
+            const bool alike = std::ranges::all_of(
+                values, [&](const std::string& value) { return value == values.front(); });
+            const bool material = men_.front().uniform.material(id) != nullptr;
+            if (!alike) {
+                made.differ.push_back(row_of(id, values, ink));
+            } else if (!values.front().empty() && material) {
+                same.push_back(say(language_,
+                                   messages::kNameAndValue,
+                                   {thing_words(language_, id), values.front()}));
+            }
+        }
+        if (!same.empty()) {
+            made.words.push_back({say(language_, messages::kSameForAll), {joined(same) + "."}});
+        }
+    }
+
+    [[nodiscard]] ComparedThing row_of(PropertyId id,
+                                       const std::vector<std::string>& values,
+                                       Ink ink) const {
+        ComparedThing row;
+        row.name = thing_words(language_, id);
+        for (std::size_t i = 0; i < men_.size(); ++i) {
+            ComparedValue value{values[i].empty() ? "–" : values[i], {}};
+            const Material* material = men_[i].uniform.material(id);
+            if (material != nullptr && !values[i].empty()) {
+                KeyEntry sample;
+                sample.colour = material->colour;
+                sample.metal = material->metal;
+                if (ink == Ink::hatched) {
+                    sample.tincture = material->tincture();
+                }
+                value.colour = std::move(sample);
+            }
+            row.values.push_back(std::move(value));
+        }
+        return row;
+    }
+
+    /// What each of the others could keep of the first man's things.
+    [[nodiscard]] ComparedWords carried_over() const {
+        ComparedWords words{say(language_, messages::kWhatCarriesOver), {}};
+        for (std::size_t i = 1; i < men_.size(); ++i) {
+            std::vector<std::string> kept;
+            for (const Kept& each : compare(men_.front().uniform, men_[i].uniform).stays) {
+                kept.push_back(term(language_, each.thing));
+            }
+            words.paragraphs.push_back(
+                say(language_,
+                    messages::kKeeps,
+                    {men_.front().uniform.title,
+                     men_[i].uniform.title,
+                     kept.empty() ? say(language_, messages::kNothing) : joined(kept)}));
+        }
+        return words;
+    }
+
+    /// The things in which two men differ, each once.
+    [[nodiscard]] std::string what_tells(const Uniform& a, const Uniform& b) const {
+        std::vector<std::string> things;
+        for (PropertyId id = 0; id < properties().size(); ++id) {
+            const std::string thing = term(language_, properties()[id].called());
+            if (properties()[id].work != Work::none && value_words(a, id) != value_words(b, id) &&
+                std::ranges::find(things, thing) == things.end()) {
+                things.push_back(thing);
+            }
+        }
+        return things.empty() ? say(language_, messages::kNothing) : joined(things);
+    }
+
+    [[nodiscard]] ComparedWords told_apart(const MenCompared& made) const {
+        ComparedWords words{say(language_, messages::kToldApart), {}};
+        double least = 1000;
+        for (std::size_t i = 0; i < men_.size(); ++i) {
+            for (std::size_t k = i + 1; k < men_.size(); ++k) {
+                for (const Sighted& sighted : all_eyes()) {
+                    const double apart = FromAfar::difference(men_[i],
+                                                              made.men[i].views.front(),
+                                                              men_[k],
+                                                              made.men[k].views.front(),
+                                                              sighted.eyes);
+                    least = std::min(least, apart);
+                    if (apart >= FromAfar::kAlike) {
+                        continue;
+                    }
+                    words.paragraphs.push_back(say(language_,
+                                                   messages::kHardAtFiftyMetres,
+                                                   {men_[i].uniform.title,
+                                                    men_[k].uniform.title,
+                                                    say(language_, sighted.called),
+                                                    number_words(language_, apart, 1),
+                                                    what_tells(men_[i].uniform, men_[k].uniform)}));
+                }
+            }
+        }
+        if (words.paragraphs.empty()) {
+            words.paragraphs.push_back(
+                say(language_, messages::kEveryPairApart, {number_words(language_, least, 1)}));
+        }
+        words.paragraphs.push_back(say(language_, messages::kHowFarSeen));
+        return words;
+    }
+};
+
+/// The front, where the sheet does not say.
+std::vector<WrittenText> views_asked(const SpecifiedComparison& sheet) {
+    return sheet.views.empty() ? std::vector<WrittenText>{{"front", sheet.men.front().span}}
+                               : sheet.views;
+}
+
+}  // namespace
+
+std::unique_ptr<Sheet> prepare_comparison(Workshop& workshop,
+                                          FileId file,
+                                          Diagnostics& to,
+                                          Timings& timings) {
+    const auto written =
+        timings.measure("read", [&] { return read_comparison(workshop.sources(), file, to); });
+    if (!written) {
+        return nullptr;
+    }
+    const std::size_t errors = to.error_count();
+    const Language language = workshop.language_of(written->words.language);
+    std::vector<Dressed> men;
+    for (std::optional<Job>& job :
+         men_of(workshop, written->men, views_asked(*written), to, timings)) {
+        if (!job) {
+            continue;
+        }
+        job->plate.language = language;
+        if (auto uniform = workshop.uniform_of(*job, to)) {
+            men.push_back({std::move(*job), std::move(*uniform)});
+        }
+    }
+    if (to.error_count() > errors || men.size() < written->men.size()) {
+        return nullptr;
+    }
+    return std::make_unique<ComparisonSheet>(written->words, language, std::move(men));
+}
+
+}  // namespace platewright::cli

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+// Men side by side.
+#include "layout/comparison.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "layout/flow.h"
+#include "words/comparison_messages.h"
+#include "words/sheet_messages.h"
+
+namespace platewright {
+namespace {
+
+using sheet::Cell;
+using sheet::Flow;
+using sheet::Picture;
+using sheet::Table;
+using sheet::Voice;
+
+/// Share of the text's height that the row of men may take.
+constexpr double kRowShare = 0.55;
+
+/// Every view is a picture of its own; a man's first carries his words.
+std::vector<Picture> pictures_of(const std::vector<ComparedMan>& men) {
+    std::vector<Picture> pictures;
+    for (const ComparedMan& man : men) {
+        for (std::size_t i = 0; i < man.views.size(); ++i) {
+            const Figure& view = man.views[i];
+            Picture picture{view.drawing, view.frame, 1 / view.scale};
+            if (i == 0) {
+                picture.words = man.name;
+                picture.note = man.note;
+                picture.lines = man.lines;
+            }
+            pictures.push_back(std::move(picture));
+        }
+    }
+    return pictures;
+}
+
+Table table_of(const MenCompared& compared) {
+    Table table;
+    table.columns.push_back({"", Align::start, false});
+    for (const ComparedMan& man : compared.men) {
+        table.columns.push_back({man.name, Align::start, true});
+    }
+    for (const ComparedThing& thing : compared.differ) {
+        sheet::TableRow row;
+        Cell name;
+        name.words = thing.name;
+        name.voice = Voice::small_italic;
+        row.cells.push_back(std::move(name));
+        for (const ComparedValue& value : thing.values) {
+            Cell cell;
+            cell.words = value.words;
+            cell.voice = Voice::small;
+            if (value.colour) {
+                cell.swatch = sheet::Swatch{
+                    value.colour->colour, value.colour->tincture, value.colour->metal, 0, 0};
+            }
+            row.cells.push_back(std::move(cell));
+        }
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+void put_credits(const MenCompared& compared, Flow& flow) {
+    for (const std::string& note : compared.notes) {
+        flow.paragraph(note, Voice::small);
+    }
+    if (!compared.source.empty()) {
+        flow.paragraph(say(compared.language, messages::kSource, {compared.source}),
+                       Voice::small_italic);
+    }
+    if (!compared.drawn_by.empty()) {
+        flow.paragraph(say(compared.language, messages::kDrawnBy, {compared.drawn_by}),
+                       Voice::small_italic);
+    }
+}
+
+}  // namespace
+
+double comparison_scale(const std::vector<std::vector<Rect>>& frames, const Paper& paper) {
+    const sheet::TextStyle style(paper);
+    double width = 0;
+    double height = 1;
+    double gaps = 0;
+    for (const std::vector<Rect>& man : frames) {
+        for (const Rect& view : man) {
+            width += view.width();
+            height = std::max(height, view.height());
+            gaps += style.gutter;
+        }
+    }
+    const double room = std::max(style.area.width() - gaps, style.area.width() * 0.4);
+    return std::max(width / room, height / (style.area.height() * kRowShare));
+}
+
+Document lay_out_comparison(const MenCompared& compared,
+                            const Paper& paper,
+                            const Typesetter& type,
+                            Diagnostics& to) {
+    sheet::Ruler ruler(type);
+    sheet::FlowForm form;
+    form.paper = paper;
+    form.language = std::string(language_code(compared.language));
+    form.head_left = sheet::on_one_line(compared.title);
+    Flow flow(form, ruler, to);
+    flow.title(compared.title, compared.subtitle);
+    flow.pictures(pictures_of(compared.men));
+    flow.heading(say(compared.language, messages::kInWhatTheyDiffer));
+    if (compared.differ.empty()) {
+        flow.paragraph(say(compared.language, messages::kInNothing));
+    } else {
+        flow.table(table_of(compared));
+    }
+    for (const ComparedWords& words : compared.words) {
+        flow.heading(words.heading);
+        for (const std::string& paragraph : words.paragraphs) {
+            flow.paragraph(paragraph);
+        }
+    }
+    flow.space(4);
+    put_credits(compared, flow);
+    Document document;
+    document.title = sheet::on_one_line(compared.title);
+    document.author = sheet::on_one_line(compared.drawn_by);
+    document.subject = sheet::on_one_line(compared.subtitle);
+    document.description = document.title;
+    document.language = language_code(compared.language);
+    flow.finish(document);
+    return document;
+}
+
+}  // namespace platewright
