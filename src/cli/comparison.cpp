@@ -148,6 +148,7 @@ class ComparisonSheet : public Sheet {
             made.notes.push_back(note.text);
         }
         made.language = language_;
+        made.ink = printing.ink;
         std::vector<std::vector<Rect>> frames;
         for (const Dressed& man : men_) {
             frames.emplace_back();
@@ -159,7 +160,7 @@ class ComparisonSheet : public Sheet {
         for (std::size_t i = 0; i < men_.size(); ++i) {
             made.men.push_back(drawn(men_[i], frames[i], scale, printing.ink));
         }
-        add_differences(printing.ink, made);
+        add_differences(made);
         made.words.push_back(carried_over());
         made.words.push_back(told_apart(made));
         return made;
@@ -190,7 +191,7 @@ class ComparisonSheet : public Sheet {
     }
 
     /// Rows for what differs, and one paragraph for what everybody has alike.
-    void add_differences(Ink ink, MenCompared& made) const {
+    void add_differences(MenCompared& made) const {
         std::vector<std::string> same;
         for (PropertyId id = 0; id < properties().size(); ++id) {
             if (properties()[id].work == Work::none) {
@@ -201,7 +202,7 @@ class ComparisonSheet : public Sheet {
                 values, [&](const std::string& value) { return value == values.front(); });
             const bool material = men_.front().uniform.material(id) != nullptr;
             if (!alike) {
-                made.differ.push_back(row_of(id, values, ink));
+                made.differ.push_back(row_of(id, values));
             } else if (!values.front().empty() && material) {
                 same.push_back(say(language_,
                                    messages::kNameAndValue,
@@ -214,8 +215,7 @@ class ComparisonSheet : public Sheet {
     }
 
     [[nodiscard]] ComparedThing row_of(PropertyId id,
-                                       const std::vector<std::string>& values,
-                                       Ink ink) const {
+                                       const std::vector<std::string>& values) const {
         ComparedThing row;
         row.name = thing_words(language_, id);
         for (std::size_t i = 0; i < men_.size(); ++i) {
@@ -225,9 +225,7 @@ class ComparisonSheet : public Sheet {
                 KeyEntry sample;
                 sample.colour = material->colour;
                 sample.metal = material->metal;
-                if (ink == Ink::hatched) {
-                    sample.tincture = material->tincture();
-                }
+                sample.tincture = material->tincture();
                 value.colour = std::move(sample);
             }
             row.values.push_back(std::move(value));

@@ -56,8 +56,10 @@ Table table_of(const MenCompared& compared) {
             cell.words = value.words;
             cell.voice = Voice::small;
             if (value.colour) {
-                cell.swatch = sheet::Swatch{
-                    value.colour->colour, value.colour->tincture, value.colour->metal, 0, 0};
+                cell.swatch = sheet::Swatch{value.colour->colour, {}, value.colour->metal, 0, 0};
+                if (compared.ink == Ink::hatched) {
+                    cell.swatch->hatch = value.colour->tincture;
+                }
             }
             row.cells.push_back(std::move(cell));
         }

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "base/ink.h"
 #include "base/language.h"
 #include "compose/figure.h"
 #include "layout/layout.h"
@@ -46,6 +47,8 @@ struct MenCompared {
     std::string source;
     std::vector<std::string> notes;
     Language language = Language::english;
+    /// Whether samples are coloured or hatched.
+    Ink ink = Ink::colour;
     std::vector<ComparedMan> men;
     std::vector<ComparedThing> differ;
     std::vector<ComparedWords> words;

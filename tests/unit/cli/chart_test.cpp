@@ -17,7 +17,7 @@ class Drawn {
         const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
         if (sheet) {
             const Typesetter type;
-            document_ = sheet->draw(Paper{}, type, problems_, timings_);
+            document_ = sheet->draw({Paper{}, Ink::colour}, type, problems_, timings_);
         }
     }
 
@@ -77,7 +77,7 @@ TEST(ChartSheet, TellsStepsOfServiceAndTheirBadges) {
     const std::string text = chart.text();
     EXPECT_NE(text.find("from 6 years"), std::string::npos);
     EXPECT_NE(text.find("more than 24 years"), std::string::npos);
-    EXPECT_NE(text.find("oak-leaf"), std::string::npos);
+    EXPECT_NE(text.find("oak leaf"), std::string::npos);
 }
 
 TEST(ChartSheet, ShowsThePalettesAskedFor) {

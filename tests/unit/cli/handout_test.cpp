@@ -17,7 +17,7 @@ class Drawn {
         const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
         if (sheet) {
             const Typesetter type;
-            document_ = sheet->draw(paper, type, problems_, timings_);
+            document_ = sheet->draw({paper, Ink::colour}, type, problems_, timings_);
         }
     }
 

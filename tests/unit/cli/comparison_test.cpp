@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// What a comparison says of the demonstration plates.
+#include "cli/comparison.h"
+
+#include <gtest/gtest.h>
+
+#include "base/files.h"
+
+namespace platewright::cli {
+namespace {
+
+/// The layout of a comparison of these plates as text.
+std::string compared(const std::string& men) {
+    const DiskReader files;
+    SourceMap sources;
+    Diagnostics problems;
+    Timings timings;
+    Workshop workshop(files, PLATEWRIGHT_SOURCE_DIR, sources);
+    const FileId file = sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/comparison.yaml",
+                                    "comparison: A\nmen: " + men + "\n");
+    const auto sheet = prepare_sheet(workshop, file, problems, timings);
+    if (!sheet) {
+        return "";
+    }
+    const Typesetter type;
+    const auto document = sheet->draw({Paper{}, Ink::colour}, type, problems, timings);
+    EXPECT_TRUE(problems.all().empty());
+    return document ? dump(*document) : "";
+}
+
+TEST(ComparisonSheet, ListsOnlyTrueDifferencesAndTheRestOnce) {
+    const std::string text = compared("[tannbruck-musketeer.yaml, birkenfels-private.yaml]");
+    EXPECT_NE(text.find("In what they differ"), std::string::npos);
+    EXPECT_NE(text.find("pockets, direction"), std::string::npos);
+    EXPECT_NE(text.find("coat: dark green"), std::string::npos);
+    EXPECT_NE(text.find("Every pair is told apart at 50 m"), std::string::npos);
+}
+
+TEST(ComparisonSheet, MenOfOneLookAreToldToBeHardToTellApart) {
+    const std::string text = compared("[tannbruck-musketeer.yaml, tannbruck-musketeer.yaml]");
+    EXPECT_NE(text.find("In nothing."), std::string::npos);
+    EXPECT_NE(text.find("cannot be told apart at 50 m to all eyes"), std::string::npos);
+    EXPECT_NE(text.find("(protan)"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace platewright::cli
