@@ -107,7 +107,8 @@ TEST(ReadPalette, RefusesWhatIsWrong) {
               Lines{"read.duplicate-name 3:49"});
     EXPECT_EQ(problems_of_palette(head + ", dye: x}\n"), Lines{"read.unknown-key 3:36"});
     EXPECT_EQ(problems_of_palette(head + ", certainty: sure}\n"),
-              Lines{"read.unknown-choice 3:43"});
+              Lines{"read.unknown-choice 3:47"});
+    EXPECT_EQ(problems_of_palette(head + ", hatch: mauve}\n"), Lines{"read.unknown-choice 3:43"});
     EXPECT_EQ(problems_of_palette("cloth: [{name: a, colour: \"#aa2233\"}]\n"),
               Lines{"read.missing-key 1:1"});
     EXPECT_EQ(problems_of_palette("palette: x\n"), Lines{"read.missing-key 1:1"});
