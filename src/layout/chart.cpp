@@ -21,8 +21,6 @@ using sheet::Ruler;
 /// A cell narrower than this, in mm, shows nothing; a wider one looks empty.
 constexpr double kNarrowest = 23;
 constexpr double kWidest = 64;
-/// Height of a sample of colour for a width of 1.
-constexpr double kSampleAspect = 0.42;
 
 /// Sizes that follow from the paper, mm.
 struct Measures {

@@ -33,7 +33,8 @@ Chain from_library(const ClipperLib::Path& path) {
     // Begins at its topmost point, so that the same outline is always the same chain.
     const auto first = std::ranges::min_element(
         chain, [](Point a, Point b) { return a.y != b.y ? a.y < b.y : a.x < b.x; });
-    std::ranges::rotate(chain, first);
+    // Not std::ranges::rotate: its result type breaks clang 14 with this standard library.
+    std::rotate(chain.begin(), first, chain.end());
     return chain;
 }
 
