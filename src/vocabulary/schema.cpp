@@ -324,6 +324,7 @@ std::string json_schema() {
                                   Record::comparison,
                                   Record::handout,
                                   Record::chart,
+                                  Record::workshop,
                                   Record::regiment,
                                   Record::regulation};
     Json kinds = reference_to(definition_of(Record::plate));

@@ -58,7 +58,8 @@ TEST(JsonSchema, HasNoKeyThatIsNotInTheTables) {
 }
 
 TEST(JsonSchema, TellsTheKindsOfFileByTheirKeys) {
-    const std::array keys = {"plate", "comparison", "handout", "chart", "regiment", "regulation"};
+    const std::array keys = {
+        "plate", "comparison", "handout", "chart", "workshop", "regiment", "regulation"};
     Json kind = Json::parse(json_schema());
     for (const char* key : keys) {
         EXPECT_EQ(kind.at("if").at("required"), Json::array({key}));
