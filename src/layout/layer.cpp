@@ -62,17 +62,31 @@ void Layer::append(const Layer& other, Point by) {
     drawing_.paths.insert(
         drawing_.paths.end(), other.drawing_.paths.begin(), other.drawing_.paths.end());
     for (const Node& node : other.drawing_.root.children) {
-        if (const auto* shape = std::get_if<Shape>(&node)) {
-            Shape moved = *shape;
-            moved.path += first;
-            moved.shift = moved.shift + by;
-            drawing_.root.children.emplace_back(std::move(moved));
-        } else if (const auto* text = std::get_if<Text>(&node)) {
-            Text moved = *text;
-            moved.at = moved.at + by;
-            drawing_.root.children.emplace_back(std::move(moved));
-        }
+        drawing_.root.children.push_back(moved(node, first, by));
     }
+}
+
+Node Layer::moved(const Node& node, PathId first, Point by) {
+    if (const auto* shape = std::get_if<Shape>(&node)) {
+        Shape made = *shape;
+        made.path += first;
+        made.shift = made.shift + by;
+        return made;
+    }
+    if (const auto* text = std::get_if<Text>(&node)) {
+        Text made = *text;
+        made.at = made.at + by;
+        return made;
+    }
+    Group made = std::get<Group>(node);
+    for (PathId& id : made.clip) {
+        // A clip is not shifted where it is used: its path has to move.
+        id = drawing_.add(drawing_.paths[id + first].transformed(Affine::translation(by.x, by.y)));
+    }
+    for (Node& child : made.children) {
+        child = moved(child, first, by);
+    }
+    return made;
 }
 
 void Layer::put_on(Page& page) && {

@@ -45,6 +45,9 @@ class Layer {
     void put_on(Page& page) &&;
 
   private:
+    /// A node of another layer whose paths stand here from `first` on.
+    Node moved(const Node& node, PathId first, Point by);
+
     Drawing drawing_;
 };
 

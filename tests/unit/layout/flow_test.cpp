@@ -109,6 +109,27 @@ TEST(Flow, RepeatsTheHeadOfATable) {
     }
 }
 
+TEST(Flow, HatchedSamplesStandWhereTheirRowIs) {
+    const Made result = made({}, [](Flow& flow) {
+        flow.paragraph("first");
+        Table table = table_of(1);
+        table.rows[0].cells[0].swatch = Swatch{{0, 0, 0}, nearest_tincture({0, 0, 0}), false, 0, 0};
+        flow.table(table);
+    });
+    const Drawing& text = result.document.pages.at(0).items.at(0).drawing;
+    const double row = find(texts(result.document.pages[0]), "coat 0").at.y;
+    std::size_t groups = 0;
+    for (const Node& node : text.root.children) {
+        if (const auto* group = std::get_if<Group>(&node)) {
+            ++groups;
+            ASSERT_EQ(group->clip.size(), 1U);
+            EXPECT_NEAR(text.paths[group->clip[0]].bounds().bottom, row, 1);
+            EXPECT_FALSE(group->children.empty());
+        }
+    }
+    EXPECT_EQ(groups, 1U);
+}
+
 TEST(Flow, NeverDividesARow) {
     const Made result = made({}, [](Flow& flow) { flow.table(table_of(70)); });
     for (const Page& page : result.document.pages) {
