@@ -10,6 +10,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <memory>
+#include <set>
 
 #include "base/files.h"
 #include "base/text.h"
@@ -63,6 +64,15 @@ std::string letters_of(std::string_view pattern) {
     return letters;
 }
 
+/// Sorted, and of patterns of the same letters only the last, which counts: the library would lose
+/// the memory of the others.
+void keep_last_of_each(PatternFile::Level& level) {
+    std::ranges::reverse(level);
+    std::ranges::stable_sort(level, {}, &PatternFile::Level::value_type::first);
+    const auto same = [](const auto& one, const auto& other) { return one.first == other.first; };
+    level.erase(std::unique(level.begin(), level.end(), same), level.end());
+}
+
 PatternFile parsed(std::string text) {
     PatternFile made;
     made.text = std::move(text);
@@ -81,29 +91,32 @@ PatternFile parsed(std::string text) {
             made.levels.back().emplace_back(letters_of(line), line);
         }
     }
-    for (PatternFile::Level& level : made.levels) {
-        std::ranges::sort(level);
-    }
+    std::ranges::for_each(made.levels, keep_last_of_each);
     return made;
 }
 
-/// Those patterns of a level whose letters stand somewhere in the word, a line each.
+/// Those patterns of a level whose letters stand somewhere in the word, a line each. Each once, for
+/// the same reason as above, however often its letters stand there.
 std::string patterns_in(const PatternFile::Level& level, const std::string& dotted) {
-    std::string lines;
+    std::set<std::string_view> found;
     for (std::size_t from = 0; from < dotted.size(); ++from) {
         for (std::size_t count = 1; count <= dotted.size() - from; ++count) {
             const std::string letters = dotted.substr(from, count);
-            auto at = std::ranges::lower_bound(
+            const auto at = std::ranges::lower_bound(
                 level, letters, {}, [](const auto& each) -> const std::string& {
                     return each.first;
                 });
             if (at == level.end() || !at->first.starts_with(letters)) {
                 break;
             }
-            for (; at != level.end() && at->first == letters; ++at) {
-                lines += std::string(at->second) + "\n";
+            if (at->first == letters) {
+                found.insert(at->second);
             }
         }
+    }
+    std::string lines;
+    for (const std::string_view line : found) {
+        lines += std::string(line) + "\n";
     }
     return lines;
 }
