@@ -36,16 +36,18 @@ struct PlacementFrame {
     const char* frame;
     const char* view;
     const char* title;
+    /// Parts that are shown whole.
+    const char* whole;
 };
 
 constexpr std::array kPlacements = std::to_array<PlacementFrame>({
-    {"breast", "flat-coat-front", "Lapel, the wearer's left"},
-    {"cuff", "flat-coat-front", "Cuff and marks, the wearer's left sleeve"},
-    {"right sleeve", "flat-coat-front", "Marks, the wearer's right sleeve"},
-    {"skirts", "flat-coat-front", "Skirt, fore part"},
-    {"skirts", "flat-coat-back", "Skirt, hind part"},
-    {"shoulder", "flat-coat-front", "Shoulder"},
-    {"shoulder", "flat-coat-back", "Collar, behind"},
+    {"breast", "flat-coat-front", "lapel, the wearer’s left", "lapel-"},
+    {"cuff", "flat-coat-front", "cuff and marks, left sleeve", "cuff-left"},
+    {"right sleeve", "flat-coat-front", "marks, right sleeve", "cuff-right"},
+    {"skirts", "flat-coat-front", "skirt, fore part", "turnback-"},
+    {"skirts", "flat-coat-back", "skirt, hind part", "turnback-"},
+    {"shoulder", "flat-coat-front", "shoulder", "strap-"},
+    {"shoulder", "flat-coat-back", "collar, behind", "collar-"},
 });
 
 bool asked(const std::vector<WrittenText>& names, std::string_view name) {
@@ -107,7 +109,8 @@ class Tailoring {
           paper_(paper),
           to_(to),
           body_(body_of(job.sheet)),
-          stated_(stated_by(uniform)) {}
+          stated_(stated_by(uniform)),
+          unit_(own_unit_of(uniform)) {}
 
     TailorWork work() {
         report_doubts(job_.sheet, body_, to_);
@@ -117,9 +120,12 @@ class Tailoring {
         draw_flats(made.sheets);
         draw_placements(made.sheets);
         cut(made);
-        made.sheets.measures = measure_tables({body_, uniform_, flats_, dimensions_});
-        made.sheets.placement_tables = placement_tables({body_, uniform_, flats_, dimensions_});
-        made.sheets.materials = material_tables(made.materials);
+        const TableSource source{uniform_.language, unit_, body_, uniform_, flats_, dimensions_};
+        made.sheets.man = man_table(source);
+        made.sheets.measures = {garment_table(source)};
+        made.sheets.placement_tables = placement_tables(source);
+        made.sheets.materials = material_tables(uniform_.language, made.materials);
+        made.sheets.materials.push_back(piece_table(uniform_.language, made.sheets.pieces));
         return made;
     }
 
@@ -130,6 +136,7 @@ class Tailoring {
     Diagnostics& to_;
     Body body_;
     StatedMeasures stated_;
+    OwnUnit unit_;
     std::map<std::string, std::shared_ptr<const Template>> templates_;
     std::map<std::string, Flat> flats_;
     std::map<std::string, std::vector<Dimension>> dimensions_;
@@ -173,6 +180,12 @@ class Tailoring {
         sheets.title = words.title.text.empty() ? uniform_.title : words.title.text;
         sheets.subtitle = words.subtitle ? words.subtitle->text : uniform_.title;
         sheets.drawn_by = words.drawn_by ? words.drawn_by->text : uniform_.drawn_by;
+        sheets.source = words.source ? words.source->text : "";
+        for (const WrittenText& note : words.notes) {
+            sheets.notes.push_back(note.text);
+        }
+        sheets.language = uniform_.language;
+        sheets.unit = unit_;
         for (const std::string_view each : kWorkshopSheets) {
             if (job_.sheet.sheets.empty()) {
                 sheets.order.emplace_back(each);
@@ -226,13 +239,29 @@ class Tailoring {
             if (shown.empty()) {
                 continue;
             }
-            constexpr double air = 55;
+            include_parts(flats_.at(each.view), each, frame);
+            constexpr double air = 30;
             frame = frame.grown(air);
             const int scale = placement_scale(frame, paper_);
             sheets.placements.push_back(
                 {each.title,
                  compose(uniform_, *templates_[each.view], job_.job.ornaments, scale, frame),
                  std::move(shown)});
+        }
+    }
+
+    /// What is measured is seen whole, on the side that is measured.
+    static void include_parts(const Flat& flat, const PlacementFrame& shown, Rect& frame) {
+        for (const FlatPart& part : flat.parts) {
+            const bool other_side = std::string_view(shown.frame) != "right sleeve" &&
+                                    part.name.find("right") != std::string::npos;
+            for (const Chain& chain : part.outline) {
+                for (const Point p : chain) {
+                    if (part.name.starts_with(shown.whole) && !other_side) {
+                        frame.include(p);
+                    }
+                }
+            }
         }
     }
 
@@ -253,6 +282,7 @@ class Tailoring {
         made.sheets.pieces.insert(made.sheets.pieces.end(), facings.begin(), facings.end());
         made.sheets.full_size = job_.sheet.whole_garments ? made.sheets.pieces : facings;
         MaterialRules rules;
+        rules.language = uniform_.language;
         if (job_.sheet.cloth_width) {
             rules.cloth_width = job_.sheet.cloth_width->measure.mm;
             rules.cloth_width_printed = job_.sheet.cloth_width->measure.printed;
@@ -276,7 +306,7 @@ class WorkshopSheet : public Sheet {
             return std::nullopt;
         }
         return timings.measure(
-            "layout", [&] { return lay_out_workshop(work->sheets, printing.paper, type); });
+            "layout", [&] { return lay_out_workshop(work->sheets, printing.paper, type, to); });
     }
 
   private:
@@ -299,6 +329,9 @@ std::optional<TailorJob> prepare_tailor(Workshop& workshop,
         views.push_back({each.view, sheet->man.span});
     }
     auto job = workshop.prepare_named(sheet->man, views, to, timings);
+    if (job && sheet->words.language) {
+        job->plate.language = workshop.language_of(sheet->words.language);
+    }
     return job ? std::optional(TailorJob{std::move(*sheet), std::move(*job)}) : std::nullopt;
 }
 

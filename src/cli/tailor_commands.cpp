@@ -15,6 +15,8 @@
 #include "cli/outputs.h"
 #include "cli/print.h"
 #include "cli/tailor.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
 #include "write/write.h"
 
 namespace platewright::cli {
@@ -57,17 +59,21 @@ std::string padded(std::string words, std::size_t width) {
     return words.append(have < width ? width - have : 1, ' ');
 }
 
-std::string as_text(const std::vector<MaterialLine>& lines) {
+std::string as_text(const std::vector<MaterialLine>& lines, Language language) {
     std::string text;
     std::string garment;
     for (const MaterialLine& line : lines) {
         if (line.garment != garment) {
             garment = line.garment;
-            text += (text.empty() ? "" : "\n") +
-                    (garment == "man" ? std::string("all together, for one man") : garment) + "\n";
+            text +=
+                (text.empty() ? "" : "\n") +
+                (garment == "man" ? say(language, messages::kForOneMan) : term(language, garment)) +
+                "\n";
         }
-        text += "  " + padded(line.kind, 13) + padded(line.what, 34) +
-                padded(format_number(line.amount, 2) + " " + line.unit, 11) + line.sum + "\n";
+        text +=
+            "  " + padded(term(language, line.kind), 13) + padded(line.what, 34) +
+            padded(number_words(language, line.amount, 2) + " " + term(language, line.unit), 11) +
+            line.sum + "\n";
     }
     return text;
 }
@@ -143,7 +149,7 @@ ExitCode materials(const MaterialsOptions& options) {
     return with_work(options.file, [&](const TailorWork& work, Diagnostics&) {
         return answer(options.format == "csv"    ? as_csv(work.materials)
                       : options.format == "json" ? as_json(work.materials)
-                                                 : as_text(work.materials));
+                                                 : as_text(work.materials, work.sheets.language));
     });
 }
 

@@ -4,49 +4,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 #include <set>
-#include <variant>
 
-#include "base/text.h"
 #include "vocabulary/body.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
 
 namespace platewright::cli {
 namespace {
-
-std::string in_mm(double mm) {
-    return format_number(mm, 0);
-}
-
-/// The unit in which the orders write, or the inch.
-struct OwnUnit {
-    std::string name = "in";
-    double mm = 25.4;
-};
-
-OwnUnit own_unit(const Uniform& uniform) {
-    for (PropertyId id = 0; id < properties().size(); ++id) {
-        const auto* measure = std::get_if<Measure>(&uniform.value(id));
-        if (measure == nullptr || uniform.decided[id].chain.back().strength == Strength::initial) {
-            continue;
-        }
-        for (const LengthUnit& unit : length_units()) {
-            const bool metric = unit.name == "mm" || unit.name == "cm" || unit.name == "m";
-            if (!metric && measure->printed.ends_with(" " + std::string(unit.name))) {
-                return {std::string(unit.name), unit.mm};
-            }
-        }
-    }
-    return {};
-}
-
-WorkshopTable table(std::string title, TableRow headings, std::vector<double> shares) {
-    WorkshopTable made;
-    made.title = std::move(title);
-    made.headings = std::move(headings);
-    made.shares = std::move(shares);
-    return made;
-}
 
 std::string upper_first(std::string words) {
     if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
@@ -55,112 +20,143 @@ std::string upper_first(std::string words) {
     return words;
 }
 
-/// How many, how large, how far from the end of the line and from one another.
-std::string row_words(const FlatRow& row, const OwnUnit& unit) {
-    std::string words = std::to_string(row.at.size());
-    if (row.kind == FlatRow::Kind::buttons) {
-        words += row.at.size() == 1 ? " button, " : " buttons, ";
-        words += in_mm(row.size) + " mm across";
-    } else {
-        words += row.kind == FlatRow::Kind::loops ? " loops of lace, " : " buttonholes, ";
-        words += in_mm(row.size) + " mm long";
+/// Says things of one sheet.
+class Teller {
+  public:
+    explicit Teller(const TableSource& source) : source_(source) {}
+
+    [[nodiscard]] std::string mm(double mm, int decimals = 0) const {
+        return number_words(source_.language, mm, decimals);
     }
-    if (row.at.size() > 1) {
+
+    [[nodiscard]] std::string own(double mm) const { return in_eighths(mm, source_.unit); }
+
+    [[nodiscard]] std::string called(std::string_view name) const {
+        return term(source_.language, name);
+    }
+
+    [[nodiscard]] std::string say(const Message& message,
+                                  std::initializer_list<std::string_view> parts = {}) const {
+        return platewright::say(source_.language, message, parts);
+    }
+
+    /// How many, how large, how far from the end of the line and from one another.
+    [[nodiscard]] std::string row(const FlatRow& row) const {
+        const Counted& what = row.kind == FlatRow::Kind::buttons ? messages::kButtonsAcross
+                              : row.kind == FlatRow::Kind::loops ? messages::kLoopsLong
+                                                                 : messages::kHolesLong;
+        std::string words = platewright::say(
+            source_.language, what, static_cast<int>(row.at.size()), {mm(row.size)});
+        if (row.at.size() < 2) {
+            return words;
+        }
         double apart = 0;
         for (std::size_t i = 1; i < row.at.size(); ++i) {
             apart += length(row.at[i] - row.at[i - 1]);
         }
         apart /= static_cast<double>(row.at.size() - 1);
-        words += "; " + format_number(apart, 1) + " mm (" + in_eighths(apart, unit.name, unit.mm) +
-                 ") from middle to middle; the first " +
-                 in_mm(row.line.empty() ? 0 : length(row.at.front() - row.line.front())) +
-                 " mm from the upper or inner end of its line";
+        const double first = row.line.empty() ? 0 : length(row.at.front() - row.line.front());
+        return say(messages::kFromMiddleToMiddle, {words, mm(apart, 1), own(apart), mm(first)});
     }
-    return words;
-}
 
-std::string mark_words(const FlatMarks& marks, const OwnUnit& unit) {
-    const FlatMarks::Band& first = marks.bands.front();
-    const std::size_t middle = first.lower.size() / 2;
-    double above = 1e9;
-    for (const Point p : marks.edge) {
-        above = std::min(above, length(p - first.lower[middle]));
+    [[nodiscard]] std::string marks(const FlatMarks& marks) const {
+        const FlatMarks::Band& first = marks.bands.front();
+        const std::size_t middle = first.lower.size() / 2;
+        double above = 1e9;
+        for (const Point p : marks.edge) {
+            above = std::min(above, length(p - first.lower[middle]));
+        }
+        std::string words = say(messages::kMarksAre,
+                                {std::to_string(marks.bands.size()),
+                                 mm(first.width, 1),
+                                 own(first.width),
+                                 mm(above),
+                                 mm(angle_of(first, marks.edge))});
+        if (marks.bands.size() > 1) {
+            const double apart = length(marks.bands[1].lower[middle] - first.upper[middle]);
+            words = say(messages::kClothBetween, {words, mm(apart)});
+        }
+        return words;
     }
-    std::string words = std::to_string(marks.bands.size()) + " of " + in_mm(first.width) + " mm (" +
-                        in_eighths(first.width, unit.name, unit.mm) + "), the lowest " +
-                        in_mm(above) + " mm above the edge at its middle";
-    if (marks.bands.size() > 1) {
-        const double apart = length(marks.bands[1].lower[middle] - first.upper[middle]);
-        words += ", " + in_mm(apart) + " mm of cloth between them";
+
+    [[nodiscard]] std::string sleeve(const FlatMarks& marks) const {
+        const std::string what = called(marks.group == "service" ? "service marks"
+                                        : marks.group == "rings" ? "cuff rings"
+                                                                 : "rank marks");
+        return upper_first(
+            say(marks.left_sleeve ? messages::kOnLeftSleeve : messages::kOnRightSleeve, {what}));
     }
-    words += "; at " + format_number(angle_of(first, marks.edge), 0) + "\u00b0 to the edge";
-    return words;
-}
+
+  private:
+    const TableSource& source_;
+};
 
 }  // namespace
 
-std::string in_eighths(double mm, const std::string& unit, double unit_mm) {
-    const long eighths = std::lround(mm / unit_mm * 8);
-    const long whole = eighths / 8;
-    const long rest = eighths % 8;
-    std::string words = whole > 0 || rest == 0 ? std::to_string(whole) : "";
-    if (rest > 0) {
-        const long divisor = std::gcd(rest, 8L);
-        words += (words.empty() ? "" : " ") + std::to_string(rest / divisor) + "/" +
-                 std::to_string(8 / divisor);
-    }
-    return words + " " + unit;
-}
-
-std::vector<WorkshopTable> measure_tables(const TableSource& source) {
-    const OwnUnit unit = own_unit(source.uniform);
-    std::vector<WorkshopTable> tables;
-    WorkshopTable man = table(
-        "The man",
-        {"measure (ISO 8559-1)", "how it is taken", "mm", unit.name, "as the flats are drawn, mm"},
-        {0.22, 0.42, 0.09, 0.12, 0.15});
+WorkshopTable man_table(const TableSource& source) {
+    const Teller teller(source);
+    WorkshopTable man;
+    man.title = teller.say(messages::kTheMan);
+    man.headings = {teller.say(messages::kMeasureIso),
+                    teller.say(messages::kHowTaken),
+                    "mm",
+                    source.unit.name,
+                    teller.say(messages::kAsDrawn)};
+    man.wide = 1;
+    man.numbers = 2;
     for (const BodyRow& row : body_rows()) {
         const double mm = source.body.of(row.measure);
-        man.rows.push_back({std::string(row.name),
-                            std::string(row.taken),
-                            in_mm(mm),
-                            in_eighths(mm, unit.name, unit.mm),
-                            in_mm(reference_body().of(row.measure))});
+        const std::string name(row.name);
+        man.rows.push_back({teller.called("man: " + name),
+                            teller.called("taken: " + name),
+                            teller.mm(mm),
+                            teller.own(mm),
+                            teller.mm(reference_body().of(row.measure))});
     }
-    man.remarks = {"Standard sizes: " + std::string(source_of_sizes()) + "."};
-    tables.push_back(std::move(man));
-    WorkshopTable made = table("The garments, measured on the drawings",
-                               {"garment", "what", "mm", unit.name, "ordered"},
-                               {0.24, 0.34, 0.12, 0.14, 0.16});
+    man.remarks = {teller.say(messages::kSizesRest)};
+    return man;
+}
+
+WorkshopTable garment_table(const TableSource& source) {
+    const Teller teller(source);
+    WorkshopTable made;
+    made.title = teller.say(messages::kGarmentsMeasured);
+    made.headings = {
+        teller.say(messages::kDimension), "mm", source.unit.name, teller.say(messages::kOrdered)};
+    made.numbers = 1;
     for (const auto& [view, dimensions] : source.dimensions) {
+        if (!dimensions.empty()) {
+            made.rows.push_back({teller.called(source.flats.at(view).title)});
+        }
+        std::set<std::string> told;
         for (const Dimension& each : dimensions) {
-            made.rows.push_back({source.flats.at(view).title,
-                                 each.what,
-                                 in_mm(each.mm()),
-                                 in_eighths(each.mm(), unit.name, unit.mm),
-                                 each.stated ? each.stated->printed : ""});
+            const WorkshopRow row{teller.called(each.what),
+                                  teller.mm(each.mm(), each.stated ? 1 : 0),
+                                  teller.own(each.mm()),
+                                  each.stated ? each.stated->printed : ""};
+            // What is alike on both sleeves is told once.
+            if (told.insert(row[0] + row[1]).second) {
+                made.rows.push_back(row);
+            }
         }
     }
-    made.remarks = {
-        "Girths are half of the garment as it lies. Fractions are the nearest eighth; the "
-        "millimetres are what was measured."};
-    tables.push_back(std::move(made));
-    return tables;
+    made.remarks = {teller.say(messages::kGirthsAreHalf)};
+    return made;
 }
 
 std::vector<WorkshopTable> placement_tables(const TableSource& source) {
-    const OwnUnit unit = own_unit(source.uniform);
-    WorkshopTable made = table("Buttons, holes and marks", {"on", "where"}, {0.3, 0.7});
+    const Teller teller(source);
+    WorkshopTable made;
+    made.title = teller.say(messages::kButtonsHolesMarks);
+    made.headings = {teller.say(messages::kOnWhat), teller.say(messages::kWhere)};
+    made.wide = 1;
     std::set<std::string> told;
     for (const auto& [view, flat] : source.flats) {
+        std::vector<WorkshopRow> rows;
         for (const FlatMarks& marks : flat.marks) {
-            const std::string sleeve =
-                (marks.group == "service" ? "service marks, "
-                 : marks.group == "rings" ? "cuff rings, "
-                                          : "rank marks, ") +
-                std::string(marks.left_sleeve ? "the wearer's left sleeve" : "his right sleeve");
+            const std::string sleeve = teller.sleeve(marks);
             if (told.insert(sleeve).second) {
-                made.rows.push_back({upper_first(sleeve), mark_words(marks, unit)});
+                rows.push_back({sleeve, teller.marks(marks)});
             }
         }
         for (const FlatPart& part : flat.parts) {
@@ -168,41 +164,81 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source) {
             if (part.name.find("right") != std::string::npos) {
                 continue;
             }
+            const std::string name =
+                upper_first(teller.called(part.name.substr(0, part.name.find('-'))));
             for (const FlatRow& row : part.rows) {
-                const std::string words = row.at.empty() ? "" : row_words(row, unit);
-                const std::string key =
-                    flat.title + ": " + part.name.substr(0, part.name.find('-'));
-                if (!words.empty() && told.insert(key + words).second) {
-                    made.rows.push_back({key, words});
+                const std::string words = row.at.empty() ? "" : teller.row(row);
+                if (!words.empty() && told.insert(flat.title + name + words).second) {
+                    rows.push_back({name, words});
                 }
             }
+        }
+        if (!rows.empty()) {
+            made.rows.push_back({teller.called(flat.title)});
+            made.rows.insert(made.rows.end(), rows.begin(), rows.end());
         }
     }
     return {std::move(made)};
 }
 
-std::vector<WorkshopTable> material_tables(const std::vector<MaterialLine>& lines) {
+std::vector<WorkshopTable> material_tables(Language language,
+                                           const std::vector<MaterialLine>& lines) {
     std::vector<WorkshopTable> tables;
     std::string garment;
     for (const MaterialLine& line : lines) {
         if (line.garment != garment) {
             garment = line.garment;
-            tables.push_back(
-                table(garment == "man" ? "All together, for one man" : upper_first(garment),
-                      {"material", "colour or kind", "amount", "how it comes about"},
-                      {0.14, 0.22, 0.14, 0.5}));
+            WorkshopTable& made = tables.emplace_back();
+            made.title = garment == "man" ? say(language, messages::kForOneMan)
+                                          : upper_first(term(language, garment));
+            made.headings = {say(language, messages::kStuff),
+                             say(language, messages::kColourOrKind),
+                             say(language, messages::kAmount),
+                             say(language, messages::kHowItComes)};
+            made.wide = 3;
         }
         tables.back().rows.push_back(
-            {line.kind, line.what, format_number(line.amount, 2) + " " + line.unit, line.sum});
+            {term(language, line.kind),
+             line.what,
+             number_words(language, line.amount, 2) + " " + term(language, line.unit),
+             line.sum});
     }
     if (!tables.empty()) {
-        tables.back().remarks = {
-            "Soak and dry woollen cloth before it is cut. Pieces are laid out on shelves, one "
-            "beside the other, the longest first (first-fit decreasing height: Coffman, Garey, "
-            "Johnson, Tarjan 1980); who cuts well needs less. Waste of lace and piping, spare "
-            "buttons, thread and hooks: common practice, no source."};
+        tables.back().remarks = {say(language, messages::kShelfRemark)};
     }
     return tables;
+}
+
+WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pieces) {
+    WorkshopTable made;
+    made.title = say(language, messages::kPiecesAdded);
+    made.headings = {say(language, messages::kPiece),
+                     say(language, messages::kNumberCut),
+                     say(language, messages::kAreaEach),
+                     say(language, messages::kAreaAll),
+                     say(language, messages::kEdgesEach)};
+    made.numbers = 1;
+    int number = 0;
+    double area = 0;
+    for (const PatternPiece& piece : pieces) {
+        Chain closed = piece.outline;
+        closed.push_back(closed.front());
+        const double all = area_of(piece) * piece.number;
+        made.rows.push_back(
+            {upper_first(term(language, piece.garment)) + ": " + term(language, piece.name),
+             std::to_string(piece.number),
+             number_words(language, area_of(piece) / 1e6, 4),
+             number_words(language, all / 1e6, 4),
+             number_words(language, length_of(closed) / 1000, 2)});
+        number += piece.number;
+        area += all;
+    }
+    made.rows.push_back({say(language, messages::kAllPieces),
+                         std::to_string(number),
+                         "",
+                         number_words(language, area / 1e6, 3),
+                         ""});
+    return made;
 }
 
 }  // namespace platewright::cli

@@ -12,23 +12,28 @@ namespace platewright::cli {
 
 /// What the tables are made from.
 struct TableSource {
+    Language language;
+    const OwnUnit& unit;
     const Body& body;
     const Uniform& uniform;
     const std::map<std::string, Flat>& flats;
     const std::map<std::string, std::vector<Dimension>>& dimensions;
 };
 
-/// The man's measures beside those of the man the flats are drawn for, then every dimension of
-/// every garment, in mm and in the order's own unit.
-std::vector<WorkshopTable> measure_tables(const TableSource& source);
+/// The man's measures beside those of the man the flats are drawn for.
+WorkshopTable man_table(const TableSource& source);
+
+/// Every dimension of every garment, in mm and in the order's own unit.
+WorkshopTable garment_table(const TableSource& source);
 
 /// Where buttons and marks sit: how many, how far apart, from where.
 std::vector<WorkshopTable> placement_tables(const TableSource& source);
 
 /// What each garment takes, then the man.
-std::vector<WorkshopTable> material_tables(const std::vector<MaterialLine>& lines);
+std::vector<WorkshopTable> material_tables(Language language,
+                                           const std::vector<MaterialLine>& lines);
 
-/// A length in a unit that is written with fractions, to the nearest eighth: `3 1/2 in`.
-std::string in_eighths(double mm, const std::string& unit, double unit_mm);
+/// The pieces with their areas and edges, added up.
+WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pieces);
 
 }  // namespace platewright::cli

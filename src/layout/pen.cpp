@@ -137,9 +137,9 @@ void Pen::clip(const Rect& to) {
     drawing_.root.clip.push_back(drawing_.add(rectangle(to)));
 }
 
-void Pen::put_on(Page& page) && {
+void Pen::put_on(std::vector<Placed>& items) && {
     if (!drawing_.root.children.empty()) {
-        page.items.push_back(Placed{{}, 1, std::move(drawing_)});
+        items.push_back(Placed{{}, 1, std::move(drawing_)});
     }
 }
 

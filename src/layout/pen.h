@@ -4,6 +4,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "compose/flat.h"
@@ -56,7 +57,9 @@ class Pen {
     /// Keeps only what lies in the rectangle.
     void clip(const Rect& to);
 
-    void put_on(Page& page) &&;
+    void put_on(Page& page) && { std::move(*this).put_on(page.items); }
+
+    void put_on(std::vector<Placed>& items) &&;
 
     [[nodiscard]] Group& root() { return drawing_.root; }
 

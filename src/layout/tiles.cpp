@@ -6,8 +6,11 @@
 #include <cmath>
 #include <utility>
 
-#include "base/text.h"
 #include "layout/style.h"
+#include "pattern/shapes.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
@@ -202,7 +205,7 @@ class Tiler {
         for (const Laid& laid : table_.pieces) {
             if (meet(laid.box, window)) {
                 draw_piece(*laid.piece, laid.at + origin, 1, pen);
-                draw_name(laid, origin, pen);
+                draw_name(laid, window, origin, pen);
             }
         }
         // The squares lie in the first corner of the table.
@@ -218,19 +221,28 @@ class Tiler {
         draw_square(pen, origin + Point{2, 2}, kSquare, "100 mm");
         draw_square(pen, origin + Point{kSquare + 12, 2}, kInches, "2 in");
         double baseline = kSquare + 8;
-        for (const char* line :
-             {"Measure both sides of the square before cutting: print at 100 % (actual size),",
-              "never \"fit to page\". More than 0.5 mm off in 100 mm: stop, and set the printer "
-              "right."}) {
+        for (const std::string& line : {say(sheets_.language, messages::kMeasureSquare),
+                                        say(sheets_.language, messages::kNeverFit)}) {
             pen.words(line, origin + Point{2, baseline}, 3.2, Align::start, 0, true);
             baseline += 4.2;
         }
     }
 
-    void draw_name(const Laid& laid, Point origin, Pen& pen) {
-        const std::vector<std::string> words = cutting_words(*laid.piece);
+    /// On every tile that shows enough of the piece, in the middle of what it shows.
+    void draw_name(const Laid& laid, const Rect& window, Point origin, Pen& pen) {
+        constexpr double inset = 8;
+        const Rect inner = window.grown(-inset);
+        const Point from{inner.left - laid.at.x, inner.top - laid.at.y};
+        const Point to{inner.right - laid.at.x, inner.bottom - laid.at.y};
+        const Chain seen =
+            shapes::common({laid.piece->outline}, {from, {to.x, from.y}, to, {from.x, to.y}});
+        constexpr double enough = 1200;
+        if (seen.size() < 3 || shapes::area(seen) < enough) {
+            return;
+        }
+        const std::vector<std::string> words = cutting_words(*laid.piece, sheets_.language);
         const double size = std::clamp(laid.box.width() / 14, 2.5, 5.0);
-        Point at = middle_of(laid.piece->outline) + laid.at + origin;
+        Point at = middle_of(seen) + laid.at + origin;
         at.y -= size * static_cast<double>(words.size()) * 0.6;
         for (const std::string& line : words) {
             pen.words(line, at, size, Align::middle, 0, &line != &words.front());
@@ -255,8 +267,9 @@ class Tiler {
         }
         const double baseline = paper_.height - kClear - 1.2;
         pen.heading(name_of(row, column), {kClear + half, baseline}, 5);
-        pen.words(sheet::on_one_line(sheets_.title) + "; full size; " + allowance_words() +
-                      "; cut or fold on the chain lines and lay cross on cross",
+        pen.words(say(sheets_.language,
+                      messages::kTileFoot,
+                      {sheet::on_one_line(sheets_.title), allowance_words()}),
                   {kClear + half + 14, baseline},
                   2.6,
                   Align::start,
@@ -266,9 +279,10 @@ class Tiler {
     }
 
     [[nodiscard]] std::string allowance_words() const {
-        return sheets_.allowance > 0
-                   ? format_number(sheets_.allowance, 1) + " mm for seams included"
-                   : "nothing added for seams";
+        return sheets_.allowance > 0 ? say(sheets_.language,
+                                           messages::kAllowance,
+                                           {number_words(sheets_.language, sheets_.allowance, 1)})
+                                     : say(sheets_.language, messages::kNoAllowance);
     }
 
     /// How the tiles lie together, to a small scale.
@@ -276,7 +290,12 @@ class Tiler {
         Page page = blank();
         Pen pen("map", ruler_);
         pen.heading(sheet::on_one_line(sheets_.title), {14, 18}, 5);
-        pen.words("How the tiles lie together", {paper_.width - 14, 18}, 3.4, Align::end, 0, true);
+        pen.words(say(sheets_.language, messages::kHowTilesLie),
+                  {paper_.width - 14, 18},
+                  3.4,
+                  Align::end,
+                  0,
+                  true);
         pen.line({14, 20.6}, {paper_.width - 14, 20.6});
         const double wide = columns_ * step_.x + kOverlap;
         const double high = rows_ * step_.y + kOverlap;
@@ -284,7 +303,7 @@ class Tiler {
         const Point corner{14, 28};
         for (const Laid& laid : table_.pieces) {
             draw_piece(*laid.piece, corner + laid.at * factor, factor, pen);
-            pen.words(laid.piece->name,
+            pen.words(term(sheets_.language, laid.piece->name),
                       corner + (laid.at + middle_of(laid.piece->outline)) * factor,
                       2.5,
                       Align::middle,
@@ -296,17 +315,19 @@ class Tiler {
                 draw_cell(row, column, corner, factor, pen);
             }
         }
-        double baseline = paper_.height - 26;
-        for (const std::string& line :
-             {std::string("Print at 100 % (actual size). On tile A1 measure the square of 100 mm, "
-                          "and that of 2 in, both ways, before anything is cut."),
-              "Lay the tiles cross on cross and paste them where they overlap (" +
-                  format_number(kOverlap, 0) + " mm). All lengths in mm; " + allowance_words() +
-                  ".",
-              std::string("Facings have the ordered shape. Backs, foreparts, sleeves and legs are "
-                          "drafts from the man's measures: sew a toile first and fit it.")}) {
-            pen.words(line, {14, baseline}, 2.9);
-            baseline += 4.2;
+        double baseline = paper_.height - 29;
+        const Language language = sheets_.language;
+        for (const std::string& words :
+             {say(language, messages::kMapPrint),
+              say(language,
+                  messages::kMapPaste,
+                  {number_words(language, kOverlap, 0), allowance_words()}),
+              say(language, messages::kMapDrafts)}) {
+            for (const std::string& line :
+                 ruler_.lines(words, sheet::roman(2.9), paper_.width - 28)) {
+                pen.words(line, {14, baseline}, 2.9);
+                baseline += 3.8;
+            }
         }
         std::move(pen).put_on(page);
         return page;
@@ -383,18 +404,24 @@ Chain placed(const Chain& chain, Point at, double factor) {
     return moved;
 }
 
-}  // namespace
+double thin_line(double factor) {
+    return factor < 0.5 ? 0.13 : sheet::kNarrow;
+}
 
-void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
-    const double thin = factor < 0.5 ? 0.13 : sheet::kNarrow;
-    const bool allowed = piece.cut != piece.outline;
-    pen.chain(placed(piece.cut, at, factor),
+/// Where to cut, and where to sew if that is another line.
+void draw_outlines(const PatternPiece& piece, Point at, double factor, Pen& cut, Pen& sew) {
+    cut.chain(placed(piece.cut, at, factor),
               true,
               factor < 0.5 ? 0.25 : sheet::kWide,
               LineKind::continuous);
-    if (allowed) {
-        pen.chain(placed(piece.outline, at, factor), true, thin, LineKind::dashed);
+    if (piece.cut != piece.outline) {
+        sew.chain(placed(piece.outline, at, factor), true, thin_line(factor), LineKind::dashed);
     }
+}
+
+/// Folds, grain, notches and buttons.
+void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    const double thin = thin_line(factor);
     for (const Chain& line : piece.lines) {
         pen.chain(placed(line, at, factor), false, thin, LineKind::chain);
     }
@@ -410,15 +437,11 @@ void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
     }
 }
 
-std::vector<std::string> cutting_words(const PatternPiece& piece) {
-    std::string cut = "cut " + std::to_string(piece.number);
-    cut += piece.paired && piece.number > 1 ? ", half of them mirrored" : "";
-    cut += piece.on_fold ? ", left edge on the fold" : "";
-    std::vector<std::string> words{piece.garment + ": " + piece.name, cut};
-    if (!piece.cloth.name.empty()) {
-        words.push_back(piece.cloth.name + (piece.lined ? ", and lining" : ""));
-    }
-    return words;
+}  // namespace
+
+void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    draw_outlines(piece, at, factor, pen, pen);
+    draw_inside(piece, at, factor, pen);
 }
 
 std::vector<Page> lay_out_tiles(const WorkshopSheets& sheets,
@@ -439,22 +462,29 @@ Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type) {
     page.width = table.width + 2 * edge;
     page.height = table.height + 2 * edge;
     page.paper = {0xff, 0xff, 0xff};
-    int number = 0;
+    // What a knife follows, what is sewn, what is only marked, and words lie in layers of their
+    // own.
+    Pen cut("cut", ruler);
+    Pen sew("sew", ruler);
+    Pen mark("mark", ruler);
+    Pen words("words", ruler);
     for (const Laid& laid : table.pieces) {
         const Point at = laid.at + Point{edge, edge};
-        Pen pen("piece-" + std::to_string(++number) + "-" + laid.piece->name, ruler);
-        draw_piece(*laid.piece, at, 1, pen);
+        draw_outlines(*laid.piece, at, 1, cut, sew);
+        draw_inside(*laid.piece, at, 1, mark);
         Point words_at = middle_of(laid.piece->outline) + at;
-        for (const std::string& line : cutting_words(*laid.piece)) {
-            pen.words(line, words_at, 4, Align::middle);
+        for (const std::string& line : cutting_words(*laid.piece, sheets.language)) {
+            words.words(line, words_at, 4, Align::middle);
             words_at.y += 5;
         }
-        std::move(pen).put_on(page);
+    }
+    for (Pen* pen : {&cut, &sew, &mark, &words}) {
+        std::move(*pen).put_on(page);
     }
     Document document;
     document.title = sheet::on_one_line(sheets.title);
     document.author = sheet::on_one_line(sheets.drawn_by);
-    document.description = "Pattern pieces at full size: " + document.title + ".";
+    document.description = say(sheets.language, messages::kTailorsSheets, {document.title});
     document.pages.push_back(std::move(page));
     return document;
 }

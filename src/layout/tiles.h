@@ -16,7 +16,7 @@ namespace platewright {
 void draw_piece(const PatternPiece& piece, Point at, double factor, sheet::Pen& pen);
 
 /// Name, number and cloth of a piece, a line each.
-std::vector<std::string> cutting_words(const PatternPiece& piece);
+std::vector<std::string> cutting_words(const PatternPiece& piece, Language language);
 
 /// The map of the tiles, then the tiles; the first carries the squares to check the printer by.
 std::vector<Page> lay_out_tiles(const WorkshopSheets& sheets,

@@ -8,25 +8,30 @@
 #include <functional>
 #include <utility>
 
-#include "base/text.h"
+#include "layout/flow.h"
 #include "layout/pen.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
 #include "layout/tiles.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
 
 using sheet::Pen;
 
-constexpr double kMargin = 14;
-constexpr double kHead = 24;
-constexpr double kFoot = 16;
 /// Between a garment and its first dimension line, and from one to the next.
-constexpr double kLane = 7.5;
-/// Between cells.
-constexpr double kApart = 6;
-constexpr double kTableType = 2.75;
+constexpr double kFirstLane = 4;
+constexpr double kLane = 7;
+/// Between cells of a row.
+constexpr double kApart = 4;
+/// A line of words under a drawing.
+constexpr double kLabel = 5.6;
+/// Type under pieces, and from line to line.
+constexpr double kPieceType = 2.5;
+constexpr double kPieceLine = 3.1;
 
 /// Everything that stands round a view, mm on paper.
 struct Lanes {
@@ -47,116 +52,123 @@ struct Lanes {
     }
 
     [[nodiscard]] double room(DimensionSide side) const {
-        return at(side).empty() ? 1 : 5 + kLane * static_cast<double>(at(side).size());
+        return at(side).empty() ? 0.5 : 2.5 + kLane * static_cast<double>(at(side).size());
     }
 };
 
 /// Puts one thing after another on pages.
 class Sheets {
   public:
-    Sheets(const WorkshopSheets& sheets, const Paper& paper, const Typesetter& type)
-        : sheets_(sheets), paper_(paper), ruler_(type) {}
+    Sheets(const WorkshopSheets& sheets,
+           const Paper& paper,
+           const Typesetter& type,
+           Diagnostics& to)
+        : sheets_(sheets),
+          paper_(paper),
+          ruler_(type),
+          flow_({paper,
+                 std::string(language_code(sheets.language)),
+                 sheets.title,
+                 sheets.subtitle,
+                 sheets.subtitle},
+                ruler_,
+                to) {}
 
-    std::vector<Page> lay_out() {
+    void lay_out(Document& document) {
+        put_opening();
         for (const std::string& name : sheets_.order) {
             if (name == "flats") {
                 put_flats();
                 put_tables(sheets_.measures);
-            } else if (name == "placement") {
+            } else if (name == "placement" && !sheets_.placements.empty()) {
+                flow_.new_page();
+                flow_.heading(say(messages::kPlacement));
                 put_placements();
                 put_tables(sheets_.placement_tables);
-            } else if (name == "pieces") {
+            } else if (name == "pieces" && !sheets_.pieces.empty()) {
+                flow_.new_page();
                 put_pieces();
             } else if (name == "materials") {
-                begin_page("Materials");
+                flow_.new_page();
+                flow_.heading(say(messages::kMaterials));
                 put_tables(sheets_.materials);
             }
         }
-        put_feet();
+        flow_.finish(document);
         if (std::ranges::find(sheets_.order, "full size") != sheets_.order.end()) {
             for (Page& page : lay_out_tiles(sheets_, paper_, ruler_)) {
-                pages_.push_back(std::move(page));
+                document.pages.push_back(std::move(page));
             }
         }
-        return std::move(pages_);
     }
 
   private:
     const WorkshopSheets& sheets_;
     const Paper& paper_;
     sheet::Ruler ruler_;
-    std::vector<Page> pages_;
-    double y_ = 0;
+    sheet::Flow flow_;
 
-    [[nodiscard]] double bottom() const { return paper_.height - kFoot; }
-
-    [[nodiscard]] double room() const { return paper_.width - 2 * kMargin; }
-
-    void begin_page(const std::string& what) {
-        Page page;
-        page.width = paper_.width;
-        page.height = paper_.height;
-        page.paper = sheet::kPaper;
-        pages_.push_back(std::move(page));
-        Pen head("heading", ruler_);
-        head.heading(sheet::on_one_line(sheets_.title), {kMargin, kMargin + 4}, 5);
-        head.words(what, {paper_.width - kMargin, kMargin + 4}, 3.4, Align::end, 0, true);
-        head.line({kMargin, kMargin + 6.6}, {paper_.width - kMargin, kMargin + 6.6});
-        std::move(head).put_on(pages_.back());
-        y_ = kHead;
-        heading_ = what;
+    [[nodiscard]] std::string say(const Message& message,
+                                  std::initializer_list<std::string_view> parts = {}) const {
+        return platewright::say(sheets_.language, message, parts);
     }
 
-    std::string heading_;
-
-    void put_feet() {
-        for (std::size_t i = 0; i < pages_.size(); ++i) {
-            Pen foot("foot", ruler_);
-            const double baseline = paper_.height - kMargin + 4.5;
-            foot.words(sheet::on_one_line(sheets_.subtitle),
-                       {kMargin, baseline},
-                       2.5,
-                       Align::start,
-                       0,
-                       true);
-            foot.words(std::to_string(i + 1), {paper_.width / 2, baseline}, 2.5, Align::middle);
-            foot.heading(sheet::kColophon, {paper_.width - kMargin, baseline}, 2.5, Align::end);
-            std::move(foot).put_on(pages_[i]);
+    /// Whom the sheets are for, what they say, and what is where.
+    void put_opening() {
+        flow_.title(sheets_.title, sheets_.subtitle);
+        flow_.contents();
+        flow_.space(flow_.style().leading);
+        put_table(sheets_.man);
+        if (!sheets_.notes.empty()) {
+            flow_.heading(say(messages::kNotes), 2);
+            flow_.items(sheets_.notes, "•");
+        }
+        flow_.space(flow_.style().leading / 2);
+        if (!sheets_.source.empty()) {
+            flow_.paragraph(say(messages::kSource, {sheets_.source}), sheet::Voice::small);
+        }
+        if (!sheets_.drawn_by.empty()) {
+            flow_.paragraph(say(messages::kDrawnBy, {sheets_.drawn_by}),
+                            sheet::Voice::small_italic);
         }
     }
 
-    /// A cell of that size, drawn with its corner at the place it is given.
+    using Items = std::vector<Placed>;
+
+    /// A cell of that size, drawn with its corner at the place it is given; the row is that high.
     struct Cell {
         double width = 0;
         double height = 0;
-        std::function<void(Point)> draw;
+        std::function<void(Items& on, Point corner, double row)> draw;
     };
 
-    /// Cells in rows, each row in the middle of the page; as many pages as it takes.
-    void put_cells(const std::vector<Cell>& cells, const std::string& what) {
-        begin_page(what);
+    /// Cells in rows, each row in the middle of the page. `outline`: the first row's entry.
+    void put_cells(const std::vector<Cell>& cells, const std::string& outline) {
+        const double room = flow_.width();
         for (std::size_t first = 0; first < cells.size();) {
             double width = 0;
-            double height = 0;
+            sheet::Slab slab;
+            if (first == 0 && !outline.empty()) {
+                slab.outline = outline;
+                slab.anchor = outline;
+            }
             std::size_t end = first;
             while (end < cells.size() &&
-                   (end == first || width + kApart + cells[end].width <= room() + 0.01)) {
+                   (end == first || width + kApart + cells[end].width <= room + 0.01)) {
                 width += cells[end].width + (end == first ? 0 : kApart);
-                height = std::max(height, cells[end].height);
+                slab.height = std::max(slab.height, cells[end].height);
                 ++end;
-            }
-            if (y_ + height > bottom() && y_ > kHead + 0.01) {
-                begin_page(what);
             }
             // Space left over goes between the cells and beside them alike.
             const auto number = static_cast<double>(end - first);
-            const double air = std::max(0.0, room() - width) / (number + 1);
-            double x = kMargin + air;
+            const double air = std::max(0.0, room - width) / (number + 1);
+            double x = air;
             for (; first < end; ++first) {
-                cells[first].draw({x, y_});
+                cells[first].draw(slab.pictures, {x, 0}, slab.height);
                 x += cells[first].width + kApart + air;
             }
-            y_ += height + kApart;
+            slab.space_before = kApart;
+            flow_.slab(std::move(slab));
         }
     }
 
@@ -169,27 +181,28 @@ class Sheets {
             const double above = lanes.room(DimensionSide::above);
             const double width =
                 left + view.picture.frame.width() * factor + lanes.room(DimensionSide::right);
-            const double height =
-                above + view.picture.frame.height() * factor + lanes.room(DimensionSide::below) + 7;
-            cells.push_back({width, height, [=, this, &view](Point cell) {
-                                 const Lanes round(view.dimensions);
-                                 const Point corner = cell + Point{left, above};
-                                 draw_view(view.picture, corner, factor, false);
-                                 draw_dimensions(view.picture.frame, round, corner, factor);
-                                 label(view.picture.title,
-                                       view.picture.scale,
-                                       {cell.x + width / 2, cell.y + height - 2});
-                             }});
+            const double height = above + view.picture.frame.height() * factor +
+                                  lanes.room(DimensionSide::below) + kLabel;
+            cells.push_back(
+                {width, height, [=, this, &view](Items& on, Point cell, double row) {
+                     const Lanes round(view.dimensions);
+                     const Point corner = cell + Point{left, above};
+                     draw_view(view.picture, corner, factor, false, on);
+                     draw_dimensions(view.picture.frame, round, corner, factor, on);
+                     const double middle = corner.x + view.picture.frame.width() * factor / 2;
+                     label(view.picture.title, view.picture.scale, {middle, row - 1.4}, on);
+                 }});
         }
-        put_cells(cells, "Flats");
+        flow_.new_page();
+        put_cells(cells, say(messages::kFlats));
     }
 
-    void draw_view(const Figure& picture, Point corner, double factor, bool framed) {
+    void draw_view(const Figure& picture, Point corner, double factor, bool framed, Items& on) {
         Placed placed{corner - Point{picture.frame.left, picture.frame.top} * factor,
                       factor,
                       picture.drawing};
         placed.drawing.root.name = "flat";
-        pages_.back().items.push_back(std::move(placed));
+        on.push_back(std::move(placed));
         if (framed) {
             Pen pen("edge", ruler_);
             const Point size{picture.frame.width() * factor, picture.frame.height() * factor};
@@ -197,11 +210,12 @@ class Sheets {
                       true,
                       0.13,
                       sheet::LineKind::continuous);
-            std::move(pen).put_on(pages_.back());
+            std::move(pen).put_on(on);
         }
     }
 
-    void draw_dimensions(const Rect& frame, const Lanes& lanes, Point corner, double factor) {
+    void draw_dimensions(
+        const Rect& frame, const Lanes& lanes, Point corner, double factor, Items& on) {
         Pen pen("dimensions", ruler_);
         const auto on_paper = [&](Point p) {
             return corner + (p - Point{frame.left, frame.top}) * factor;
@@ -211,7 +225,7 @@ class Sheets {
                                          DimensionSide::right,
                                          DimensionSide::above,
                                          DimensionSide::below}) {
-            double lane = 4;
+            double lane = kFirstLane;
             for (const Dimension* each : lanes.at(side)) {
                 const Point a = on_paper(each->from);
                 const Point b = on_paper(each->to);
@@ -226,11 +240,11 @@ class Sheets {
         for (const Dimension* each : lanes.at(DimensionSide::beside)) {
             beside(pen, *each, on_paper(each->from), on_paper(each->to));
         }
-        std::move(pen).put_on(pages_.back());
+        std::move(pen).put_on(on);
     }
 
     /// With extension lines from both points to the line at `at`.
-    static void outside(Pen& pen, const Dimension& each, Point a, Point b, double at) {
+    void outside(Pen& pen, const Dimension& each, Point a, Point b, double at) const {
         const bool upright = each.way == DimensionWay::down;
         const Point from = upright ? Point{at, a.y} : Point{a.x, at};
         const Point to = upright ? Point{at, b.y} : Point{b.x, at};
@@ -243,7 +257,7 @@ class Sheets {
         pen.dimension(from, to, 0, words_of(each));
     }
 
-    static void beside(Pen& pen, const Dimension& each, Point a, Point b) {
+    void beside(Pen& pen, const Dimension& each, Point a, Point b) const {
         if (each.way == DimensionWay::across) {
             b.y = a.y;
         } else if (each.way == DimensionWay::down) {
@@ -252,15 +266,22 @@ class Sheets {
         pen.dimension(a, b, each.aside, words_of(each));
     }
 
-    static std::string words_of(const Dimension& each) {
-        return format_number(each.mm(), 0) + (each.stated ? " (" + each.stated->printed + ")" : "");
+    /// Millimetres, and the order's own words or its own unit.
+    [[nodiscard]] std::string words_of(const Dimension& each) const {
+        return number_words(sheets_.language, each.mm(), each.stated ? 1 : 0) + " (" +
+               (each.stated ? each.stated->printed : in_eighths(each.mm(), sheets_.unit)) + ")";
     }
 
-    void label(const std::string& title, double scale, Point at) {
+    void label(const std::string& title, double scale, Point at, Items& on) {
         Pen pen("label", ruler_);
-        std::string words = title + "   1 : " + format_number(scale, 0);
-        pen.words(words, at, 3.2, Align::middle, 0, true);
-        std::move(pen).put_on(pages_.back());
+        pen.words(say(messages::kViewAtScale,
+                      {term(sheets_.language, title), number_words(sheets_.language, scale, 0)}),
+                  at,
+                  3.2,
+                  Align::middle,
+                  0,
+                  true);
+        std::move(pen).put_on(on);
     }
 
     void put_placements() {
@@ -268,16 +289,17 @@ class Sheets {
         for (const PlacementView& view : sheets_.placements) {
             const double factor = 1 / view.picture.scale;
             const double width = view.picture.frame.width() * factor;
-            const double height = view.picture.frame.height() * factor + 8;
+            const double height = view.picture.frame.height() * factor + kLabel + 1;
             cells.push_back(
-                {width, height, [=, this, &view](Point cell) {
-                     draw_view(view.picture, cell, factor, true);
-                     draw_dimensions(view.picture.frame, Lanes(view.dimensions), cell, factor);
-                     label(
-                         view.title, view.picture.scale, {cell.x + width / 2, cell.y + height - 3});
+                {width, height, [=, this, &view](Items& on, Point cell, double row) {
+                     const Point corner = cell + Point{0, row - height};
+                     draw_view(view.picture, corner, factor, true, on);
+                     draw_dimensions(
+                         view.picture.frame, Lanes(view.dimensions), corner, factor, on);
+                     label(view.title, view.picture.scale, {cell.x + width / 2, row - 1.8}, on);
                  }});
         }
-        put_cells(cells, "Placement");
+        put_cells(cells, {});
     }
 
     void put_tables(const std::vector<WorkshopTable>& tables) {
@@ -286,98 +308,69 @@ class Sheets {
         }
     }
 
+    /// A title that stays with its table; no row or remark stands alone on a page.
     void put_table(const WorkshopTable& table) {
-        if (pages_.empty()) {
-            begin_page(table.title);
+        if (table.rows.empty()) {
+            return;
         }
-        if (y_ + 24 > bottom()) {
-            begin_page(heading_);
+        sheet::Table made;
+        for (std::size_t i = 0; i < table.headings.size(); ++i) {
+            made.columns.push_back({table.headings[i],
+                                    i >= table.numbers ? Align::end : Align::start,
+                                    i == table.wide});
         }
-        put_line(table.title, 3.6, true);
-        put_row(table.headings, table.shares, true);
-        for (const TableRow& row : table.rows) {
-            put_row(row, table.shares, false);
+        for (const WorkshopRow& row : table.rows) {
+            sheet::TableRow& to = made.rows.emplace_back();
+            to.heading = row.size() == 1;
+            for (const std::string& words : row) {
+                sheet::Cell cell;
+                cell.words = words;
+                cell.voice = to.heading ? sheet::Voice::italic : sheet::Voice::small;
+                to.cells.push_back(std::move(cell));
+            }
         }
-        y_ += 1.5;
+        flow_.space(flow_.style().leading * 0.6);
+        flow_.heading(table.title, 2);
+        std::vector<sheet::Slab> slabs = sheet::table_slabs(made, flow_.width(), flow_.press());
+        for (std::size_t i = 0; i < slabs.size(); ++i) {
+            const bool last = i + 1 == slabs.size();
+            const bool at_end = i + 3 >= slabs.size() || i < 2;
+            slabs[i].keep_with_next |= last ? !table.remarks.empty() : at_end;
+            flow_.slab(std::move(slabs[i]));
+        }
+        flow_.space(1.5);
         for (const std::string& remark : table.remarks) {
-            for (const std::string& line : ruler_.lines(remark, sheet::italic(2.5), room())) {
-                if (y_ + 4 > bottom()) {
-                    begin_page(heading_);
-                }
-                Pen pen("remark", ruler_);
-                pen.words(line, {kMargin, y_ + 2.2}, 2.5, Align::start, 0, true);
-                std::move(pen).put_on(pages_.back());
-                y_ += 3.1;
-            }
+            flow_.paragraph(remark, sheet::Voice::small_italic);
         }
-        y_ += 5;
-    }
-
-    void put_line(const std::string& words, double size, bool capitals) {
-        Pen pen("heading", ruler_);
-        if (capitals) {
-            pen.heading(words, {kMargin, y_ + size}, size);
-        } else {
-            pen.words(words, {kMargin, y_ + size}, size);
-        }
-        std::move(pen).put_on(pages_.back());
-        y_ += size * 1.5;
-    }
-
-    /// One row; the words of a cell are broken where its column ends.
-    void put_row(const TableRow& row, const std::vector<double>& shares, bool heading) {
-        std::vector<std::vector<std::string>> cells;
-        std::size_t lines = 1;
-        const Type type = heading ? sheet::italic(kTableType) : sheet::roman(kTableType);
-        for (std::size_t i = 0; i < row.size(); ++i) {
-            cells.push_back(ruler_.lines(row[i], type, room() * shares[i] - 3));
-            lines = std::max(lines, cells.back().size());
-        }
-        const double height = static_cast<double>(lines) * kTableType * 1.22 + 1.2;
-        if (y_ + height > bottom()) {
-            begin_page(heading_);
-        }
-        Pen pen("table", ruler_);
-        double x = kMargin;
-        for (std::size_t i = 0; i < cells.size(); ++i) {
-            double baseline = y_ + kTableType;
-            for (const std::string& line : cells[i]) {
-                pen.words(line, {x, baseline}, kTableType, Align::start, 0, heading);
-                baseline += kTableType * 1.22;
-            }
-            x += room() * shares[i];
-        }
-        pen.line({kMargin, y_ + height - 0.4},
-                 {kMargin + room(), y_ + height - 0.4},
-                 heading ? 0.25 : 0.09);
-        std::move(pen).put_on(pages_.back());
-        y_ += height;
     }
 
     /// The cutting list: every piece to one scale, with what to cut.
     void put_pieces() {
         constexpr double scale = 10;
+        flow_.heading(say(messages::kViewAtScale, {say(messages::kPieces), "10"}));
         std::vector<Cell> cells;
         for (const PatternPiece& piece : sheets_.pieces) {
             Rect box;
             for (const Point p : piece.cut) {
                 box.include(p);
             }
-            const std::vector<std::string> words = cutting_words(piece);
+            const std::vector<std::string> words = cutting_words(piece, sheets_.language);
             double widest = box.width() / scale;
             for (const std::string& line : words) {
-                widest = std::max(widest, ruler_.width(line, sheet::italic(2.5)));
+                widest = std::max(widest, ruler_.width(line, sheet::italic(kPieceType)));
             }
             const double drawn = box.height() / scale;
-            cells.push_back(
-                {widest,
-                 drawn + 4 + 3.1 * static_cast<double>(words.size()),
-                 [=, this, &piece](Point cell) { put_piece(piece, box, cell, widest); }});
+            cells.push_back({widest,
+                             drawn + 5 + kPieceLine * static_cast<double>(words.size()),
+                             [=, this, &piece](Items& on, Point cell, double) {
+                                 put_piece(piece, box, cell, widest, on);
+                             }});
         }
-        put_cells(cells, "Pieces   1 : 10");
+        put_cells(cells, {});
     }
 
-    void put_piece(const PatternPiece& piece, const Rect& box, Point cell, double width) {
+    void put_piece(
+        const PatternPiece& piece, const Rect& box, Point cell, double width, Items& on) {
         constexpr double factor = 0.1;
         Pen pen("piece", ruler_);
         const double middle = cell.x + width / 2;
@@ -385,21 +378,41 @@ class Sheets {
         draw_piece(piece, corner - Point{box.left, box.top} * factor, factor, pen);
         double baseline = cell.y + box.height() * factor + 4.4;
         bool first = true;
-        for (const std::string& line : cutting_words(piece)) {
-            pen.words(line, {middle, baseline}, 2.5, Align::middle, 0, !first);
-            baseline += 3.1;
+        for (const std::string& line : cutting_words(piece, sheets_.language)) {
+            pen.words(line, {middle, baseline}, kPieceType, Align::middle, 0, !first);
+            baseline += kPieceLine;
             first = false;
         }
-        std::move(pen).put_on(pages_.back());
+        std::move(pen).put_on(on);
     }
 };
 
 }  // namespace
 
+std::vector<std::string> cutting_words(const PatternPiece& piece, Language language) {
+    const bool mirrored = piece.paired && piece.number > 1;
+    std::string cut = say(language,
+                          mirrored ? messages::kCutMirrored : messages::kCut,
+                          {std::to_string(piece.number)});
+    if (piece.on_fold) {
+        cut = say(language, messages::kOnTheFold, {cut});
+    }
+    std::vector<std::string> words{say(language,
+                                       messages::kNameAndValue,
+                                       {term(language, piece.garment), term(language, piece.name)}),
+                                   cut};
+    if (!piece.cloth.name.empty()) {
+        words.push_back(piece.lined ? say(language, messages::kAndLining, {piece.cloth.name})
+                                    : piece.cloth.name);
+    }
+    return words;
+}
+
 int flat_scale(const Rect& frame, const Paper& paper) {
+    const Rect area = sheet::TextStyle(paper).area;
     for (const int scale : {2, 5, 10}) {
-        if (frame.width() / scale + 36 <= paper.width - 2 * kMargin &&
-            frame.height() / scale + 44 <= paper.height - kHead - kFoot) {
+        if (frame.width() / scale + 24 <= area.width() &&
+            frame.height() / scale + 30 <= area.height()) {
             return scale;
         }
     }
@@ -407,9 +420,10 @@ int flat_scale(const Rect& frame, const Paper& paper) {
 }
 
 int placement_scale(const Rect& frame, const Paper& paper) {
-    const double half = (paper.width - 2 * kMargin - 6) / 2;
+    const Rect area = sheet::TextStyle(paper).area;
+    const double half = (area.width() - kApart) / 2;
     for (const int scale : {1, 2, 5}) {
-        if (frame.width() / scale <= half && frame.height() / scale <= paper.height * 0.42) {
+        if (frame.width() / scale <= half && frame.height() / scale <= area.height() * 0.45) {
             return scale;
         }
     }
@@ -418,20 +432,15 @@ int placement_scale(const Rect& frame, const Paper& paper) {
 
 Document lay_out_workshop(const WorkshopSheets& sheets,
                           const Paper& paper,
-                          const Typesetter& type) {
+                          const Typesetter& type,
+                          Diagnostics& to) {
     Document document;
     document.title = sheet::on_one_line(sheets.title);
     document.author = sheet::on_one_line(sheets.drawn_by);
     document.subject = sheet::on_one_line(sheets.subtitle);
-    document.description = "Tailor's sheets: " + document.title + ".";
-    document.pages = Sheets(sheets, paper, type).lay_out();
-    if (document.pages.empty()) {
-        Page blank;
-        blank.width = paper.width;
-        blank.height = paper.height;
-        blank.paper = sheet::kPaper;
-        document.pages.push_back(std::move(blank));
-    }
+    document.description = say(sheets.language, messages::kTailorsSheets, {document.title});
+    document.language = std::string(language_code(sheets.language));
+    Sheets(sheets, paper, type, to).lay_out(document);
     return document;
 }
 

@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "base/diagnostic.h"
+#include "base/language.h"
 #include "compose/figure.h"
 #include "layout/layout.h"
 #include "pattern/dimensions.h"
@@ -28,17 +30,18 @@ struct PlacementView {
     std::vector<Dimension> dimensions;
 };
 
-/// A row of a table.
-using TableRow = std::vector<std::string>;
+/// A row of a table; one field alone is a heading across it.
+using WorkshopRow = std::vector<std::string>;
 
-/// A table with its headings; the first column is wide.
+/// A table with its headings.
 struct WorkshopTable {
     std::string title;
-    TableRow headings;
-    std::vector<TableRow> rows;
+    WorkshopRow headings;
+    std::vector<WorkshopRow> rows;
     std::vector<std::string> remarks;
-    /// Shares of the width for the columns.
-    std::vector<double> shares;
+    /// The column that takes what width is left over; from `numbers` on they are set to the right.
+    std::size_t wide = 0;
+    std::size_t numbers = 99;
 };
 
 /// Everything the sheets are made from.
@@ -46,12 +49,18 @@ struct WorkshopSheets {
     std::string title;
     std::string subtitle;
     std::string drawn_by;
+    std::string source;
     std::vector<std::string> notes;
+    Language language = Language::english;
+    /// In which lengths are printed beside the millimetres.
+    OwnUnit unit;
     /// In the order they are to be printed: `flats`, `placement`, `pieces`, `materials`, `full
     /// size`.
     std::vector<std::string> order;
     std::vector<MeasuredView> flats;
     std::vector<PlacementView> placements;
+    /// The man, and the garments.
+    WorkshopTable man;
     std::vector<WorkshopTable> measures;
     std::vector<WorkshopTable> placement_tables;
     std::vector<WorkshopTable> materials;
@@ -69,11 +78,14 @@ int flat_scale(const Rect& frame, const Paper& paper);
 int placement_scale(const Rect& frame, const Paper& paper);
 
 /// The sheets, as many pages as are needed. A scale that does not fit is made smaller.
-Document lay_out_workshop(const WorkshopSheets& sheets, const Paper& paper, const Typesetter& type);
+Document lay_out_workshop(const WorkshopSheets& sheets,
+                          const Paper& paper,
+                          const Typesetter& type,
+                          Diagnostics& to);
 
 /// All pieces side by side at full size on one page as large as they need, for a cutter or a
-/// plotter: each in a layer of its own, the lines to cut in the layer `cut`, those to draw in
-/// `mark`.
+/// plotter. Layers: `cut` for the knife, `sew` for seam lines, `mark` for folds, grain, notches and
+/// buttons, `words`.
 Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type);
 
 }  // namespace platewright

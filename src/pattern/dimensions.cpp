@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <numeric>
+#include <variant>
 
 #include "pattern/shapes.h"
 
@@ -104,6 +106,15 @@ class Measuring {
                 shoulder->back(),
                 shoulder->front(),
                 "shoulder");
+            const Chain* base = flat_.guide("epaulette-left-base");
+            if (base != nullptr && flat_.part("epaulette-left") != nullptr) {
+                add("epaulette beyond the shoulder",
+                    Way::along,
+                    Side::beside,
+                    middle(*base),
+                    shoulder->back(),
+                    "shoulder");
+            }
         }
         sleeve();
         lapel();
@@ -120,8 +131,11 @@ class Measuring {
             return;
         }
         add("sleeve", Way::along, Side::beside, hem->back(), hole->front()).aside = 7;
+        // Along the sleeve: the corners of edge and hem need not lie square to one another.
+        const Point down = sleeve_direction();
+        const Point rise = down * -dot(middle(*hem) - middle(*edge), down);
         Dimension& height =
-            add("cuff height", Way::along, Side::beside, hem->back(), edge->back(), "cuff");
+            add("cuff height", Way::along, Side::beside, hem->back(), hem->back() + rise, "cuff");
         height.stated = stated_.cuff_height;
         add("cuff width above", Way::along, Side::beside, edge->front(), edge->back(), "cuff");
         add("cuff width below", Way::along, Side::beside, hem->back(), hem->front(), "cuff");
@@ -153,13 +167,23 @@ class Measuring {
         }
     }
 
-    /// From the first button to the second, and from the upper end to the first.
+    /// From the first button to the second, and from the end of their line to the first.
     void buttons(std::string_view part_begins, const char* what, const char* frame) {
         for (const FlatPart& part : flat_.parts) {
             for (const FlatRow& row : part.rows) {
                 if (part.name.starts_with(part_begins) && row.kind == FlatRow::Kind::buttons &&
                     row.at.size() > 1) {
                     add(what, Way::along, Side::beside, row.at[1], row.at[0], frame).aside = 4;
+                    constexpr double told_from = 4;
+                    if (!row.line.empty() && length(row.line.front() - row.at[0]) > told_from) {
+                        add("first button below the end",
+                            Way::along,
+                            Side::beside,
+                            row.at[0],
+                            row.line.front(),
+                            frame)
+                            .aside = 4;
+                    }
                     return;
                 }
             }
@@ -189,6 +213,17 @@ class Measuring {
             Dimension& depth = add(
                 "pocket flap depth", Way::down, Side::beside, {x, box.bottom}, {x, box.top}, frame);
             depth.aside = beyond ? -5 : 5;
+            const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
+            if (hem.y > box.bottom) {
+                const double inner = box.centre().x;
+                add("pocket above the hem",
+                    Way::down,
+                    Side::beside,
+                    {inner, hem.y},
+                    {inner, box.bottom},
+                    frame)
+                    .aside = 0;
+            }
             buttons(part.name, "pocket button spacing", frame);
         }
     }
@@ -197,8 +232,20 @@ class Measuring {
         for (const char* name : {"turnback-left", "turnback-short-left"}) {
             const Chain* edge = flat_.guide(std::string(name) + "-edge");
             const Chain* fold = flat_.guide(std::string(name) + "-fold");
-            if (flat_.part(name) == nullptr || edge == nullptr || fold == nullptr) {
+            const FlatPart* part = flat_.part(name);
+            if (part == nullptr || edge == nullptr || fold == nullptr) {
                 continue;
+            }
+            for (const FlatRow& row : part->rows) {
+                if (row.kind == FlatRow::Kind::buttons && !part->outline.empty()) {
+                    const Point at = row.at.front();
+                    add("turnback button above the hem",
+                        Way::down,
+                        Side::beside,
+                        {at.x, shapes::box(part->outline.front()).bottom},
+                        at,
+                        "skirts");
+                }
             }
             add((std::string(what) + " length").c_str(),
                 Way::along,
@@ -270,7 +317,7 @@ class Measuring {
         }
         if (const Chain* side = flat_.guide("side-back-left-seam")) {
             const Point other{-side->front().x, side->front().y};
-            add("width of the back", Way::across, Side::above, side->front(), other);
+            add("width of the back", Way::across, Side::beside, side->front(), other).aside = 3;
             add("between the hip buttons",
                 Way::across,
                 Side::beside,
@@ -377,6 +424,35 @@ double Dimension::mm() const {
             break;
     }
     return length(to - from);
+}
+
+OwnUnit own_unit_of(const Uniform& uniform) {
+    for (PropertyId id = 0; id < properties().size(); ++id) {
+        const auto* measure = std::get_if<Measure>(&uniform.value(id));
+        if (measure == nullptr || uniform.decided[id].chain.back().strength == Strength::initial) {
+            continue;
+        }
+        for (const LengthUnit& unit : length_units()) {
+            const bool metric = unit.name == "mm" || unit.name == "cm" || unit.name == "m";
+            if (!metric && measure->printed.ends_with(" " + std::string(unit.name))) {
+                return {std::string(unit.name), unit.mm};
+            }
+        }
+    }
+    return {};
+}
+
+std::string in_eighths(double mm, const OwnUnit& unit) {
+    const long eighths = std::lround(mm / unit.mm * 8);
+    const long whole = eighths / 8;
+    const long rest = eighths % 8;
+    std::string words = whole > 0 || rest == 0 ? std::to_string(whole) : "";
+    if (rest > 0) {
+        const long divisor = std::gcd(rest, 8L);
+        words += (words.empty() ? "" : " ") + std::to_string(rest / divisor) + "/" +
+                 std::to_string(8 / divisor);
+    }
+    return words + " " + unit.name;
 }
 
 std::vector<Dimension> dimensions_of(const std::string& view,

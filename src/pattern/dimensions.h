@@ -37,6 +37,19 @@ struct Dimension {
     [[nodiscard]] double mm() const;
 };
 
+/// The unit in which a man's orders write.
+struct OwnUnit {
+    std::string name = "in";
+    double mm = 25.4;
+};
+
+/// The first unit of the trade that his uniform states a measure in, not a metric one; else the
+/// inch.
+OwnUnit own_unit_of(const Uniform& uniform);
+
+/// A length in that unit, to the nearest eighth: `3 1/2 in`.
+std::string in_eighths(double mm, const OwnUnit& unit);
+
 /// The dimensions of one view, those of the whole garment first.
 std::vector<Dimension> dimensions_of(const std::string& view,
                                      const Flat& flat,

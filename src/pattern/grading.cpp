@@ -179,7 +179,23 @@ class Facings {
         const double upper = station(middle(*edge));
         const double longer = sleeve_growth(along);
         const double height = stated_.cuff_height ? stated_.cuff_height->mm : lower - upper;
-        const std::array<Knot, 3> knots{{{0, 0}, {upper, lower - height / longer}, {lower, lower}}};
+        const double rise = height / longer;
+        // Edge and hem are moved as they are, without being bent.
+        const double most = std::min(rise, lower - upper) / 3;
+        const auto spread = [&](const Chain& line, double at) {
+            double far = 0;
+            for (const Point each : line) {
+                far = std::max(far, std::abs(station(each) - at));
+            }
+            return std::clamp(far + 0.5, 0.0, std::max(0.0, most));
+        };
+        const double above = spread(*edge, upper);
+        const double below = spread(*hem, lower);
+        const std::array<Knot, 5> knots{{{0, 0},
+                                         {upper - above, lower - rise - above},
+                                         {upper + above, lower - rise + above},
+                                         {lower - below, lower - below},
+                                         {lower, lower}}};
         const double at = station(p);
         const double shift = at <= 0 ? 0 : between(knots, at) - at;
         return trunk_.sleeve({p.x + along.x * shift * side, p.y + along.y * shift});
@@ -230,6 +246,10 @@ Hang hang_of(std::string_view view) {
         return Hang::legs;
     }
     return view.find("gaiter") != std::string_view::npos ? Hang::calf : Hang::trunk;
+}
+
+Point sleeve_direction() {
+    return unit(kSleeveHem - kSleeveTop);
 }
 
 Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, const Flat& flat) {

@@ -29,6 +29,9 @@ enum class Hang { trunk, legs, calf };
 /// By the name of the view: `flat-coat-front` hangs from the trunk.
 Hang hang_of(std::string_view view);
 
+/// The way down the wearer's left sleeve, on the flats of every man.
+Point sleeve_direction();
+
 /// Moves a flat drawn for the reference man to this one. Girths: the neck by the neck girth,
 /// shoulders and chest by the chest, the waist by the waist, the skirts by the hip girth. Lengths:
 /// above the waist by the nape to waist, sleeves by the arm, what hangs below by the inside leg.

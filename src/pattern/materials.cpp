@@ -10,6 +10,8 @@
 
 #include "base/text.h"
 #include "pattern/shapes.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
@@ -23,14 +25,6 @@ constexpr double kLoopWidth = 10;
 constexpr double kPipingEnd = 10;
 /// Thread for a length of seam sewn by hand. Common practice, no source.
 constexpr double kThreadPerSeam = 3.5;
-
-std::string metres(double mm) {
-    return format_number(mm / 1000, 2) + " m";
-}
-
-std::string square_metres(double mm2) {
-    return format_number(mm2 / 1e6, 3) + " m2";
-}
 
 std::string garment_of_view(const std::string& view) {
     for (const char* name : {"waistcoat", "breeches"}) {
@@ -76,6 +70,20 @@ class Count {
     std::string garment_;
     std::vector<MaterialLine> lines_;
 
+    [[nodiscard]] std::string number(double value, int decimals) const {
+        return number_words(rules_.language, value, decimals);
+    }
+
+    [[nodiscard]] std::string metres(double mm) const { return number(mm / 1000, 2); }
+
+    [[nodiscard]] std::string called(std::string_view name) const {
+        return term(rules_.language, name);
+    }
+
+    [[nodiscard]] std::string counted(const Message& message, int much, double mm) const {
+        return say(rules_.language, message, {std::to_string(much), metres(mm)});
+    }
+
     [[nodiscard]] bool counts(const std::string& garment) const {
         return garment_ == "man" || garment_ == garment;
     }
@@ -116,9 +124,13 @@ class Count {
             std::ceil(long_way / 50) * 50 / 1000,
             "m",
             lay.area / 1e6,
-            std::to_string(lay.number) + " pieces, finished " + square_metres(lay.area) +
-                "; laid out " + metres(long_way) + " of " + rules_.cloth_width_printed +
-                " cloth, " + format_number(share * 100, 0) + " % used; rounded up to 5 cm");
+            say(rules_.language,
+                messages::kLaySum,
+                {std::to_string(lay.number),
+                 number(lay.area / 1e6, 3),
+                 metres(long_way),
+                 rules_.cloth_width_printed,
+                 number(share * 100, 0)}));
     }
 
     void cloth() {
@@ -146,7 +158,7 @@ class Count {
                 continue;
             }
             const bool own = piece.garment == "coat" && coat != nullptr;
-            by_cloth[own ? coat->name : "unbleached linen"].take(piece);
+            by_cloth[own ? coat->name : called("unbleached linen")].take(piece);
         }
         for (const auto& [name, lay] : by_cloth) {
             add_lay("lining", name, lay);
@@ -163,7 +175,7 @@ class Count {
             }
         }
         if (lay.number > 0) {
-            add_lay("interlining", "stiff linen", lay);
+            add_lay("interlining", called("stiff linen"), lay);
         }
     }
 
@@ -224,20 +236,21 @@ class Count {
         std::string pattern = source_.uniform.word(property_id("lace.pattern"));
         std::string sum;
         if (run.loops > 0) {
-            sum += std::to_string(run.loops) + " loops with turn-ins " + metres(run.loop_length) +
-                   " + ";
+            sum += counted(messages::kLoopsSum, run.loops, run.loop_length) + " + ";
         }
         if (run.edges > 0) {
-            sum += std::to_string(run.edges) + " edges " + metres(run.edge_length) + " + ";
+            sum += counted(messages::kEdgesSum, run.edges, run.edge_length) + " + ";
         }
         if (run.marks > 0) {
-            sum += std::to_string(run.marks) + " marks " + metres(run.mark_length) + " + ";
+            sum += counted(messages::kMarksSum, run.marks, run.mark_length) + " + ";
         }
         const double net = run.loop_length + run.edge_length + run.mark_length;
         const double all = net * (1 + rules_.lace_waste);
-        sum += format_number(rules_.lace_waste * 100, 0) + " % waste; rounded up to 10 cm";
+        sum += waste(rules_.lace_waste);
         add("lace",
-            pattern == "none" || pattern.empty() ? name : name + ", " + pattern,
+            pattern == "none" || pattern.empty()
+                ? name
+                : name + ", " + choice_term(rules_.language, "lace.pattern", pattern),
             std::ceil(all / 100) / 10,
             "m",
             0,
@@ -252,9 +265,13 @@ class Count {
             std::ceil(all / 100) / 10,
             "m",
             0,
-            std::to_string(run.edges) + " edges " + metres(run.edge_length) + " + ends " +
-                metres(ends) + " + " + format_number(rules_.piping_waste * 100, 0) +
-                " %; rounded up to 10 cm");
+            counted(messages::kEdgesSum, run.edges, run.edge_length) + " + " +
+                say(rules_.language, messages::kEndsSum, {metres(ends)}) + " + " +
+                waste(rules_.piping_waste));
+    }
+
+    [[nodiscard]] std::string waste(double share) const {
+        return say(rules_.language, messages::kWasteSum, {number(share * 100, 0)});
     }
 
     /// Buttons of one metal and class.
@@ -278,7 +295,8 @@ class Count {
             for (const FlatPart& part : flat.parts) {
                 for (const FlatRow& row : part.rows) {
                     if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
-                        Buttons& of = by_class[row.material.name + ", " + class_of(row.size)];
+                        Buttons& of =
+                            by_class[row.material.name + ", " + called(class_of(row.size))];
                         // A pair of gaiters; one is drawn.
                         const int pair = garment_of_view(view) == "gaiters" ? 2 : 1;
                         of.number += pair * static_cast<int>(row.at.size());
@@ -291,16 +309,21 @@ class Count {
         for (const auto& [name, of] : by_class) {
             const int spares = std::max(1, of.number / rules_.buttons_for_a_spare);
             const int dozens = (of.number + spares + 11) / 12;
-            const std::string sizes = of.least == of.most ? format_number(of.most, 0)
-                                                          : format_number(of.least, 0) + " to " +
-                                                                format_number(of.most, 0);
+            const std::string most = number(of.most, 0);
+            const std::string sizes =
+                of.least == of.most
+                    ? say(rules_.language, messages::kMillimetres, {most})
+                    : say(rules_.language, messages::kSizesFromTo, {number(of.least, 0), most});
             add("buttons",
-                name + ", " + sizes + " mm",
+                name + ", " + sizes,
                 dozens,
                 "dozen",
                 0,
-                std::to_string(of.number) + " worn + at least " + std::to_string(spares) +
-                    " spare, in whole dozens " + std::to_string(dozens * 12));
+                say(rules_.language,
+                    messages::kButtonsSum,
+                    {std::to_string(of.number),
+                     std::to_string(spares),
+                     std::to_string(dozens * 12)}));
         }
     }
 
@@ -316,12 +339,13 @@ class Count {
         if (edges > 0) {
             const double seams = edges / 2;
             add("thread",
-                "waxed linen",
+                called("waxed linen"),
                 std::ceil(seams * kThreadPerSeam / 10000) * 10,
                 "m",
                 0,
-                "edges " + metres(edges) + ", two to a seam; " + metres(seams) + " of seam x " +
-                    format_number(kThreadPerSeam, 1) + "; rounded up to 10 m");
+                say(rules_.language,
+                    messages::kThreadSum,
+                    {metres(edges), metres(seams), number(kThreadPerSeam, 1)}));
         }
     }
 
@@ -334,11 +358,12 @@ class Count {
                             man.word(property_id("turnbacks.held")) == "hooked";
         const int pairs = 1 + (hooked ? 2 : 0);
         add("hooks",
-            "hooks and eyes",
+            called("hooks and eyes"),
             pairs,
             "pairs",
             0,
-            std::string("collar 1") + (hooked ? " + turnbacks 2" : ""));
+            say(rules_.language, messages::kCollarHooks, {"1"}) +
+                (hooked ? " + " + say(rules_.language, messages::kTurnbackHooks, {"2"}) : ""));
     }
 };
 

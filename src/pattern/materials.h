@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "base/language.h"
 #include "pattern/pieces.h"
 
 namespace platewright {
@@ -22,6 +23,8 @@ struct MaterialRules {
     double piping_waste = 0.05;
     /// One spare button for so many; then whole dozens.
     int buttons_for_a_spare = 12;
+    /// Of `MaterialLine::what` and `sum`.
+    Language language = Language::english;
 };
 
 /// One line of the list.
@@ -37,7 +40,7 @@ struct MaterialLine {
     std::string unit;
     /// For cloth: finished area in m²; else 0.
     double area = 0;
-    /// How the amount comes about, in numbers: "5 pieces, 0.62 m2; …".
+    /// How the amount comes about, in numbers: "5 pieces, finished 0.62 m²; …".
     std::string sum;
 };
 

@@ -7,6 +7,7 @@
 
 #include "words/terms_choices.h"
 #include "words/terms_dress.h"
+#include "words/terms_workshop.h"
 
 namespace platewright {
 namespace {
@@ -36,7 +37,8 @@ std::string words_of(const TradeTerm* found, Language language, std::string_view
 }  // namespace
 
 std::string term(Language language, std::string_view name) {
-    return words_of(find_in(kTerms, name), language, name);
+    const TradeTerm* found = find_in(kTerms, name);
+    return words_of(found != nullptr ? found : find_in(kWorkshopTerms, name), language, name);
 }
 
 std::string choice_term(Language language, std::string_view property, std::string_view word) {
@@ -49,7 +51,7 @@ std::string trait_term(Language language, std::string_view name) {
 }
 
 bool has_term(std::string_view name) {
-    return find_in(kTerms, name) != nullptr;
+    return find_in(kTerms, name) != nullptr || find_in(kWorkshopTerms, name) != nullptr;
 }
 
 bool has_choice_term(std::string_view property, std::string_view word) {

@@ -87,25 +87,22 @@ def check_dxf(program, sheet, folder):
     drawing, audit = ezdxf.recover.readfile(dxf)
     expect(drawing.dxfversion == "AC1009", f"the drawing is of release {drawing.dxfversion}")
     expect(not audit.errors and not audit.fixes, "the drawing has faults")
-    largest = {}
-    for line in drawing.modelspace().query("POLYLINE"):
-        if line.is_closed:
-            points = [(p[0], p[1]) for p in line.points()]
-            shape = Polygon(points)
-            expect(shape.is_valid, f"{line.dxf.layer}: an outline crosses itself")
-            area = shape.area
-            layer = line.dxf.layer
-            largest[layer] = max(largest.get(layer, 0), area)
-    texts = {}
-    for words in drawing.modelspace().query("TEXT"):
-        texts.setdefault(words.dxf.layer, []).append(words.dxf.text)
+    layers = {layer.dxf.name for layer in drawing.layers}
+    expect({"CUT", "MARK", "WORDS"} <= layers, f"the layers are {sorted(layers)}")
+    texts = [(words.dxf.align_point, words.dxf.text) for words in drawing.modelspace().query("TEXT")]
     cloth = 0
-    for layer, area in largest.items():
-        words = texts[layer]
+    for line in drawing.modelspace().query("POLYLINE"):
+        if not line.is_closed or line.dxf.layer != "CUT":
+            continue
+        shape = Polygon([(p[0], p[1]) for p in line.points()])
+        expect(shape.is_valid, "an outline crosses itself")
+        left, low, right, high = shape.bounds
+        words = [text for at, text in texts if left <= at[0] <= right and low <= at[1] <= high]
+        expect(len(words) > 1, "a piece says nothing of itself")
         number = int(words[1].split()[1].rstrip(","))
         fold = 2 if "fold" in words[1] else 1
         if "mark" not in words[0]:
-            cloth += area * number * fold / 1e6
+            cloth += shape.area * number * fold / 1e6
     listed = json.loads(subprocess.run([program, "materials", sheet, "--format", "json"], check=True, capture_output=True,
                                        text=True).stdout)
     counted = sum(line["finished_m2"] for line in listed if line["garment"] == "man" and line["material"] == "cloth")

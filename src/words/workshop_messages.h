@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: MIT
+// What the tailor's sheets say.
+#pragma once
+
+#include "words/message.h"
+
+namespace platewright::messages {
+
+/// Headings.
+inline constexpr Message kTailorsSheets{
+    "Tailor’s sheets: {1}.", "Feuilles de coupe : {1}.", "Schneiderblätter: {1}."};
+inline constexpr Message kFlats{"Flats", "Vêtements à plat", "Stücke, flach gelegt"};
+inline constexpr Message kPlacement{"Placement", "Emplacements", "Wo alles sitzt"};
+inline constexpr Message kPieces{"Pieces", "Pièces", "Schnittteile"};
+inline constexpr Message kMaterials{"Materials", "Fournitures", "Zutaten"};
+inline constexpr Message kViewAtScale{"{1}   1 : {2}", "{1}   1 : {2}", "{1}   1 : {2}"};
+
+/// The man and the measures of the garments.
+inline constexpr Message kTheMan{"The man", "L’homme", "Der Mann"};
+inline constexpr Message kMeasureIso{
+    "measure (ISO 8559-1)", "mesure (ISO 8559-1)", "Maß (ISO 8559-1)"};
+inline constexpr Message kHowTaken{"how it is taken", "comment la prendre", "wie es genommen wird"};
+inline constexpr Message kAsDrawn{"drawn for, mm", "dessiné pour, mm", "gezeichnet für, mm"};
+inline constexpr Message kSizesRest{
+    "Standard sizes: chest by the bands S, M and L of EN 13402-3 (from memory), waist by Hertzer, "
+    "nape to waist by Rosenfeld; the rest common practice, no source.",
+    "Tailles : poitrine selon les classes S, M et L de EN 13402-3 (de mémoire), taille selon "
+    "Hertzer, dos selon Rosenfeld ; le reste est d’usage, sans source.",
+    "Größen: Brust nach den Klassen S, M und L der EN 13402-3 (aus dem Gedächtnis), Taille nach "
+    "Hertzer, Rücken nach Rosenfeld; das Übrige ist üblich, ohne Quelle."};
+inline constexpr Message kGarmentsMeasured{"The garments, measured on the drawings",
+                                           "Les vêtements, mesurés sur les dessins",
+                                           "Die Stücke, an den Zeichnungen gemessen"};
+inline constexpr Message kDimension{"measure", "mesure", "Maß"};
+inline constexpr Message kOrdered{"ordered", "ordonné", "befohlen"};
+inline constexpr Message kGirthsAreHalf{
+    "Girths are half of the garment as it lies. Fractions are the nearest eighth; the millimetres "
+    "are what was measured. What the order states has moved these drawings and the pieces; the "
+    "figure on the plate keeps the proportions of its template.",
+    "Les tours sont ceux de la moitié du vêtement à plat. Les fractions sont au huitième le plus "
+    "proche ; les millimètres sont ce qui a été mesuré. Ce que l’ordonnance fixe a déplacé ces "
+    "dessins et les pièces ; la figure de la planche garde les proportions de son modèle.",
+    "Umfänge sind die Hälfte des liegenden Stücks. Brüche sind das nächste Achtel; die Millimeter "
+    "sind gemessen. Was die Vorschrift bestimmt, hat diese Zeichnungen und die Schnittteile "
+    "bewegt; die Figur der Tafel behält die Verhältnisse ihrer Vorlage."};
+
+/// Where buttons, holes and marks sit.
+inline constexpr Message kButtonsHolesMarks{
+    "Buttons, holes and marks", "Boutons, boutonnières et marques", "Knöpfe, Löcher und Abzeichen"};
+inline constexpr Message kOnWhat{"on", "sur", "an"};
+inline constexpr Message kWhere{"where", "où", "wo"};
+inline constexpr Counted kButtonsAcross{
+    {"{1} button, {2} mm across", "{1} bouton de {2} mm", "{1} Knopf, {2} mm groß"},
+    {"{1} buttons, {2} mm across", "{1} boutons de {2} mm", "{1} Knöpfe, {2} mm groß"}};
+inline constexpr Counted kHolesLong{
+    {"{1} buttonhole, {2} mm long", "{1} boutonnière de {2} mm", "{1} Knopfloch, {2} mm lang"},
+    {"{1} buttonholes, {2} mm long", "{1} boutonnières de {2} mm", "{1} Knopflöcher, {2} mm lang"}};
+inline constexpr Counted kLoopsLong{
+    {"{1} loop of lace, {2} mm long", "{1} bride de galon de {2} mm", "{1} Litze, {2} mm lang"},
+    {"{1} loops of lace, {2} mm long", "{1} brides de galon de {2} mm", "{1} Litzen, {2} mm lang"}};
+inline constexpr Message kFromMiddleToMiddle{
+    "{1}; {2} mm ({3}) from middle to middle, the first {4} mm from the upper or inner end of its "
+    "line",
+    "{1} ; {2} mm ({3}) d’axe en axe, le premier à {4} mm du bout supérieur ou intérieur",
+    "{1}; {2} mm ({3}) von Mitte zu Mitte, der erste {4} mm vom oberen oder inneren Ende"};
+inline constexpr Message kMarksAre{
+    "{1} of {2} mm ({3}), the lowest {4} mm above the edge at its middle, at {5}° to it",
+    "{1} de {2} mm ({3}), la plus basse à {4} mm du bord en son milieu, à {5}° de lui",
+    "{1} zu {2} mm ({3}), das unterste in der Mitte {4} mm über dem Rand, unter {5}° zu ihm"};
+inline constexpr Message kClothBetween{"{1}; {2} mm of cloth between them",
+                                       "{1} ; {2} mm de drap entre elles",
+                                       "{1}; {2} mm Tuch dazwischen"};
+inline constexpr Message kOnLeftSleeve{
+    "{1}, the wearer’s left sleeve", "{1}, manche gauche", "{1}, linker Ärmel"};
+inline constexpr Message kOnRightSleeve{
+    "{1}, the wearer’s right sleeve", "{1}, manche droite", "{1}, rechter Ärmel"};
+
+/// Materials: headings, and how each amount comes about.
+inline constexpr Message kStuff{"material", "matière", "Stoff"};
+inline constexpr Message kColourOrKind{"colour or kind", "couleur ou sorte", "Farbe oder Art"};
+inline constexpr Message kAmount{"amount", "quantité", "Menge"};
+inline constexpr Message kHowItComes{"how it comes about", "d’où cela vient", "wie es sich ergibt"};
+inline constexpr Message kForOneMan{
+    "All together, for one man", "En tout, pour un homme", "Zusammen, für einen Mann"};
+inline constexpr Message kShelfRemark{
+    "Soak and dry woollen cloth before it is cut. Pieces are laid out on shelves, one beside the "
+    "other, the longest first (first-fit decreasing height: Coffman, Garey, Johnson, Tarjan 1980); "
+    "who cuts well needs less. Waste of lace and piping, spare buttons, thread and hooks: common "
+    "practice, no source.",
+    "Décatir le drap avant de le couper. Les pièces sont rangées côte à côte, les plus longues "
+    "d’abord (Coffman, Garey, Johnson, Tarjan 1980) ; qui coupe bien a besoin de moins. Déchet de "
+    "galon et de passepoil, boutons de rechange, fil et agrafes : d’usage, sans source.",
+    "Wolltuch vor dem Zuschneiden nässen und trocknen. Die Teile liegen in Reihen nebeneinander, "
+    "die längsten zuerst (Coffman, Garey, Johnson, Tarjan 1980); wer gut zuschneidet, braucht "
+    "weniger. Verschnitt von Borte und Vorstoß, Ersatzknöpfe, Garn und Haken: üblich, ohne "
+    "Quelle."};
+inline constexpr Message kLaySum{
+    "{1} pieces, finished {2} m²; laid out {3} m of {4} cloth, {5} % used; rounded up to 5 cm",
+    "{1} pièces, {2} m² finis ; rangées sur {3} m de large {4}, {5} % employés ; arrondi à 5 cm",
+    "{1} Teile, fertig {2} m²; ausgelegt {3} m bei {4} Breite, {5} % genutzt; auf 5 cm "
+    "aufgerundet"};
+inline constexpr Message kLoopsSum{"{1} loops with turn-ins {2} m",
+                                   "{1} brides avec rentrés {2} m",
+                                   "{1} Litzen mit Einschlag {2} m"};
+inline constexpr Message kEdgesSum{"{1} edges {2} m", "{1} bords {2} m", "{1} Kanten {2} m"};
+inline constexpr Message kMarksSum{"{1} marks {2} m", "{1} marques {2} m", "{1} Abzeichen {2} m"};
+inline constexpr Message kEndsSum{"ends {1} m", "bouts {1} m", "Enden {1} m"};
+inline constexpr Message kWasteSum{"{1} % waste; rounded up to 10 cm",
+                                   "{1} % de déchet ; arrondi à 10 cm",
+                                   "{1} % Verschnitt; auf 10 cm aufgerundet"};
+inline constexpr Message kButtonsSum{"{1} worn + at least {2} spare, in whole dozens {3}",
+                                     "{1} portés + au moins {2} de rechange, par douzaines {3}",
+                                     "{1} getragen + wenigstens {2} Ersatz, in Dutzenden {3}"};
+inline constexpr Message kMillimetres{"{1} mm", "{1} mm", "{1} mm"};
+inline constexpr Message kSizesFromTo{"{1} to {2} mm", "{1} à {2} mm", "{1} bis {2} mm"};
+inline constexpr Message kThreadSum{
+    "edges {1} m, two to a seam; {2} m of seam × {3}; rounded up to 10 m",
+    "bords {1} m, deux par couture ; {2} m de couture × {3} ; arrondi à 10 m",
+    "Kanten {1} m, zwei je Naht; {2} m Naht × {3}; auf 10 m aufgerundet"};
+inline constexpr Message kCollarHooks{"collar {1}", "collet {1}", "Kragen {1}"};
+inline constexpr Message kTurnbackHooks{"turnbacks {1}", "retroussis {1}", "Umschläge {1}"};
+inline constexpr Message kPiecesAdded{
+    "The pieces, added up", "Les pièces, additionnées", "Die Schnittteile, zusammengezählt"};
+inline constexpr Message kPiece{"piece", "pièce", "Teil"};
+inline constexpr Message kNumberCut{"cut", "nombre", "Anzahl"};
+inline constexpr Message kAreaEach{"m² each", "m² l’une", "m² je Teil"};
+inline constexpr Message kAreaAll{"m² all", "m² en tout", "m² zusammen"};
+inline constexpr Message kEdgesEach{"edge, m each", "bord, m l’une", "Rand, m je Teil"};
+inline constexpr Message kAllPieces{"all pieces", "toutes les pièces", "alle Teile"};
+
+/// On pieces.
+inline constexpr Message kCut{"cut {1}", "couper {1}", "{1}-mal zuschneiden"};
+inline constexpr Message kCutMirrored{"cut {1}, half of them mirrored",
+                                      "couper {1}, dont la moitié en miroir",
+                                      "{1}-mal zuschneiden, die Hälfte gespiegelt"};
+inline constexpr Message kOnTheFold{
+    "{1}, left edge on the fold", "{1}, bord gauche au pli", "{1}, linke Kante im Bruch"};
+inline constexpr Message kAndLining{"{1}, and lining", "{1}, et doublure", "{1}, und Futter"};
+
+/// On tiles.
+inline constexpr Message kHowTilesLie{"How the tiles lie together",
+                                      "Comment les feuilles s’assemblent",
+                                      "Wie die Blätter zusammenliegen"};
+inline constexpr Message kMeasureSquare{
+    "Measure both sides of the square before cutting: print at 100 % (actual size),",
+    "Mesurer les deux côtés du carré avant de couper : imprimer à 100 % (taille réelle),",
+    "Beide Seiten des Quadrats messen, bevor geschnitten wird: mit 100 % drucken,"};
+inline constexpr Message kNeverFit{
+    "never “fit to page”. More than 0.5 mm off in 100 mm: stop, and set the printer right.",
+    "jamais « ajuster à la page ». Plus de 0,5 mm d’écart sur 100 mm : régler l’imprimante.",
+    "nie „an Seite anpassen“. Mehr als 0,5 mm Fehler auf 100 mm: erst den Drucker einstellen."};
+inline constexpr Message kTileFoot{
+    "{1}; full size; {2}; cut or fold on the chain lines and lay cross on cross",
+    "{1} ; grandeur nature ; {2} ; couper ou plier sur les traits mixtes, croix sur croix",
+    "{1}; natürliche Größe; {2}; an den Strichpunktlinien schneiden, Kreuz auf Kreuz legen"};
+inline constexpr Message kAllowance{
+    "{1} mm for seams included", "{1} mm de couture compris", "{1} mm Nahtzugabe enthalten"};
+inline constexpr Message kNoAllowance{
+    "nothing added for seams", "sans marge de couture", "ohne Nahtzugabe"};
+inline constexpr Message kMapPrint{
+    "Print at 100 % (actual size). On tile A1 measure the square of 100 mm, and that of 2 in, both "
+    "ways, before anything is cut.",
+    "Imprimer à 100 % (taille réelle). Sur la feuille A1, mesurer les carrés de 100 mm et de 2 in "
+    "dans les deux sens avant de rien couper.",
+    "Mit 100 % drucken. Auf Blatt A1 die Quadrate von 100 mm und 2 in in beiden Richtungen messen, "
+    "ehe etwas geschnitten wird."};
+inline constexpr Message kMapPaste{
+    "Lay the tiles cross on cross and paste them where they overlap ({1} mm). All lengths in mm; "
+    "{2}.",
+    "Poser les feuilles croix sur croix et les coller où elles se recouvrent ({1} mm). Longueurs "
+    "en mm ; {2}.",
+    "Die Blätter Kreuz auf Kreuz legen und kleben, wo sie sich decken ({1} mm). Längen in mm; "
+    "{2}."};
+inline constexpr Message kMapDrafts{
+    "Facings have the ordered shape. Backs, foreparts, sleeves and legs are drafts from the man’s "
+    "measures: sew a toile first and fit it.",
+    "Les parements ont la forme ordonnée. Dos, devants, manches et jambes sont tracés d’après les "
+    "mesures : coudre d’abord une toile et l’essayer.",
+    "Rabatten, Kragen und Aufschläge haben die befohlene Form. Rücken, Vorderteile, Ärmel und "
+    "Beine folgen den Maßen des Mannes: erst ein Probestück nähen und anpassen."};
+
+}  // namespace platewright::messages
