@@ -62,6 +62,25 @@ Uniform captions_only(const SpecifiedPlate& plate) {
     return man;
 }
 
+/// What would have to be said as well, that the property says anything of the man.
+std::string wanted_for(PropertyId id, const Uniform& uniform) {
+    std::string problem;
+    const auto word = [&](PropertyId other) { return uniform.word(other); };
+    const auto condition = parse_condition(properties()[id].speaks_when, problem);
+    for (const Term& term : condition.value_or(Condition{})) {
+        if (holds(Condition{term}, word)) {
+            continue;
+        }
+        const std::string_view key = properties()[term.property].key;
+        const std::string now = quoted(key) + " is " + quoted(word(term.property));
+        if (term.negated || term.words.empty()) {
+            return now + "; write something else there";
+        }
+        return now + "; it would have to be " + or_list(term.words);
+    }
+    return {};
+}
+
 void append(std::vector<Statement>& to, const std::vector<Statement>& more) {
     to.insert(to.end(), more.begin(), more.end());
 }
@@ -100,6 +119,7 @@ class Resolver {
         uniform.facts.as_ordered = plate_.as_ordered;
         uniform.rank = man.rank != nullptr ? man.rank->name : uniform.rank;
         uniform.decided = decide(man, said);
+        report_idle(uniform);
         // What only a rank or a company decides cannot be asked of nobody in particular.
         if (law && !plate_.title.text.empty()) {
             find_undecided(uniform, *law);
@@ -211,6 +231,22 @@ class Resolver {
             undecided.labels.push_back({span, "the regulation wants it decided"});
             undecided.hints.emplace_back(
                 "write it in the regulation, in the regiment's file or on this plate");
+        }
+    }
+
+    /// What the plate says and nothing comes of: the colour of a sash, where no sash is worn.
+    void report_idle(const Uniform& uniform) {
+        for (const auto& [id, written] : plate_.values) {
+            if (uniform.speaks(id) || uniform.word(id) == "none" || uniform.word(id) == "0") {
+                continue;
+            }
+            Diagnostic& idle =
+                to_.warning("resolve.changes-nothing",
+                            written.span,
+                            quoted(properties()[id].key) + " changes nothing on this man");
+            if (const std::string wanted = wanted_for(id, uniform); !wanted.empty()) {
+                idle.hints.push_back(wanted);
+            }
         }
     }
 

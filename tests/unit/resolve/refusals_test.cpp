@@ -112,6 +112,14 @@ TEST(Unknown, ARankOfYourOwnStandsWithItsMarks) {
     EXPECT_EQ(told("rank: vice-corporal\nmarks: none\n"), "");
 }
 
+TEST(Idle, ValuesAreToldWithWhatTheyWouldNeed) {
+    EXPECT_EQ(told("sash: crimson\n"),
+              "2:7: 'sash.cloth' changes nothing on this man [resolve.changes-nothing]\n"
+              "'sash.worn' is 'none'; write something else there");
+    EXPECT_EQ(told("sash: {cloth: crimson, worn: waist}\n"), "");
+    EXPECT_EQ(told("sash: none\n"), "");
+}
+
 TEST(Unknown, ARegimentsNameOrNumber) {
     EXPECT_EQ(told("", "regiment: Tanbruck\nclass: line\n"),
               "1:11: the regulation has no place for the regiment 'Tanbruck' "
