@@ -64,12 +64,35 @@ Spaces spaces_of(const Plan& plan) {
     Spaces s;
     s.head = (wide ? 1.0 : 0.5) * unit;
     s.label = plan.label_size() * 1.0;
+    for (const std::vector<std::string>& lines : plan.labels) {
+        s.label = std::max(
+            s.label,
+            plan.label_size() + static_cast<double>(lines.size() - 1) * plan.label_leading());
+    }
     s.before_title = (wide ? 1.4 : 0.8) * body;
     s.after_title = (wide ? 2.2 : 0.8) * body;
     s.before_notes = (wide ? 1.6 : 0.8) * body;
     s.foot = (wide ? 5.5 : 2.2) * unit;
     s.side = (wide ? 7.5 : 4) * unit;
     return s;
+}
+
+/// One line each, unless two would meet; then each within the frame of its own figure.
+void set_labels(Plan& plan, const Task& task, Ruler& ruler) {
+    const Type type = italic(plan.label_size());
+    bool meet = false;
+    for (std::size_t i = 0; i + 1 < task.labels.size(); ++i) {
+        const double apart = (task.frames[i].right - task.frames[i + 1].left) * plan.factor;
+        const double words =
+            ruler.width(task.labels[i], type) + ruler.width(task.labels[i + 1], type);
+        meet = meet || words / 2 + 0.6 * plan.label_size() > apart;
+    }
+    for (std::size_t i = 0; i < task.labels.size(); ++i) {
+        const Rect& frame = task.frames[i];
+        const double room = 2 * std::min(-frame.left, frame.right) * plan.factor;
+        plan.labels.push_back(meet && room > 0 ? ruler.even_lines(task.labels[i], type, room)
+                                               : std::vector<std::string>{task.labels[i]});
+    }
 }
 
 void set_frame(Plan& plan, const Task& task) {
@@ -229,6 +252,7 @@ std::optional<Plan> try_plan(
     plan.factor = 1 / scale;
     plan.credits = economy < Economy::colophon || !task.captions.drawn_by.empty();
     set_frame(plan, task);
+    set_labels(plan, task, ruler);
     const bool lies = task.paper.width > task.paper.height;
     for (const bool beside : {lies, !lies}) {
         for (const Packing packing : {Packing::airy, Packing::notes_in_column, Packing::tight}) {

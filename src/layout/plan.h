@@ -19,6 +19,8 @@ struct Task {
     std::vector<Rect> frames;
     const Captions& captions;
     Paper paper;
+    /// What stands under each figure: `front`, `gaiter, outer side`.
+    std::vector<std::string> labels = {};
 
     /// Width of the words on each side of the figures that name things, mm; 0 if there are none.
     [[nodiscard]] double callout_width() const;
@@ -55,6 +57,8 @@ struct Plan {
     Rect neat;
     /// Where the frames of the figures stand, side by side.
     Rect figures;
+    /// The words under each figure, on as many lines as keep clear of the next figure's.
+    std::vector<std::vector<std::string>> labels = {};
     /// Where the title, key and notes stand.
     Rect words;
     /// How far down the words the key begins.
@@ -69,6 +73,9 @@ struct Plan {
 
     /// Height of type for `front` and `back`.
     [[nodiscard]] double label_size() const { return style.body * 1.12; }
+
+    /// From one line of a label to the next.
+    [[nodiscard]] double label_leading() const { return label_size() * 1.05; }
 
     /// Whether there is a line of credits between the frame and the edge of the plate.
     bool credits = true;

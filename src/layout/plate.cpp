@@ -28,12 +28,23 @@ constexpr double kButtonFills = 0.95;
 /// The lowest part of a figure, as a share of its height, that counts as its feet.
 constexpr double kFeet = 0.04;
 
+/// A garment laid flat stands on no ground.
+bool laid_flat(const Figure& figure) {
+    return figure.view == "flat";
+}
+
+/// `front`, `back`; of a garment laid flat, which it is.
+std::string label_of(const Figure& figure, Language language) {
+    return term(language, laid_flat(figure) ? lower(figure.title) : figure.view);
+}
+
 sheet::Task task_of(const std::vector<Figure>& figures,
                     const Captions& captions,
                     const Paper& paper) {
     sheet::Task task{{}, captions, paper};
     for (const Figure& figure : figures) {
         task.frames.push_back(figure.frame);
+        task.labels.push_back(label_of(figure, captions.language));
     }
     return task;
 }
@@ -53,11 +64,6 @@ std::vector<Stand> stand_up(const std::vector<Figure>& figures, const Plan& plan
         left += figure.frame.width() * plan.factor;
     }
     return stands;
-}
-
-/// A garment laid flat stands on no ground.
-bool laid_flat(const Figure& figure) {
-    return figure.view == "flat";
 }
 
 void put_ground(const std::vector<Figure>& figures,
@@ -99,33 +105,27 @@ void put_figures(const std::vector<Figure>& figures,
     }
 }
 
-/// `front`, `back`; of a garment laid flat, which it is.
-std::string label_of(const Figure& figure, Language language) {
-    return term(language, laid_flat(figure) ? lower(figure.title) : figure.view);
-}
-
 /// `front` and `back` under the figures, and the scale bar between the first two.
-void put_labels(const std::vector<Figure>& figures,
-                const std::vector<Stand>& stands,
-                const Plan& plan,
-                Language language,
-                Ruler& ruler,
-                Page& page) {
+void put_labels(const std::vector<Stand>& stands, const Plan& plan, Ruler& ruler, Page& page) {
     Layer labels("labels");
     const Type type = sheet::italic(plan.label_size());
     const double baseline = plan.figures.bottom + plan.label_size() * 0.6;
-    for (std::size_t i = 0; i < figures.size(); ++i) {
-        labels.words(label_of(figures[i], language),
-                     {stands[i].at.x, baseline},
-                     type,
-                     sheet::kInk,
-                     Align::middle);
+    for (std::size_t i = 0; i < stands.size(); ++i) {
+        double down = baseline;
+        for (const std::string& line : plan.labels[i]) {
+            labels.words(line, {stands[i].at.x, down}, type, sheet::kInk, Align::middle);
+            down += plan.label_leading();
+        }
     }
     std::move(labels).put_on(page);
     if (stands.size() > 1) {
         Layer scale("scale");
-        const double widest = std::max(ruler.width(label_of(figures[0], language), type),
-                                       ruler.width(label_of(figures[1], language), type));
+        double widest = 0;
+        for (const std::size_t each : {0U, 1U}) {
+            for (const std::string& line : plan.labels[each]) {
+                widest = std::max(widest, ruler.width(line, type));
+            }
+        }
         const double room = stands[1].at.x - stands[0].at.x - widest - 2.6 * plan.label_size();
         const Point middle{(stands[0].at.x + stands[1].at.x) / 2, baseline};
         sheet::draw_scale_bar(plan, middle, room, ruler, scale);
@@ -433,7 +433,7 @@ Document lay_out_plate(const std::vector<Figure>& figures,
     for (const PlateDetail& detail : details) {
         put_detail(detail, stands, plan, captions.language, ruler, roundels, page);
     }
-    put_labels(figures, stands, plan, captions.language, ruler, page);
+    put_labels(stands, plan, ruler, page);
     if (task.callout_width() > 0) {
         put_callouts(figures, stands, captions, plan, task.callout_width(), ruler, page);
     }
