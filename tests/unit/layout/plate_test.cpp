@@ -169,6 +169,31 @@ TEST(Plate, HasNoWordsOnOneAnother) {
     });
 }
 
+TEST(Plate, LabelsOfNarrowFiguresKeepApart) {
+    std::vector<Figure> gaiters;
+    for (const char* title : {"Gaiter, outer side", "Gaiter, inner side", "Another, inner side"}) {
+        Figure gaiter = sample::button(20);
+        gaiter.view = "flat";
+        gaiter.title = title;
+        gaiter.frame = {-150, 0, 150, 700};
+        gaiters.push_back(std::move(gaiter));
+    }
+    const Typesetter type;
+    Diagnostics problems;
+    const Document document =
+        lay_out_plate(gaiters, {}, {}, title_alone(), *parse_paper("A4"), type, problems);
+    std::vector<Rect> labels;
+    for (const Written& line : written(document)) {
+        if (line.words == "outer side" || line.words == "inner side" || line.words == "inner" ||
+            line.words == "outer") {
+            labels.push_back(line.box);
+        }
+    }
+    ASSERT_EQ(labels.size(), 3U);
+    EXPECT_LT(labels[0].right, labels[1].left);
+    EXPECT_LT(labels[1].right, labels[2].left);
+}
+
 TEST(Plate, HasNoWordsOnAFigure) {
     everywhere([](const Captions&, const Laid& laid) {
         const std::vector<Rect> figures = boxes_of(laid.document, "figure");
