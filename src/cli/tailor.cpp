@@ -10,6 +10,7 @@
 
 #include "base/text.h"
 #include "cli/tailor_tables.h"
+#include "layout/placement.h"
 #include "vocabulary/body.h"
 
 namespace platewright::cli {
@@ -44,7 +45,9 @@ constexpr std::array kPlacements = std::to_array<PlacementFrame>({
     {"breast", "flat-coat-front", "lapel, the wearer’s left", "lapel-"},
     {"cuff", "flat-coat-front", "cuff and marks, left sleeve", "cuff-left"},
     {"right sleeve", "flat-coat-front", "marks, right sleeve", "cuff-right"},
+    {"pocket", "flat-coat-front", "pocket", "pocket-left"},
     {"skirts", "flat-coat-front", "skirt, fore part", "turnback-"},
+    {"pocket", "flat-coat-back", "pocket", "pocket-left"},
     {"skirts", "flat-coat-back", "skirt, hind part", "turnback-"},
     {"shoulder", "flat-coat-front", "shoulder", "strap-"},
     {"shoulder", "flat-coat-back", "collar, behind", "collar-"},
@@ -120,7 +123,8 @@ class Tailoring {
         draw_flats(made.sheets);
         draw_placements(made.sheets);
         cut(made);
-        const TableSource source{uniform_.language, unit_, body_, uniform_, flats_, dimensions_};
+        const TableSource source{
+            uniform_.language, unit_, body_, uniform_, flats_, dimensions_, views_};
         made.sheets.man = man_table(source);
         made.sheets.measures = {garment_table(source)};
         made.sheets.placement_tables = placement_tables(source);
@@ -140,6 +144,8 @@ class Tailoring {
     std::map<std::string, std::shared_ptr<const Template>> templates_;
     std::map<std::string, Flat> flats_;
     std::map<std::string, std::vector<Dimension>> dimensions_;
+    /// Those that are drawn, in the order of the garments.
+    std::vector<std::string> views_;
 
     void grade() {
         for (const GarmentView& each : kGarmentViews) {
@@ -148,6 +154,7 @@ class Tailoring {
                 !is_worn(uniform_, each.garment)) {
                 continue;
             }
+            views_.emplace_back(each.view);
             const Flat drawn = flat_of(uniform_, *view->second);
             const Moving moving = grading_of(hang_of(each.view), body_, stated_, drawn);
             templates_[each.view] = moved(*view->second, moving);
@@ -240,9 +247,8 @@ class Tailoring {
                 continue;
             }
             include_parts(flats_.at(each.view), each, frame);
-            constexpr double air = 30;
-            frame = frame.grown(air);
-            const int scale = placement_scale(frame, paper_);
+            int scale = 0;
+            frame = placement_frame(frame, shown, paper_, scale);
             sheets.placements.push_back(
                 {each.title,
                  compose(uniform_, *templates_[each.view], job_.job.ornaments, scale, frame),

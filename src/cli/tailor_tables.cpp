@@ -3,6 +3,7 @@
 #include "cli/tailor_tables.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <set>
 
@@ -13,12 +14,20 @@
 namespace platewright::cli {
 namespace {
 
-std::string upper_first(std::string words) {
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    }
-    return words;
-}
+struct PartName {
+    std::string_view word;
+    std::string_view name;
+};
+
+/// First words of parts that are called otherwise when nothing follows.
+constexpr std::array kPartNames = std::to_array<PartName>({
+    {"strap", "shoulder strap"},
+    {"gaiter", "gaiters"},
+    {"foot", "foot strap"},
+    {"coatee", "coat"},
+    {"knee", "knee band"},
+    {"fob", "fob pocket"},
+});
 
 /// Says things of one sheet.
 class Teller {
@@ -33,6 +42,21 @@ class Teller {
 
     [[nodiscard]] std::string called(std::string_view name) const {
         return term(source_.language, name);
+    }
+
+    [[nodiscard]] std::string titled(std::string_view name) const {
+        return title_term(source_.language, name);
+    }
+
+    /// A part of a drawing by the first word of its name.
+    [[nodiscard]] std::string part(std::string_view part_name) const {
+        const std::string_view first = part_name.substr(0, part_name.find('-'));
+        for (const auto& [word, name] : kPartNames) {
+            if (word == first) {
+                return titled(name);
+            }
+        }
+        return titled(first);
     }
 
     [[nodiscard]] std::string say(const Message& message,
@@ -80,16 +104,26 @@ class Teller {
     }
 
     [[nodiscard]] std::string sleeve(const FlatMarks& marks) const {
-        const std::string what = called(marks.group == "service" ? "service marks"
+        const std::string what = titled(marks.group == "service" ? "service marks"
                                         : marks.group == "rings" ? "cuff rings"
                                                                  : "rank marks");
-        return upper_first(
-            say(marks.left_sleeve ? messages::kOnLeftSleeve : messages::kOnRightSleeve, {what}));
+        return say(marks.left_sleeve ? messages::kOnLeftSleeve : messages::kOnRightSleeve, {what});
     }
 
   private:
     const TableSource& source_;
 };
+
+/// In the order in which each first comes.
+std::vector<std::string> garments_of(const std::vector<PatternPiece>& pieces) {
+    std::vector<std::string> garments;
+    for (const PatternPiece& piece : pieces) {
+        if (std::ranges::find(garments, piece.garment) == garments.end()) {
+            garments.push_back(piece.garment);
+        }
+    }
+    return garments;
+}
 
 }  // namespace
 
@@ -124,9 +158,10 @@ WorkshopTable garment_table(const TableSource& source) {
     made.headings = {
         teller.say(messages::kDimension), "mm", source.unit.name, teller.say(messages::kOrdered)};
     made.numbers = 1;
-    for (const auto& [view, dimensions] : source.dimensions) {
+    for (const std::string& view : source.views) {
+        const std::vector<Dimension>& dimensions = source.dimensions.at(view);
         if (!dimensions.empty()) {
-            made.rows.push_back({teller.called(source.flats.at(view).title)});
+            made.rows.push_back({teller.titled(source.flats.at(view).title)});
         }
         std::set<std::string> told;
         for (const Dimension& each : dimensions) {
@@ -151,7 +186,8 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source) {
     made.headings = {teller.say(messages::kOnWhat), teller.say(messages::kWhere)};
     made.wide = 1;
     std::set<std::string> told;
-    for (const auto& [view, flat] : source.flats) {
+    for (const std::string& view : source.views) {
+        const Flat& flat = source.flats.at(view);
         std::vector<WorkshopRow> rows;
         for (const FlatMarks& marks : flat.marks) {
             const std::string sleeve = teller.sleeve(marks);
@@ -164,8 +200,7 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source) {
             if (part.name.find("right") != std::string::npos) {
                 continue;
             }
-            const std::string name =
-                upper_first(teller.called(part.name.substr(0, part.name.find('-'))));
+            const std::string name = teller.part(part.name);
             for (const FlatRow& row : part.rows) {
                 const std::string words = row.at.empty() ? "" : teller.row(row);
                 if (!words.empty() && told.insert(flat.title + name + words).second) {
@@ -174,7 +209,7 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source) {
             }
         }
         if (!rows.empty()) {
-            made.rows.push_back({teller.called(flat.title)});
+            made.rows.push_back({teller.titled(flat.title)});
             made.rows.insert(made.rows.end(), rows.begin(), rows.end());
         }
     }
@@ -190,7 +225,7 @@ std::vector<WorkshopTable> material_tables(Language language,
             garment = line.garment;
             WorkshopTable& made = tables.emplace_back();
             made.title = garment == "man" ? say(language, messages::kForOneMan)
-                                          : upper_first(term(language, garment));
+                                          : title_term(language, garment);
             made.headings = {say(language, messages::kStuff),
                              say(language, messages::kColourOrKind),
                              say(language, messages::kAmount),
@@ -220,18 +255,23 @@ WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pi
     made.numbers = 1;
     int number = 0;
     double area = 0;
-    for (const PatternPiece& piece : pieces) {
-        Chain closed = piece.outline;
-        closed.push_back(closed.front());
-        const double all = area_of(piece) * piece.number;
-        made.rows.push_back(
-            {upper_first(term(language, piece.garment)) + ": " + term(language, piece.name),
-             std::to_string(piece.number),
-             number_words(language, area_of(piece) / 1e6, 4),
-             number_words(language, all / 1e6, 4),
-             number_words(language, length_of(closed) / 1000, 2)});
-        number += piece.number;
-        area += all;
+    for (const std::string& garment : garments_of(pieces)) {
+        made.rows.push_back({title_term(language, garment)});
+        for (const PatternPiece& piece : pieces) {
+            if (piece.garment != garment) {
+                continue;
+            }
+            Chain closed = piece.outline;
+            closed.push_back(closed.front());
+            const double all = area_of(piece) * piece.number;
+            made.rows.push_back({title_term(language, piece.name),
+                                 std::to_string(piece.number),
+                                 number_words(language, area_of(piece) / 1e6, 4),
+                                 number_words(language, all / 1e6, 4),
+                                 number_words(language, length_of(closed) / 1000, 2)});
+            number += piece.number;
+            area += all;
+        }
     }
     made.rows.push_back({say(language, messages::kAllPieces),
                          std::to_string(number),

@@ -18,6 +18,8 @@ struct TableSource {
     const Uniform& uniform;
     const std::map<std::string, Flat>& flats;
     const std::map<std::string, std::vector<Dimension>>& dimensions;
+    /// The views of `flats`, as the garments follow one another.
+    std::vector<std::string> views;
 };
 
 /// The man's measures beside those of the man the flats are drawn for.

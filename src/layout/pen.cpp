@@ -120,10 +120,12 @@ void Pen::dimension_words(Point from, Point to, const std::string& words) {
     const double wide = ruler_.width(words, roman(kFigures));
     Point at = (from + to) * 0.5 + up * 0.8;
     if (wide + 1 > length(to - from)) {
-        // Beyond the end that comes last in reading.
-        const Point end = turned ? from : to;
+        // Beyond the end that comes last in reading; of steep lines beyond the upper one.
+        const bool backwards = std::abs(reading.y) > std::abs(reading.x) && reading.y > 0;
+        const Point end = turned != backwards ? from : to;
+        const Point away = reading * (backwards ? -1 : 1);
         const bool arrows_outside = length(to - from) < kShort;
-        at = end + reading * ((arrows_outside ? kArrow + 2.2 : 0.9) + wide / 2) + up * 0.8;
+        at = end + away * ((arrows_outside ? kArrow + 2.2 : 0.9) + wide / 2) + up * 0.8;
     }
     // A strip of paper under the words, so that lines of the drawing do not run through them.
     const Point side = reading * (wide / 2 + 0.4);

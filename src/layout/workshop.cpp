@@ -274,13 +274,14 @@ class Sheets {
 
     void label(const std::string& title, double scale, Point at, Items& on) {
         Pen pen("label", ruler_);
-        pen.words(say(messages::kViewAtScale,
-                      {term(sheets_.language, title), number_words(sheets_.language, scale, 0)}),
-                  at,
-                  3.2,
-                  Align::middle,
-                  0,
-                  true);
+        pen.words(
+            say(messages::kViewAtScale,
+                {title_term(sheets_.language, title), number_words(sheets_.language, scale, 0)}),
+            at,
+            3.2,
+            Align::middle,
+            0,
+            true);
         std::move(pen).put_on(on);
     }
 
@@ -332,9 +333,11 @@ class Sheets {
         flow_.space(flow_.style().leading * 0.6);
         flow_.heading(table.title, 2);
         std::vector<sheet::Slab> slabs = sheet::table_slabs(made, flow_.width(), flow_.press());
+        // Neither the first nor the last page of a table has fewer.
+        constexpr std::size_t together = 6;
         for (std::size_t i = 0; i < slabs.size(); ++i) {
             const bool last = i + 1 == slabs.size();
-            const bool at_end = i + 3 >= slabs.size() || i < 2;
+            const bool at_end = i + together >= slabs.size() || i + 1 < together;
             slabs[i].keep_with_next |= last ? !table.remarks.empty() : at_end;
             flow_.slab(std::move(slabs[i]));
         }
@@ -417,17 +420,6 @@ int flat_scale(const Rect& frame, const Paper& paper) {
         }
     }
     return 20;
-}
-
-int placement_scale(const Rect& frame, const Paper& paper) {
-    const Rect area = sheet::TextStyle(paper).area;
-    const double half = (area.width() - kApart) / 2;
-    for (const int scale : {1, 2, 5}) {
-        if (frame.width() / scale <= half && frame.height() / scale <= area.height() * 0.45) {
-            return scale;
-        }
-    }
-    return 10;
 }
 
 Document lay_out_workshop(const WorkshopSheets& sheets,

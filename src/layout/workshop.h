@@ -74,9 +74,6 @@ struct WorkshopSheets {
 /// on the paper.
 int flat_scale(const Rect& frame, const Paper& paper);
 
-/// Denominator of the scale of a placement drawing of that frame: 1, 2, 5 or 10.
-int placement_scale(const Rect& frame, const Paper& paper);
-
 /// The sheets, as many pages as are needed. A scale that does not fit is made smaller.
 Document lay_out_workshop(const WorkshopSheets& sheets,
                           const Paper& paper,

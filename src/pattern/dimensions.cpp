@@ -118,7 +118,7 @@ class Measuring {
         }
         sleeve();
         lapel();
-        pocket("skirts");
+        pocket("pocket");
         turnback("fore turnback");
         marks();
     }
@@ -137,9 +137,14 @@ class Measuring {
         Dimension& height =
             add("cuff height", Way::along, Side::beside, hem->back(), hem->back() + rise, "cuff");
         height.stated = stated_.cuff_height;
-        add("cuff width above", Way::along, Side::beside, edge->front(), edge->back(), "cuff");
-        add("cuff width below", Way::along, Side::beside, hem->back(), hem->front(), "cuff");
-        buttons("cuff-left", "cuff button spacing", "cuff");
+        // Under the buttons; the lower width outside the cuff.
+        constexpr double drawn_at = 5;
+        constexpr double lower_part = 0.75;
+        add("cuff width above", Way::along, Side::beside, edge->front(), edge->back(), "cuff")
+            .aside = std::clamp(height.mm() / drawn_at * lower_part, 9.0, 14.0);
+        add("cuff width below", Way::along, Side::beside, hem->back(), hem->front(), "cuff").aside =
+            -5;
+        buttons("cuff-left", "cuff button spacing", "cuff", -4);
     }
 
     void lapel() {
@@ -162,18 +167,24 @@ class Measuring {
                 width.aside = above ? -6 : 6;
                 width.stated = stated_.lapel_width;
             }
-            add("lapel length", Way::down, Side::beside, outer->back(), outer->front(), "breast");
+            add("lapel length", Way::down, Side::beside, outer->back(), outer->front(), "breast")
+                .aside = 9;
             buttons(name, "lapel button spacing", "breast");
         }
     }
 
-    /// From the first button to the second, and from the end of their line to the first.
-    void buttons(std::string_view part_begins, const char* what, const char* frame) {
+    /// From one button to the next, and from the end of their line to the first.
+    void buttons(std::string_view part_begins,
+                 const char* what,
+                 const char* frame,
+                 double aside = 4) {
         for (const FlatPart& part : flat_.parts) {
             for (const FlatRow& row : part.rows) {
                 if (part.name.starts_with(part_begins) && row.kind == FlatRow::Kind::buttons &&
                     row.at.size() > 1) {
-                    add(what, Way::along, Side::beside, row.at[1], row.at[0], frame).aside = 4;
+                    const std::size_t first = told_at(row);
+                    add(what, Way::along, Side::beside, row.at[first + 1], row.at[first], frame)
+                        .aside = aside;
                     constexpr double told_from = 4;
                     if (!row.line.empty() && length(row.line.front() - row.at[0]) > told_from) {
                         add("first button below the end",
@@ -188,6 +199,17 @@ class Measuring {
                 }
             }
         }
+    }
+
+    /// Where many buttons are evenly spaced, low on the line: above stand other dimensions.
+    static std::size_t told_at(const FlatRow& row) {
+        constexpr std::size_t many = 6;
+        if (row.at.size() < many) {
+            return 0;
+        }
+        const std::size_t low = row.at.size() - 3;
+        const double space = length(row.at[1] - row.at[0]);
+        return std::abs(length(row.at[low + 1] - row.at[low]) - space) < 0.5 ? low : 0;
     }
 
     void pocket(const char* frame) {
@@ -220,8 +242,7 @@ class Measuring {
                     Way::down,
                     Side::beside,
                     {inner, hem.y},
-                    {inner, box.bottom},
-                    frame)
+                    {inner, box.bottom})
                     .aside = 0;
             }
             buttons(part.name, "pocket button spacing", frame);
@@ -278,12 +299,14 @@ class Measuring {
                 foot,
                 at_middle(first.lower),
                 frame.c_str());
+            // On the other side, where its words meet no others.
             add("mark width",
                 Way::along,
                 Side::beside,
                 at_middle(first.lower),
                 at_middle(first.upper),
-                frame.c_str());
+                frame.c_str())
+                .aside = -5;
             if (marks.bands.size() > 1) {
                 add("between marks",
                     Way::along,
@@ -336,7 +359,7 @@ class Measuring {
         }
         across_at("hem", body, hem.y - 12, Side::below);
         collar();
-        pocket("skirts");
+        pocket("pocket");
         turnback("hind turnback");
     }
 

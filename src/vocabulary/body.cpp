@@ -163,11 +163,6 @@ std::span<const StandardSize> standard_sizes() {
     return kSizes;
 }
 
-std::string_view source_of_sizes() {
-    return "chest by the size bands S, M and L of EN 13402-3 (from memory), waist by Hertzer, nape "
-           "to waist by Rosenfeld; the rest common practice, no source";
-}
-
 std::vector<BodyDoubt> doubts_about(const Body& body) {
     std::vector<BodyDoubt> doubts;
     for (const Relation& relation : kRelations) {

@@ -62,9 +62,6 @@ struct StandardSize {
 /// `small`, `medium`, `large`.
 std::span<const StandardSize> standard_sizes();
 
-/// On what the numbers of the standard sizes rest.
-std::string_view source_of_sizes();
-
 /// What a man's measures have in common and his do not.
 struct BodyDoubt {
     BodyMeasure about = BodyMeasure::height;

@@ -15,6 +15,10 @@ namespace platewright {
 /// user's own, is given back as it is.
 std::string term(Language language, std::string_view name);
 
+/// The same where it begins a line or a heading, or stands under a drawing: with a capital. The
+/// name may have one too: `Gaiter, outer side`.
+std::string title_term(Language language, std::string_view name);
+
 /// A choice of a property as it is printed after the property's name: `cuffs.shape`, `round`.
 /// `none` is known for every property. A word without a term is given back as it is.
 std::string choice_term(Language language, std::string_view property, std::string_view word);

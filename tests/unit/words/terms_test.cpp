@@ -80,6 +80,16 @@ TEST(Terms, WhatTemplatesNameHasOne) {
     }
 }
 
+TEST(Terms, TitlesBeginWithACapital) {
+    EXPECT_EQ(title_term(Language::english, "Gaiter, outer side"), "Gaiter, outer side");
+    EXPECT_EQ(title_term(Language::german, "Gaiter, outer side"),
+              title_term(Language::german, "gaiter, outer side"));
+    EXPECT_NE(title_term(Language::german, "Gaiter, outer side"), "Gaiter, outer side");
+    EXPECT_EQ(title_term(Language::french, "shoulder"), "Épaule");
+    EXPECT_EQ(title_term(Language::english, "a user's own"), "A user's own");
+    EXPECT_EQ(title_term(Language::english, ""), "");
+}
+
 // A term for a word that the table no longer has would never be printed.
 TEST(Terms, NoChoiceIsWithoutItsProperty) {
     for (const ChoiceTerm& row : kChoiceTerms) {
