@@ -279,7 +279,8 @@ class Measuring {
                 Side::beside,
                 fold->back(),
                 edge->back(),
-                "skirts");
+                "skirts")
+                .aside = view_.ends_with("front") ? 5 : -5;
         }
     }
 

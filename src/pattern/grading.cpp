@@ -7,7 +7,10 @@
 #include <cmath>
 #include <cstdlib>
 #include <span>
+#include <utility>
 #include <variant>
+
+#include "pattern/shapes.h"
 
 namespace platewright {
 namespace {
@@ -204,16 +207,27 @@ class Facings {
     /// The collar is as high as drawn, or as ordered, from the neck's edge up.
     [[nodiscard]] Point collar(Point p) const {
         const Point at = trunk_(p);
-        const double foot = trunk_({0, kCollarFoot}).y;
-        const double drawn = kCollarFoot - kCollarTop;
-        const double higher = stated_.collar_height ? stated_.collar_height->mm / drawn : 1;
-        return {at.x, p.y < kCollarFoot ? foot + (p.y - kCollarFoot) * higher : at.y};
+        const auto [top, foot] = collar_behind();
+        const double higher = stated_.collar_height ? stated_.collar_height->mm / (foot - top) : 1;
+        return {at.x, p.y < foot ? trunk_({0, foot}).y + (p.y - foot) * higher : at.y};
     }
 
   private:
-    /// Foot and top of the collar at the middle of the back.
-    static constexpr double kCollarFoot = 4;
-    static constexpr double kCollarTop = -59;
+    /// Top and foot of the collar at the middle of the back: as it is drawn there; from in front,
+    /// where it is not seen, those of the usual collar.
+    [[nodiscard]] std::pair<double, double> collar_behind() const {
+        constexpr double usual_top = -59;
+        constexpr double usual_foot = 4;
+        const FlatPart* part =
+            flat_.guide("back-seam") != nullptr ? flat_.part("collar-") : nullptr;
+        Chain turned;
+        for (const Point p :
+             part != nullptr && !part->outline.empty() ? part->outline.front() : Chain{}) {
+            turned.push_back({p.y, p.x});
+        }
+        const shapes::Crossing at = shapes::crossing(turned, 0);
+        return at.found ? std::pair(at.least, at.greatest) : std::pair(usual_top, usual_foot);
+    }
 
     static Point middle(const Chain& chain) { return (chain.front() + chain.back()) * 0.5; }
 

@@ -351,7 +351,8 @@ class Count {
 
     void hooks() {
         const Uniform& man = source_.uniform;
-        if (!counts("coat") || source_.flats.empty() || !man.speaks(property_id("coat.cloth"))) {
+        if (!counts("coat") || !source_.flats.contains("flat-coat-front") ||
+            !man.speaks(property_id("coat.cloth"))) {
             return;
         }
         const bool hooked = man.speaks(property_id("turnbacks.held")) &&
