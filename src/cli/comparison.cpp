@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <functional>
+#include <map>
+#include <numeric>
 #include <utility>
 
 #include "base/vision.h"
@@ -48,6 +50,15 @@ std::string value_words(const Uniform& man, PropertyId id) {
                                     : man.word(id);
 }
 
+/// Whether two men have the same of a property: colours of one name may differ.
+bool has_same(const Uniform& a, const Uniform& b, PropertyId id) {
+    const Material* one = a.speaks(id) ? a.material(id) : nullptr;
+    const Material* other = b.speaks(id) ? b.material(id) : nullptr;
+    return value_words(a, id) == value_words(b, id) &&
+           (one == nullptr || other == nullptr ||
+            (one->colour == other->colour && one->made_of == other->made_of));
+}
+
 std::string thing_words(Language language, PropertyId id) {
     const Property& row = properties()[id];
     const std::string name = term(language, row.called());
@@ -56,7 +67,7 @@ std::string thing_words(Language language, PropertyId id) {
 }
 
 /// How different two men look from afar to some eyes: the largest CIEDE2000 among all areas large
-/// enough. A thing only one of them has is held against the other's coat.
+/// and broad enough. A thing only one of them has is held against the other's coat.
 class FromAfar {
   public:
     /// An area counts from ten squares of one minute of arc at 50 m.
@@ -92,11 +103,14 @@ class FromAfar {
     }
 
   private:
+    static bool is_broad(const Site& site) { return site.room >= kMinute / 2; }
+
     static std::optional<Colour> colour_of(const Uniform& man, const Figure& front, PropertyId id) {
         const auto seen = front.seen.find(std::string(properties()[id].key));
         const Material* material = man.material(id);
         const bool counts = material != nullptr && properties()[id].work != Work::none &&
-                            seen != front.seen.end() && seen->second.area >= kLeastArea;
+                            seen != front.seen.end() && seen->second.area >= kLeastArea &&
+                            std::ranges::any_of(seen->second.sites, is_broad);
         return counts ? std::optional(material->colour) : std::nullopt;
     }
 };
@@ -182,24 +196,53 @@ class ComparisonSheet : public Sheet {
         return made;
     }
 
+    /// What each man has; where colours of one name differ, with what they are made of.
     [[nodiscard]] std::vector<std::string> values_of(PropertyId id) const {
         std::vector<std::string> values;
         for (const Dressed& man : men_) {
             values.push_back(value_words(man.uniform, id));
+            const Material* material = man.uniform.speaks(id) ? man.uniform.material(id) : nullptr;
+            const bool namesake = std::ranges::any_of(men_, [&](const Dressed& other) {
+                return values.back() == value_words(other.uniform, id) &&
+                       !has_same(man.uniform, other.uniform, id);
+            });
+            if (namesake && material != nullptr && !material->made_of.empty()) {
+                values.back() += ", " + material->made_of;
+            }
         }
         return values;
+    }
+
+    /// Properties with those of the group first of which most is seen, so that what the eye meets
+    /// first stands first.
+    static std::vector<PropertyId> by_what_is_seen(const std::vector<ComparedMan>& men) {
+        std::map<std::string_view, double> area;
+        for (const ComparedMan& man : men) {
+            for (const auto& [key, seen] : man.views.front().seen) {
+                double& most = area[properties()[property_id(key)].group()];
+                most = std::max(most, seen.area);
+            }
+        }
+        std::vector<PropertyId> ids(properties().size());
+        std::iota(ids.begin(), ids.end(), PropertyId{0});
+        std::ranges::stable_sort(ids, std::greater{}, [&](PropertyId id) {
+            const auto at = area.find(properties()[id].group());
+            return at == area.end() ? 0.0 : at->second;
+        });
+        return ids;
     }
 
     /// Rows for what differs, and one paragraph for what everybody has alike.
     void add_differences(MenCompared& made) const {
         std::vector<std::string> same;
-        for (PropertyId id = 0; id < properties().size(); ++id) {
+        for (const PropertyId id : by_what_is_seen(made.men)) {
             if (properties()[id].work == Work::none) {
                 continue;
             }
             const std::vector<std::string> values = values_of(id);
-            const bool alike = std::ranges::all_of(
-                values, [&](const std::string& value) { return value == values.front(); });
+            const bool alike = std::ranges::all_of(men_, [&](const Dressed& man) {
+                return has_same(men_.front().uniform, man.uniform, id);
+            });
             const bool material = men_.front().uniform.material(id) != nullptr;
             if (!alike) {
                 made.differ.push_back(row_of(id, values));
@@ -251,13 +294,18 @@ class ComparisonSheet : public Sheet {
         return words;
     }
 
-    /// The things in which two men differ, each once.
-    [[nodiscard]] std::string what_tells(const Uniform& a, const Uniform& b) const {
+    /// More would be a list, not a hint.
+    static constexpr std::size_t kMostHints = 4;
+
+    /// The things in which two men differ, each once, those first of which most is seen.
+    [[nodiscard]] std::string what_tells(const Uniform& a,
+                                         const Uniform& b,
+                                         const MenCompared& made) const {
         std::vector<std::string> things;
-        for (PropertyId id = 0; id < properties().size(); ++id) {
+        for (const PropertyId id : by_what_is_seen(made.men)) {
             const std::string thing = term(language_, properties()[id].called());
-            if (properties()[id].work != Work::none && value_words(a, id) != value_words(b, id) &&
-                std::ranges::find(things, thing) == things.end()) {
+            if (properties()[id].work != Work::none && !has_same(a, b, id) &&
+                things.size() < kMostHints && std::ranges::find(things, thing) == things.end()) {
                 things.push_back(thing);
             }
         }
@@ -279,13 +327,14 @@ class ComparisonSheet : public Sheet {
                     if (apart >= FromAfar::kAlike) {
                         continue;
                     }
-                    words.paragraphs.push_back(say(language_,
-                                                   messages::kHardAtFiftyMetres,
-                                                   {men_[i].uniform.title,
-                                                    men_[k].uniform.title,
-                                                    say(language_, sighted.called),
-                                                    number_words(language_, apart, 1),
-                                                    what_tells(men_[i].uniform, men_[k].uniform)}));
+                    words.paragraphs.push_back(
+                        say(language_,
+                            messages::kHardAtFiftyMetres,
+                            {men_[i].uniform.title,
+                             men_[k].uniform.title,
+                             say(language_, sighted.called),
+                             number_words(language_, apart, 1),
+                             what_tells(men_[i].uniform, men_[k].uniform, made)}));
                 }
             }
         }
