@@ -213,22 +213,36 @@ class ComparisonSheet : public Sheet {
         return values;
     }
 
-    /// Properties with those of the group first of which most is seen, so that what the eye meets
-    /// first stands first.
-    static std::vector<PropertyId> by_what_is_seen(const std::vector<ComparedMan>& men) {
+    [[nodiscard]] bool differs(PropertyId id) const {
+        return properties()[id].work != Work::none &&
+               !std::ranges::all_of(men_, [&](const Dressed& man) {
+                   return has_same(men_.front().uniform, man.uniform, id);
+               });
+    }
+
+    /// Properties with those of the group first of whose differences most is seen, so that what
+    /// the eye meets first stands first. Of another shape all of the group is seen.
+    [[nodiscard]] std::vector<PropertyId> by_what_is_seen(
+        const std::vector<ComparedMan>& men) const {
+        std::map<std::string_view, bool> reshaped;
+        for (PropertyId id = 0; id < properties().size(); ++id) {
+            const Property& row = properties()[id];
+            reshaped[row.group()] |= row.kind == Kind::choice && differs(id);
+        }
         std::map<std::string_view, double> area;
         for (const ComparedMan& man : men) {
             for (const auto& [key, seen] : man.views.front().seen) {
-                double& most = area[properties()[property_id(key)].group()];
-                most = std::max(most, seen.area);
+                const PropertyId id = property_id(key);
+                const std::string_view group = properties()[id].group();
+                if (differs(id) || reshaped[group]) {
+                    area[group] = std::max(area[group], seen.area);
+                }
             }
         }
         std::vector<PropertyId> ids(properties().size());
         std::iota(ids.begin(), ids.end(), PropertyId{0});
-        std::ranges::stable_sort(ids, std::greater{}, [&](PropertyId id) {
-            const auto at = area.find(properties()[id].group());
-            return at == area.end() ? 0.0 : at->second;
-        });
+        std::ranges::stable_sort(
+            ids, std::greater{}, [&](PropertyId id) { return area[properties()[id].group()]; });
         return ids;
     }
 
@@ -240,12 +254,10 @@ class ComparisonSheet : public Sheet {
                 continue;
             }
             const std::vector<std::string> values = values_of(id);
-            const bool alike = std::ranges::all_of(men_, [&](const Dressed& man) {
-                return has_same(men_.front().uniform, man.uniform, id);
-            });
             const bool material = men_.front().uniform.material(id) != nullptr;
-            if (!alike) {
+            if (differs(id)) {
                 made.differ.push_back(row_of(id, values));
+                add_callouts(id, values, made);
             } else if (!values.front().empty() && material) {
                 same.push_back(say(language_,
                                    messages::kNameAndValue,
@@ -254,6 +266,21 @@ class ComparisonSheet : public Sheet {
         }
         if (!same.empty()) {
             made.words.push_back({say(language_, messages::kSameForAll), {joined(same) + "."}});
+        }
+    }
+
+    /// What can be pointed at: things of a material.
+    void add_callouts(PropertyId id,
+                      const std::vector<std::string>& values,
+                      MenCompared& made) const {
+        const std::string key(properties()[id].key);
+        for (std::size_t i = 0; i < men_.size(); ++i) {
+            if (men_[i].uniform.material(id) != nullptr && !values[i].empty()) {
+                made.men[i].callouts.push_back({key,
+                                                say(language_,
+                                                    messages::kNameAndValue,
+                                                    {thing_words(language_, id), values[i]})});
+            }
         }
     }
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "layout/callouts.h"
 #include "layout/flow.h"
 #include "words/comparison_messages.h"
 #include "words/sheet_messages.h"
@@ -15,6 +16,8 @@ namespace {
 using sheet::Cell;
 using sheet::Flow;
 using sheet::Picture;
+using sheet::Press;
+using sheet::Slab;
 using sheet::Table;
 using sheet::Voice;
 
@@ -31,12 +34,66 @@ std::vector<Picture> pictures_of(const std::vector<ComparedMan>& men) {
             if (i == 0) {
                 picture.words = man.name;
                 picture.note = man.note;
-                picture.lines = man.lines;
             }
             pictures.push_back(std::move(picture));
         }
     }
     return pictures;
+}
+
+/// What can be pointed at on a figure that stands there.
+std::vector<sheet::Callout> callouts_of(const ComparedMan& man, const Placed& figure) {
+    std::vector<sheet::Callout> callouts;
+    const Figure& view = man.views.front();
+    for (const CalloutWords& words : man.callouts) {
+        const auto seen = view.seen.find(words.key);
+        if (seen == view.seen.end()) {
+            continue;
+        }
+        sheet::Callout callout{words.words, {}, {}};
+        for (const Site& site : seen->second.sites) {
+            // No line runs across the man to a place on his other side.
+            const bool left = site.at.x < view.frame.centre().x;
+            (left ? callout.from_left : callout.from_right)
+                .push_back(figure.at + site.at * figure.factor);
+        }
+        callouts.push_back(std::move(callout));
+    }
+    return callouts;
+}
+
+/// Lines and words on both sides of each man, within his share of the row.
+void add_callouts(const std::vector<ComparedMan>& men, double width, Press& press, Slab& row) {
+    const double share = width / static_cast<double>(men.size());
+    const double air = 0.4 * press.style.body;
+    const Type type = sheet::italic(press.style.small);
+    for (std::size_t i = 0; i < men.size(); ++i) {
+        const Placed& figure = row.pictures[i];
+        const Rect& frame = men[i].views.front().frame;
+        const double top = figure.at.y + frame.top * figure.factor;
+        const double bottom = figure.at.y + frame.bottom * figure.factor;
+        const double left = static_cast<double>(i) * share;
+        const sheet::CalloutColumns columns{
+            {left + air, top, figure.at.x + frame.left * figure.factor - air, bottom},
+            {figure.at.x + frame.right * figure.factor + air, top, left + share - air, bottom}};
+        sheet::draw_callouts(
+            sheet::place_callouts(callouts_of(men[i], figure), columns, type, press.ruler),
+            type,
+            row.content);
+    }
+}
+
+/// The men in a row; two that are seen from one side have their differences led to.
+void put_men(const std::vector<ComparedMan>& men, Flow& flow) {
+    std::vector<Slab> rows = sheet::picture_slabs(pictures_of(men), flow.width(), flow.press());
+    const bool one_view =
+        std::ranges::all_of(men, [](const ComparedMan& man) { return man.views.size() == 1; });
+    if (rows.size() == 1 && men.size() == 2 && one_view) {
+        add_callouts(men, flow.width(), flow.press(), rows.front());
+    }
+    for (Slab& row : rows) {
+        flow.slab(std::move(row));
+    }
 }
 
 Table table_of(const MenCompared& compared) {
@@ -111,7 +168,7 @@ Document lay_out_comparison(const MenCompared& compared,
     form.head_left = sheet::on_one_line(compared.title);
     Flow flow(form, ruler, to);
     flow.title(compared.title, compared.subtitle);
-    flow.pictures(pictures_of(compared.men));
+    put_men(compared.men, flow);
     flow.heading(say(compared.language, messages::kInWhatTheyDiffer));
     if (compared.differ.empty()) {
         flow.paragraph(say(compared.language, messages::kInNothing));

@@ -13,11 +13,12 @@
 
 namespace platewright {
 
-/// One man: his views, and in what he differs, a line each.
+/// One man: his views, and in what he differs, what matters most first; each is led to from his
+/// first view where there is room for it.
 struct ComparedMan {
     std::string name;
     std::string note;
-    std::vector<std::string> lines;
+    std::vector<CalloutWords> callouts;
     std::vector<Figure> views;
 };
 
