@@ -119,7 +119,10 @@ class Resolver {
         uniform.facts.as_ordered = plate_.as_ordered;
         uniform.rank = man.rank != nullptr ? man.rank->name : uniform.rank;
         uniform.decided = decide(man, said);
-        report_idle(uniform);
+        // The index of the wardrobe dresses its man in everything in turn.
+        if (!plate_.wardrobe) {
+            report_idle(uniform);
+        }
         // What only a rank or a company decides cannot be asked of nobody in particular.
         if (law && !plate_.title.text.empty()) {
             find_undecided(uniform, *law);
