@@ -109,9 +109,10 @@ Colour Easel::tinted(Colour colour) const {
     if (!line_drawing_) {
         return colour;
     }
-    // A wash of its hue: as light for black as for white, so that lines stay what is read.
+    // A wash of its hue, strong enough to be found in the key and never so dark that its lines would
+    // not be read.
     const OkLab cloth = to_oklab(colour);
-    return from_oklab({0.74 + 0.22 * cloth.l, 0.5 * cloth.a, 0.5 * cloth.b});
+    return from_oklab({0.58 + 0.38 * cloth.l, 0.75 * cloth.a, 0.75 * cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {
