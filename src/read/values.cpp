@@ -130,6 +130,8 @@ class ValueReader {
         std::string hint;
         if (const auto answer = yes_or_no(words_)) {
             hint = !*answer && row_.may_be_none ? "write none where it is not worn" : "";
+        } else if (const std::string there = written_where_known(id_, words_); !there.empty()) {
+            hint = "did you mean " + quoted(there) + "?";
         } else if (const auto near = nearest_word(words_, known)) {
             hint = "did you mean " + quoted(*near) + "?";
         }

@@ -377,6 +377,9 @@ void report_colour(PropertyId id,
         problem.hints.push_back("add it to a palette, or write " + quoted_key(id) + " yourself");
     } else {
         problem.message = "unknown " + what + " " + quoted(name);
+        if (const std::string there = written_where_known(id, name); !there.empty()) {
+            problem.hints.push_back("did you mean " + quoted(there) + "?");
+        }
         const std::optional<std::string> near = colours.nearest(id, name);
         problem.hints.push_back(
             near ? "did you mean " + quoted(*near) + "?"

@@ -132,6 +132,20 @@ std::optional<std::string_view> find_choice(PropertyId id, std::string_view writ
     return std::nullopt;
 }
 
+std::string written_where_known(PropertyId id, std::string_view word) {
+    const std::string_view group = properties()[id].group();
+    for (PropertyId other = 0; other < properties().size(); ++other) {
+        const Property& row = properties()[other];
+        const auto known =
+            other != id && row.group() == group ? find_choice(other, word) : std::nullopt;
+        if (known) {
+            return std::string(group) + ": {" + std::string(row.name()) + ": " +
+                   std::string(*known) + "}";
+        }
+    }
+    return {};
+}
+
 std::string_view kind_name(Kind kind) {
     switch (kind) {
         case Kind::cloth:

@@ -125,6 +125,10 @@ std::span<const Choice> choices_of(PropertyId id);
 /// nothing.
 std::optional<std::string_view> find_choice(PropertyId id, std::string_view written);
 
+/// How to write a word that a property does not know where another of its group does: `lapels:
+/// {shape: half}` for a `half` among colours. Empty if none does.
+std::string written_where_known(PropertyId id, std::string_view word);
+
 /// `Kind` in words for messages: "a colour", "a whole number" …
 std::string_view kind_name(Kind kind);
 
