@@ -109,8 +109,8 @@ Colour Easel::tinted(Colour colour) const {
     if (!line_drawing_) {
         return colour;
     }
-    // A wash of its hue, strong enough to be found in the key and never so dark that its lines would
-    // not be read.
+    // A wash of its hue, strong enough to be found in the key and never so dark that its lines
+    // would not be read.
     const OkLab cloth = to_oklab(colour);
     return from_oklab({0.58 + 0.38 * cloth.l, 0.75 * cloth.a, 0.75 * cloth.b});
 }
