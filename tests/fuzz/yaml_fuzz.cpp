@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: MIT
-// Any bytes as a plate, a regulation, a regiment, customs and a palette, and what was read
-// resolved: an answer or an error, never a crash.
+// Any bytes as a plate, a regulation, a regiment, customs, a palette and every other sheet; what
+// was read is dumped, and resolved if it tells of a man: an answer or an error, never a crash.
+#include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string>
 
 #include "base/diagnostic.h"
 #include "read/read.h"
 #include "require.h"
 #include "resolve/resolve.h"
+#include "vocabulary/body.h"
 
 namespace platewright::fuzz {
 namespace {
@@ -104,7 +107,58 @@ void read_as_regiment(const SourceMap& sources, FileId file, std::size_t size) {
     }
 }
 
+/// A sheet of the kind that `read` reads, if the file is one.
+template <typename Sheet>
+std::optional<Sheet> read_as_sheet(const SourceMap& sources,
+                                   FileId file,
+                                   std::size_t size,
+                                   std::optional<Sheet> (*read)(const SourceMap&,
+                                                                FileId,
+                                                                Diagnostics&)) {
+    Diagnostics problems;
+    std::optional<Sheet> sheet = read(sources, file, problems);
+    check_contract(sheet.has_value(), problems, size);
+    if (sheet) {
+        require(!sheet->words.title.text.empty());
+        require(!dump(*sheet, sources).empty());
+    }
+    return sheet;
+}
+
+/// Lengths lie where the reader promises; no number that is none.
+void check_measures(const SpecifiedWorkshop& sheet) {
+    for (const BodyRow& row : body_rows()) {
+        const auto& written = sheet.body[static_cast<std::size_t>(row.measure)];
+        require(!written || (written->measure.mm >= row.least && written->measure.mm <= row.most));
+    }
+    require(!sheet.allowance || sheet.allowance->measure.mm >= 0);
+    require(!sheet.cloth_width || sheet.cloth_width->measure.mm > 0);
+}
+
+/// What is laid out takes these numbers as they are.
+void read_as_sheets(const SourceMap& sources, FileId file, std::size_t size) {
+    if (const auto comparison = read_as_sheet(sources, file, size, read_comparison)) {
+        require(comparison->men.size() >= kFewestCompared);
+        require(comparison->men.size() <= kMostCompared);
+    }
+    if (const auto handout = read_as_sheet(sources, file, size, read_handout)) {
+        require(!handout->man.text.empty());
+        for (const KitItem& kit : handout->kit) {
+            require(!kit.item.text.empty() && (!kit.quantity || kit.quantity->first > 0));
+        }
+    }
+    if (const auto chart = read_as_sheet(sources, file, size, read_chart)) {
+        require(chart->of <= ChartOf::colours);
+    }
+    if (const auto workshop = read_as_sheet(sources, file, size, read_workshop)) {
+        require(!workshop->man.text.empty() && workshop->scale >= 0);
+        check_measures(*workshop);
+    }
+}
+
 void read_everything(const std::string& text) {
+    // Told from the text as it comes, before anything has looked at it.
+    require(kind_of_file(text) <= FileKind::customs);
     SourceMap sources;
     const FileId file = sources.add("fuzz.yaml", text);
     Diagnostics of_plate;
@@ -116,6 +170,7 @@ void read_everything(const std::string& text) {
     }
     read_as_regulation(sources, file, text.size());
     read_as_regiment(sources, file, text.size());
+    read_as_sheets(sources, file, text.size());
     Diagnostics of_customs;
     const bool customs = read_customs(sources, file, of_customs).has_value();
     check_contract(customs, of_customs, text.size());
