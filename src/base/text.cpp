@@ -229,6 +229,18 @@ std::string lower(std::string_view ascii) {
     return text;
 }
 
+std::string with_capital(std::string words) {
+    const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(words[at]); };
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') {
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    } else if (words.size() > 1 && byte(0) == 0xC3 && byte(1) >= 0xA0 && byte(1) != 0xB7 &&
+               byte(1) != 0xBF) {
+        // In UTF-8 these letters lie 0x20 above their capitals; the division sign and ÿ do not.
+        words[1] = static_cast<char>(byte(1) - 0x20);
+    }
+    return words;
+}
+
 std::string_view trim(std::string_view text) {
     constexpr std::string_view blanks = " \t\r\n";
     const std::size_t begin = text.find_first_not_of(blanks);

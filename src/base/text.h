@@ -38,6 +38,10 @@ void append_number(std::string& to, double value, int decimals);
 /// Letters a to z small; every other character as it is.
 std::string lower(std::string_view ascii);
 
+/// The words with their first letter a capital, if it is one of a to z or an accented letter of
+/// western Europe (U+00E0 to U+00FE).
+std::string with_capital(std::string words);
+
 /// Without the spaces, tabs and line ends at both ends.
 std::string_view trim(std::string_view text);
 

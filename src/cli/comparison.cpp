@@ -6,7 +6,6 @@
 #include <array>
 #include <functional>
 #include <map>
-#include <numeric>
 #include <utility>
 
 #include "base/vision.h"
@@ -174,9 +173,10 @@ class ComparisonSheet : public Sheet {
         for (std::size_t i = 0; i < men_.size(); ++i) {
             made.men.push_back(drawn(men_[i], frames[i], scale, printing.ink));
         }
-        add_differences(made);
+        const std::vector<PropertyId> order = by_what_is_seen(made.men);
+        add_differences(order, made);
         made.words.push_back(carried_over());
-        made.words.push_back(told_apart(made));
+        made.words.push_back(told_apart(order, made));
         return made;
     }
 
@@ -214,45 +214,44 @@ class ComparisonSheet : public Sheet {
     }
 
     [[nodiscard]] bool differs(PropertyId id) const {
-        return properties()[id].work != Work::none &&
-               !std::ranges::all_of(men_, [&](const Dressed& man) {
-                   return has_same(men_.front().uniform, man.uniform, id);
-               });
+        return !std::ranges::all_of(men_, [&](const Dressed& man) {
+            return has_same(men_.front().uniform, man.uniform, id);
+        });
     }
 
-    /// Properties with those of the group first of whose differences most is seen, so that what
-    /// the eye meets first stands first. Of another shape all of the group is seen.
+    /// Properties of what is made or carried, with those of the group first of whose differences
+    /// most is seen, so that what the eye meets first stands first. Of another shape all of the
+    /// group is seen.
     [[nodiscard]] std::vector<PropertyId> by_what_is_seen(
         const std::vector<ComparedMan>& men) const {
+        std::vector<PropertyId> ids;
         std::map<std::string_view, bool> reshaped;
         for (PropertyId id = 0; id < properties().size(); ++id) {
             const Property& row = properties()[id];
-            reshaped[row.group()] |= row.kind == Kind::choice && differs(id);
+            if (row.work != Work::none) {
+                ids.push_back(id);
+                reshaped[row.group()] |= row.kind == Kind::choice && differs(id);
+            }
         }
         std::map<std::string_view, double> area;
         for (const ComparedMan& man : men) {
             for (const auto& [key, seen] : man.views.front().seen) {
                 const PropertyId id = property_id(key);
                 const std::string_view group = properties()[id].group();
-                if (differs(id) || reshaped[group]) {
+                if (properties()[id].work != Work::none && (differs(id) || reshaped[group])) {
                     area[group] = std::max(area[group], seen.area);
                 }
             }
         }
-        std::vector<PropertyId> ids(properties().size());
-        std::iota(ids.begin(), ids.end(), PropertyId{0});
         std::ranges::stable_sort(
             ids, std::greater{}, [&](PropertyId id) { return area[properties()[id].group()]; });
         return ids;
     }
 
     /// Rows for what differs, and one paragraph for what everybody has alike.
-    void add_differences(MenCompared& made) const {
+    void add_differences(const std::vector<PropertyId>& order, MenCompared& made) const {
         std::vector<std::string> same;
-        for (const PropertyId id : by_what_is_seen(made.men)) {
-            if (properties()[id].work == Work::none) {
-                continue;
-            }
+        for (const PropertyId id : order) {
             const std::vector<std::string> values = values_of(id);
             const bool material = men_.front().uniform.material(id) != nullptr;
             if (differs(id)) {
@@ -327,19 +326,20 @@ class ComparisonSheet : public Sheet {
     /// The things in which two men differ, each once, those first of which most is seen.
     [[nodiscard]] std::string what_tells(const Uniform& a,
                                          const Uniform& b,
-                                         const MenCompared& made) const {
+                                         const std::vector<PropertyId>& order) const {
         std::vector<std::string> things;
-        for (const PropertyId id : by_what_is_seen(made.men)) {
+        for (const PropertyId id : order) {
             const std::string thing = term(language_, properties()[id].called());
-            if (properties()[id].work != Work::none && !has_same(a, b, id) &&
-                things.size() < kMostHints && std::ranges::find(things, thing) == things.end()) {
+            if (!has_same(a, b, id) && things.size() < kMostHints &&
+                std::ranges::find(things, thing) == things.end()) {
                 things.push_back(thing);
             }
         }
         return things.empty() ? say(language_, messages::kNothing) : joined(things);
     }
 
-    [[nodiscard]] ComparedWords told_apart(const MenCompared& made) const {
+    [[nodiscard]] ComparedWords told_apart(const std::vector<PropertyId>& order,
+                                           const MenCompared& made) const {
         ComparedWords words{say(language_, messages::kToldApart), {}};
         double least = 1000;
         for (std::size_t i = 0; i < men_.size(); ++i) {
@@ -361,7 +361,7 @@ class ComparisonSheet : public Sheet {
                              men_[k].uniform.title,
                              say(language_, sighted.called),
                              number_words(language_, apart, 1),
-                             what_tells(men_[i].uniform, men_[k].uniform, made)}));
+                             what_tells(men_[i].uniform, men_[k].uniform, order)}));
                 }
             }
         }

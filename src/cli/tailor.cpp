@@ -235,24 +235,26 @@ class Tailoring {
     void draw_placements(WorkshopSheets& sheets) {
         for (const PlacementFrame& each : kPlacements) {
             std::vector<Dimension> shown;
-            Rect frame;
+            Rect parts;
             for (const Dimension& dimension : dimensions_[each.view]) {
                 if (dimension.frame == each.frame) {
-                    frame.include(dimension.from);
-                    frame.include(dimension.to);
+                    parts.include(dimension.from);
+                    parts.include(dimension.to);
                     shown.push_back(dimension);
                 }
             }
             if (shown.empty()) {
                 continue;
             }
-            include_parts(flats_.at(each.view), each, frame);
-            int scale = 0;
-            frame = placement_frame(frame, shown, paper_, scale);
-            sheets.placements.push_back(
-                {each.title,
-                 compose(uniform_, *templates_[each.view], job_.job.ornaments, scale, frame),
-                 std::move(shown)});
+            include_parts(flats_.at(each.view), each, parts);
+            const PlacementWindow window = placement_window(parts, shown, paper_);
+            sheets.placements.push_back({each.title,
+                                         compose(uniform_,
+                                                 *templates_[each.view],
+                                                 job_.job.ornaments,
+                                                 window.scale,
+                                                 window.frame),
+                                         std::move(shown)});
         }
     }
 

@@ -239,6 +239,10 @@ PlacedCallout placed(const Column& column, const Label& label, double size) {
 
 }  // namespace
 
+void add_site(Point site, double middle, const Placed& picture, Callout& to) {
+    (site.x < middle ? to.from_left : to.from_right).push_back(picture.at + site * picture.factor);
+}
+
 CalloutPlan place_callouts(const std::vector<Callout>& callouts,
                            const CalloutColumns& columns,
                            const Type& type,

@@ -21,6 +21,10 @@ struct Callout {
     std::vector<Point> from_right;
 };
 
+/// Adds a place that no line may reach across the middle of the picture: from the left only what
+/// lies left of it. `site` and `middle` are the picture's own, mm.
+void add_site(Point site, double middle, const Placed& picture, Callout& to);
+
 /// Where words may stand, mm on paper: left and right of the picture; either may be empty.
 struct CalloutColumns {
     Rect left;

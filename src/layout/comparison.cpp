@@ -52,10 +52,7 @@ std::vector<sheet::Callout> callouts_of(const ComparedMan& man, const Placed& fi
         }
         sheet::Callout callout{words.words, {}, {}};
         for (const Site& site : seen->second.sites) {
-            // No line runs across the man to a place on his other side.
-            const bool left = site.at.x < view.frame.centre().x;
-            (left ? callout.from_left : callout.from_right)
-                .push_back(figure.at + site.at * figure.factor);
+            sheet::add_site(site.at, view.frame.centre().x, figure, callout);
         }
         callouts.push_back(std::move(callout));
     }

@@ -107,15 +107,11 @@ Slab numbered_figure(const Figure& figure,
     const double left = (room - figure.frame.width() * factor) / 2;
     Slab slab;
     slab.pictures.push_back(placed_at(picture, {left, 0}));
-    const Point origin = slab.pictures.front().at;
     std::vector<Callout> callouts;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         Callout callout{std::to_string(i + 1), {}, {}};
-        const double middle = figure.frame.centre().x;
         for (const Point site : parts[i].sites) {
-            // No line runs across the man to a place on his other side.
-            (site.x < middle ? callout.from_left : callout.from_right)
-                .push_back(origin + site * factor);
+            add_site(site, figure.frame.centre().x, slab.pictures.front(), callout);
         }
         callouts.push_back(std::move(callout));
     }

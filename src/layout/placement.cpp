@@ -50,23 +50,20 @@ void include_dimension(const Dimension& each, int scale, Rect& frame) {
 
 }  // namespace
 
-Rect placement_frame(const Rect& parts,
-                     const std::vector<Dimension>& shown,
-                     const Paper& paper,
-                     int& scale) {
+PlacementWindow placement_window(const Rect& parts,
+                                 const std::vector<Dimension>& shown,
+                                 const Paper& paper) {
     constexpr double air = 5;
-    scale = 0;
-    Rect frame;
-    for (int tried = placement_scale(parts, paper); tried > scale;
-         tried = placement_scale(frame, paper)) {
-        scale = tried;
-        frame = parts;
+    PlacementWindow window{parts, 0};
+    for (int tried = placement_scale(parts, paper); tried > window.scale;
+         tried = placement_scale(window.frame, paper)) {
+        window = {parts, tried};
         for (const Dimension& each : shown) {
-            include_dimension(each, scale, frame);
+            include_dimension(each, tried, window.frame);
         }
-        frame = frame.grown(air * scale / 2);
+        window.frame = window.frame.grown(air * tried / 2);
     }
-    return frame;
+    return window;
 }
 
 }  // namespace platewright

@@ -9,12 +9,16 @@
 
 namespace platewright {
 
-/// What a placement drawing shows, mm on the garment: those parts, and round them room for the
-/// lines and words of the dimensions. `scale` is set to the denominator of its scale: 1, 2, 5
-/// or 10.
-Rect placement_frame(const Rect& parts,
-                     const std::vector<Dimension>& shown,
-                     const Paper& paper,
-                     int& scale);
+/// What a placement drawing shows, mm on the garment, and the denominator of its scale: 1, 2, 5 or
+/// 10.
+struct PlacementWindow {
+    Rect frame;
+    int scale = 1;
+};
+
+/// Those parts, and round them room for the lines and words of the dimensions.
+PlacementWindow placement_window(const Rect& parts,
+                                 const std::vector<Dimension>& shown,
+                                 const Paper& paper);
 
 }  // namespace platewright

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 #include "base/text.h"
 #include "layout/key.h"
@@ -128,10 +129,7 @@ std::string subtitle_of(const Captions& captions) {
             line += (line.empty() ? "" : ", ") + on_one_line(more);
         }
     }
-    if (!line.empty() && line.front() >= 'a' && line.front() <= 'z') {
-        line.front() = static_cast<char>(line.front() - 'a' + 'A');
-    }
-    return line;
+    return with_capital(std::move(line));
 }
 
 /// Title in small capitals, on one line if a size not too small allows it, and what follows in

@@ -31,19 +31,6 @@ const ChoiceTerm* find_choice_term(std::string_view property, std::string_view w
     return nullptr;
 }
 
-/// Upper case for the letters that terms begin with: `à`, `é` and the umlauts lie 0x20 above
-/// theirs.
-std::string with_capital(std::string words) {
-    const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(words[at]); };
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') {
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    } else if (words.size() > 1 && byte(0) == 0xC3 && byte(1) >= 0xA0 && byte(1) != 0xB7 &&
-               byte(1) != 0xBF) {
-        words[1] = static_cast<char>(byte(1) - 0x20);
-    }
-    return words;
-}
-
 std::string words_of(const TradeTerm* found, Language language, std::string_view name) {
     return std::string(found != nullptr ? found->words.text(language) : name);
 }

@@ -126,5 +126,15 @@ TEST(Split, KeepsEmptyParts) {
     EXPECT_EQ(split("", '|'), (std::vector<std::string_view>{""}));
 }
 
+TEST(WithCapital, KnowsLettersOfWesternEurope) {
+    EXPECT_EQ(with_capital("gaiter"), "Gaiter");
+    EXPECT_EQ(with_capital("écharpe"), "Écharpe");
+    EXPECT_EQ(with_capital("ärmel"), "Ärmel");
+    EXPECT_EQ(with_capital("÷"), "÷");
+    EXPECT_EQ(with_capital("ÿ"), "ÿ");
+    EXPECT_EQ(with_capital("3 coats"), "3 coats");
+    EXPECT_EQ(with_capital(""), "");
+}
+
 }  // namespace
 }  // namespace platewright
