@@ -42,6 +42,18 @@ std::size_t line_begin(const std::string& text, std::size_t offset) {
 
 }  // namespace
 
+std::string_view severity_name(Severity severity) {
+    switch (severity) {
+        case Severity::error:
+            return "error";
+        case Severity::warning:
+            return "warning";
+        case Severity::note:
+            return "note";
+    }
+    return "error";
+}
+
 void Diagnostics::add(Diagnostic diagnostic) {
     errors_ += diagnostic.severity == Severity::error ? 1 : 0;
     all_.push_back(std::move(diagnostic));

@@ -26,6 +26,9 @@ struct Span {
 /// How bad it is: with an error nothing is drawn.
 enum class Severity { error, warning, note };
 
+/// `error`, `warning`, `note`.
+std::string_view severity_name(Severity severity);
+
 /// A second place that matters, with what it has to do with the problem.
 struct Label {
     Span span;

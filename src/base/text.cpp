@@ -187,6 +187,14 @@ std::string or_list(std::span<const std::string> words) {
     return list;
 }
 
+std::string comma_list(std::span<const std::string> words) {
+    std::string list;
+    for (const std::string& each : words) {
+        list += (list.empty() ? "" : ", ") + each;
+    }
+    return list;
+}
+
 std::string quoted(std::string_view word) {
     std::string text = "'";
     text += word;

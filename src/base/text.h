@@ -26,6 +26,9 @@ std::optional<std::string> nearest_word(std::string_view word,
 /// "a", "a or b", "a, b or c".
 std::string or_list(std::span<const std::string> words);
 
+/// "a, b, c".
+std::string comma_list(std::span<const std::string> words);
+
 /// The word in quotes, as messages show what the user wrote: 'red'.
 std::string quoted(std::string_view word);
 

@@ -1,17 +1,11 @@
 // SPDX-License-Identifier: MIT
 // The difference between two men for scripts.
-#include <nlohmann/json.hpp>
 
 #include "cli/change_words.h"
+#include "cli/json_value.h"
 
 namespace platewright::cli {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json text_or_null(std::string_view text) {
-    return text.empty() ? Json() : Json(text);
-}
 
 /// What one man has of it; null where he has nothing.
 Json value_of(const Uniform& man, PropertyId id) {

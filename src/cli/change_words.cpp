@@ -11,8 +11,6 @@
 namespace platewright::cli {
 namespace {
 
-constexpr std::size_t kIndent = 2;
-
 std::string counted(int number, const std::string& one) {
     return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
 }

@@ -104,10 +104,6 @@ class ChartSheet : public Sheet {
     }
 };
 
-std::string text_of(const std::optional<WrittenText>& text) {
-    return text ? text->text : std::string();
-}
-
 /// A whole number with a true minus sign.
 std::string signed_number(double number) {
     const std::string digits = format_number(std::abs(number), 0);

@@ -12,6 +12,9 @@ namespace platewright::cli {
 /// Answers are set to this many columns; only what cannot be broken is longer.
 inline constexpr std::size_t kAnswerColumns = 100;
 
+/// How far in the lines under a heading stand, and each deeper step.
+inline constexpr std::size_t kIndent = 2;
+
 /// Columns a text takes as it is shown.
 std::size_t columns_of(std::string_view text);
 

@@ -8,6 +8,7 @@
 #include <map>
 #include <utility>
 
+#include "base/text.h"
 #include "base/vision.h"
 #include "layout/comparison.h"
 #include "resolve/change.h"
@@ -19,22 +20,10 @@ namespace platewright::cli {
 namespace {
 
 /// A man with his uniform.
-struct Dressed {
+struct DressedMan {
     Job job;
     Uniform uniform;
 };
-
-std::string text_of(const std::optional<WrittenText>& written) {
-    return written ? written->text : std::string();
-}
-
-std::string joined(const std::vector<std::string>& words) {
-    std::string all;
-    for (const std::string& each : words) {
-        all += (all.empty() ? "" : ", ") + each;
-    }
-    return all;
-}
 
 /// What a man has of a property in words of the language; empty where it says nothing of him.
 std::string value_words(const Uniform& man, PropertyId id) {
@@ -77,9 +66,9 @@ class FromAfar {
 
     using Eyes = std::function<Colour(Colour)>;
 
-    static double difference(const Dressed& a,
+    static double difference(const DressedMan& a,
                              const Figure& front_a,
-                             const Dressed& b,
+                             const DressedMan& b,
                              const Figure& front_b,
                              const Eyes& eyes) {
         double most = 0;
@@ -133,7 +122,7 @@ std::vector<Sighted> all_eyes() {
 
 class ComparisonSheet : public Sheet {
   public:
-    ComparisonSheet(SheetWords words, Language language, std::vector<Dressed> men)
+    ComparisonSheet(SheetWords words, Language language, std::vector<DressedMan> men)
         : words_(std::move(words)), language_(language), men_(std::move(men)) {}
 
     [[nodiscard]] std::optional<Document> draw(const Printing& printing,
@@ -149,7 +138,7 @@ class ComparisonSheet : public Sheet {
   private:
     SheetWords words_;
     Language language_;
-    std::vector<Dressed> men_;
+    std::vector<DressedMan> men_;
 
     [[nodiscard]] MenCompared compared_men(const Printing& printing) const {
         MenCompared made;
@@ -163,7 +152,7 @@ class ComparisonSheet : public Sheet {
         made.language = language_;
         made.ink = printing.ink;
         std::vector<std::vector<Rect>> frames;
-        for (const Dressed& man : men_) {
+        for (const DressedMan& man : men_) {
             frames.emplace_back();
             for (const Template* view : views_of(man.job)) {
                 frames.back().push_back(close_frame_of(*view, man.uniform));
@@ -180,7 +169,7 @@ class ComparisonSheet : public Sheet {
         return made;
     }
 
-    static ComparedMan drawn(const Dressed& man,
+    static ComparedMan drawn(const DressedMan& man,
                              const std::vector<Rect>& frames,
                              double scale,
                              Ink ink) {
@@ -199,10 +188,10 @@ class ComparisonSheet : public Sheet {
     /// What each man has; where colours of one name differ, with what they are made of.
     [[nodiscard]] std::vector<std::string> values_of(PropertyId id) const {
         std::vector<std::string> values;
-        for (const Dressed& man : men_) {
+        for (const DressedMan& man : men_) {
             values.push_back(value_words(man.uniform, id));
             const Material* material = man.uniform.speaks(id) ? man.uniform.material(id) : nullptr;
-            const bool namesake = std::ranges::any_of(men_, [&](const Dressed& other) {
+            const bool namesake = std::ranges::any_of(men_, [&](const DressedMan& other) {
                 return values.back() == value_words(other.uniform, id) &&
                        !has_same(man.uniform, other.uniform, id);
             });
@@ -214,7 +203,7 @@ class ComparisonSheet : public Sheet {
     }
 
     [[nodiscard]] bool differs(PropertyId id) const {
-        return !std::ranges::all_of(men_, [&](const Dressed& man) {
+        return !std::ranges::all_of(men_, [&](const DressedMan& man) {
             return has_same(men_.front().uniform, man.uniform, id);
         });
     }
@@ -264,7 +253,7 @@ class ComparisonSheet : public Sheet {
             }
         }
         if (!same.empty()) {
-            made.words.push_back({say(language_, messages::kSameForAll), {joined(same) + "."}});
+            made.words.push_back({say(language_, messages::kSameForAll), {comma_list(same) + "."}});
         }
     }
 
@@ -315,7 +304,7 @@ class ComparisonSheet : public Sheet {
                     messages::kKeeps,
                     {men_.front().uniform.title,
                      men_[i].uniform.title,
-                     kept.empty() ? say(language_, messages::kNothing) : joined(kept)}));
+                     kept.empty() ? say(language_, messages::kNothing) : comma_list(kept)}));
         }
         return words;
     }
@@ -335,7 +324,7 @@ class ComparisonSheet : public Sheet {
                 things.push_back(thing);
             }
         }
-        return things.empty() ? say(language_, messages::kNothing) : joined(things);
+        return things.empty() ? say(language_, messages::kNothing) : comma_list(things);
     }
 
     [[nodiscard]] ComparedWords told_apart(const std::vector<PropertyId>& order,
@@ -393,7 +382,7 @@ std::unique_ptr<Sheet> prepare_comparison(Workshop& workshop,
     }
     const std::size_t errors = to.error_count();
     const Language language = workshop.language_of(written->words.language);
-    std::vector<Dressed> men;
+    std::vector<DressedMan> men;
     for (std::optional<Job>& job :
          men_of(workshop, written->men, views_asked(*written), to, timings)) {
         if (!job) {

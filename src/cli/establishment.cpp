@@ -15,7 +15,6 @@
 namespace platewright::cli {
 namespace {
 
-constexpr std::size_t kIndent = 2;
 constexpr int kDecimals = 3;
 
 /// What the table of regiments may show, with its heading; a column in which all are alike is told

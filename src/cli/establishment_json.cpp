@@ -1,24 +1,14 @@
 // SPDX-License-Identifier: MIT
 // A regulation as an establishment, for scripts.
-#include <nlohmann/json.hpp>
 
 #include "cli/establishment.h"
+#include "cli/json_value.h"
 #include "resolve/checks.h"
 #include "resolve/man.h"
 #include "resolve/statements.h"
 
 namespace platewright::cli {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json text_or_null(const std::optional<WrittenText>& text) {
-    return text ? Json(text->text) : Json();
-}
-
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
-}
 
 Json day(const std::optional<WrittenDate>& date) {
     return date ? Json(to_string(date->date)) : Json();
@@ -71,9 +61,9 @@ Json wear_of(const Block& block) {
 Json rules_of(const InForce& law) {
     Json array = Json::array();
     for (const RuleInForce& each : law.rules) {
-        array.push_back({{"name", text_or_null(each.rule->name)},
+        array.push_back({{"name", text_or_null(text_of(each.rule->name))},
                          {"wear", wear_of(each.rule->wear)},
-                         {"why", text_or_null(each.rule->wear.grounds.why)}});
+                         {"why", text_or_null(text_of(each.rule->wear.grounds.why))}});
     }
     return array;
 }
@@ -135,10 +125,11 @@ std::string establishment_in_json(const std::vector<SpecifiedRegulation>& editio
     Json object = Json::object();
     object["regulations"] = Json::array();
     for (const SpecifiedRegulation& edition : editions) {
-        object["regulations"].push_back({{"title", edition.title.text},
-                                         {"in force from", day(edition.in_force_from)},
-                                         {"until", day(edition.until)},
-                                         {"source", text_or_null(edition.grounds.source)}});
+        object["regulations"].push_back(
+            {{"title", edition.title.text},
+             {"in force from", day(edition.in_force_from)},
+             {"until", day(edition.until)},
+             {"source", text_or_null(text_of(edition.grounds.source))}});
     }
     object["classes"] = entries(law.classes);
     object["regiments"] = Json::array();

@@ -1,19 +1,12 @@
 // SPDX-License-Identifier: MIT
 // Decisions for scripts.
-#include <nlohmann/json.hpp>
 
 #include "cli/explain.h"
 #include "cli/json.h"
+#include "cli/json_value.h"
 
 namespace platewright::cli {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-/// Null for an empty text.
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
-}
 
 Json named(const Named& named) {
     if (named.name.empty()) {

@@ -9,7 +9,6 @@
 namespace platewright::cli {
 namespace {
 
-constexpr std::size_t kIndent = 2;
 constexpr std::size_t kGroundsIndent = 6;
 /// Longer cells are not waited for by the others.
 constexpr std::size_t kWidestCell = 44;

@@ -20,10 +20,6 @@ namespace {
 
 const std::string kFront = "front";
 
-std::string text_of(const std::optional<WrittenText>& written) {
-    return written ? written->text : std::string();
-}
-
 std::vector<std::string> texts_of(const std::vector<WrittenText>& written) {
     std::vector<std::string> texts;
     for (const WrittenText& each : written) {
@@ -48,14 +44,6 @@ std::vector<WrittenText> orders_of(const Orders& orders) {
 }
 
 /// "belts, cartridge box, musket".
-std::string joined(const std::vector<std::string>& words) {
-    std::string all;
-    for (const std::string& each : words) {
-        all += (all.empty() ? "" : ", ") + each;
-    }
-    return all;
-}
-
 /// A man with his uniform.
 struct Dressed {
     const Job* job = nullptr;
@@ -138,7 +126,7 @@ std::string values_in_words(const Uniform& man, const std::vector<PropertyId>& o
             all.push_back(std::move(words));
         }
     }
-    return joined(all);
+    return comma_list(all);
 }
 
 /// The properties of a group.
@@ -270,10 +258,10 @@ std::vector<std::string> changes_of(const Uniform& full, const Uniform& man) {
         }
     }
     if (!on.empty()) {
-        lines.insert(lines.begin(), say(man.language, messages::kWith, {joined(on)}));
+        lines.insert(lines.begin(), say(man.language, messages::kWith, {comma_list(on)}));
     }
     if (!off.empty()) {
-        lines.push_back(say(man.language, messages::kWithout, {joined(off)}));
+        lines.push_back(say(man.language, messages::kWithout, {comma_list(off)}));
     }
     if (lines.empty()) {
         lines.push_back(say(man.language, messages::kAsInFullDress));

@@ -2,12 +2,10 @@
 // Problems for editors and scripts.
 #include "cli/json.h"
 
-#include <nlohmann/json.hpp>
+#include "cli/json_value.h"
 
 namespace platewright::cli {
 namespace {
-
-using Json = nlohmann::ordered_json;
 
 void put_place(Json& to, const Span& span, const SourceMap& sources) {
     const SourceMap::Place begin = sources.place(span.file, span.begin);
@@ -18,12 +16,6 @@ void put_place(Json& to, const Span& span, const SourceMap& sources) {
     to["end"] = {{"line", end.line}, {"column", end.column}};
 }
 
-const char* name_of(Severity severity) {
-    return severity == Severity::error     ? "error"
-           : severity == Severity::warning ? "warning"
-                                           : "note";
-}
-
 Json to_json(const Diagnostic& problem, const SourceMap& sources) {
     Json object = Json::object();
     if (problem.span) {
@@ -31,7 +23,7 @@ Json to_json(const Diagnostic& problem, const SourceMap& sources) {
     } else if (!problem.path.empty()) {
         object["file"] = problem.path;
     }
-    object["severity"] = name_of(problem.severity);
+    object["severity"] = severity_name(problem.severity);
     object["code"] = problem.code;
     object["message"] = problem.message;
     object["hints"] = problem.hints;

@@ -65,11 +65,11 @@ constexpr std::array kRows = std::to_array<KitRow>({
     {"blanket.cloth", "blanket", 1, KitStage::later, KitWay::buy},
 });
 
-std::string word(const Uniform& man, std::string_view key) {
+std::string word_of(const Uniform& man, std::string_view key) {
     return man.word(property_id(key));
 }
 
-/// The property that says of what sort a thing is, and what sort needs no word.
+/// The property that says of what sort a thing is, and what sort needs no word_of.
 struct Sort {
     std::string_view head;
     std::string_view property;
@@ -82,7 +82,7 @@ constexpr std::array<Sort, 5> kSorts{{{"hat.felt", "hat.shape", ""},
                                       {"gaiters.cloth", "gaiters.height", ""},
                                       {"sword.hilt", "sword.worn", "sword"}}};
 
-/// Caps and overalls have a word of their own; of the others the sort follows: "gaiters, long".
+/// Caps and overalls have a word_of of their own; of the others the sort follows: "gaiters, long".
 bool stands_alone(std::string_view head, std::string_view sort) {
     return (head == "hat.felt" && sort != "round" && !sort.ends_with("cornered")) ||
            head == "breeches.cloth" || head == "sword.hilt" ||
@@ -93,10 +93,10 @@ bool stands_alone(std::string_view head, std::string_view sort) {
 std::string called(const KitRow& row, const Uniform& man) {
     const std::string name = term(man.language, row.name);
     const auto sort = std::ranges::find(kSorts, row.head, &Sort::head);
-    if (sort == kSorts.end() || word(man, sort->property) == sort->usual) {
+    if (sort == kSorts.end() || word_of(man, sort->property) == sort->usual) {
         return name;
     }
-    const std::string what = word(man, sort->property);
+    const std::string what = word_of(man, sort->property);
     const std::string words = choice_term(man.language, sort->property, what);
     return stands_alone(row.head, what) ? words : name + ", " + words;
 }
@@ -120,7 +120,7 @@ constexpr std::array<std::string_view, 10> kOfDyedCloth{"hat.felt",
 
 /// Two belts where they are crossed or one goes round the waist.
 int quantity_of(const KitRow& row, const Uniform& man) {
-    return row.head == "belts.leather" && word(man, "belts.worn") != "single" ? 2 : row.quantity;
+    return row.head == "belts.leather" && word_of(man, "belts.worn") != "single" ? 2 : row.quantity;
 }
 
 bool has_group(std::string_view groups, std::string_view group) {

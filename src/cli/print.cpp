@@ -10,24 +10,11 @@
 
 #include "base/limits.h"
 #include "base/text.h"
+#include "cli/columns.h"
 #include "cli/excerpt.h"
 
 namespace platewright::cli {
 namespace {
-
-constexpr std::size_t kIndent = 2;
-
-std::string_view name_of(Severity severity) {
-    switch (severity) {
-        case Severity::error:
-            return "error";
-        case Severity::warning:
-            return "warning";
-        case Severity::note:
-            return "note";
-    }
-    return "error";
-}
 
 std::string_view colour_of(Severity severity) {
     switch (severity) {
@@ -50,7 +37,7 @@ class Printer {
                                   : problem.path.empty() ? std::string("platewright")
                                                          : visible(problem.path);
         paint("\x1B[1m", place + ": ");
-        paint(colour_of(problem.severity), std::string(name_of(problem.severity)) + ":");
+        paint(colour_of(problem.severity), std::string(severity_name(problem.severity)) + ":");
         text_ += " " + visible(problem.message);
         if (!problem.code.empty()) {
             paint("\x1B[2m", " [" + problem.code + "]");

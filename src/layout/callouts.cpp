@@ -13,7 +13,7 @@ namespace {
 
 /// Shares of the size of type.
 constexpr double kLeading = 1.16;
-constexpr double kGap = 0.55;
+constexpr double kCalloutGap = 0.55;
 constexpr double kTick = 0.9;
 constexpr double kAir = 0.35;
 
@@ -109,7 +109,7 @@ class Sides {
     /// Moves the label that loses least by it, if the first column has two more, or is too full
     /// while the other is not.
     bool even_out(Column& from, Column& to) {
-        const double gap = kGap * type_.size;
+        const double gap = kCalloutGap * type_.size;
         const bool too_full =
             from.height_of_labels(gap) > from.box.height() && from.labels.size() > to.labels.size();
         if (from.labels.empty() || (from.labels.size() < to.labels.size() + 2 && !too_full)) {
@@ -204,7 +204,7 @@ bool undo_a_crossing(Column& column, double size) {
 }
 
 void settle(Column& column, double size, std::vector<std::size_t>& left_out) {
-    const double gap = kGap * size;
+    const double gap = kCalloutGap * size;
     while (!column.labels.empty() && column.height_of_labels(gap) > column.box.height()) {
         const auto last = std::ranges::max_element(column.labels, {}, &Label::number);
         left_out.push_back(last->number);

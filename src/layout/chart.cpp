@@ -42,7 +42,7 @@ struct Measures {
 };
 
 /// Where everything goes; pictures are not needed for that.
-struct Plan {
+struct ChartPlan {
     /// A group, or what of it stands in one row.
     struct Run {
         std::size_t group = 0;
@@ -73,9 +73,9 @@ class Planner {
         : chart_(chart), paper_(paper), m_(measures), ruler_(ruler) {}
 
     /// The widest cells that leave everything on one page; else the narrowest.
-    Plan best(double head, double foot) {
+    ChartPlan best(double head, double foot) {
         const double room = paper_.width - 2 * m_.margin;
-        Plan best;
+        ChartPlan best;
         for (std::size_t columns = 1; columns <= 40; ++columns) {
             const double cell = (room + m_.gap) / static_cast<double>(columns) - m_.gap;
             if (columns > 1 && cell < kNarrowest) {
@@ -93,9 +93,9 @@ class Planner {
     }
 
     /// Height of the words beneath the pictures of a row.
-    double words_height(const std::vector<Plan::Run>& runs, double cell) {
+    double words_height(const std::vector<ChartPlan::Run>& runs, double cell) {
         std::size_t most = 0;
-        for (const Plan::Run& run : runs) {
+        for (const ChartPlan::Run& run : runs) {
             for (std::size_t i = run.first; i < run.last; ++i) {
                 most = std::max(most, lines_of(chart_.groups[run.group].entries[i], cell).size());
             }
@@ -126,8 +126,8 @@ class Planner {
     const Measures& m_;
     Ruler& ruler_;
 
-    Plan plan(std::size_t columns, double cell, double head, double foot) {
-        Plan made;
+    ChartPlan plan(std::size_t columns, double cell, double head, double foot) {
+        ChartPlan made;
         made.columns = columns;
         made.cell = cell;
         made.picture_height = cell * chart_.aspect;
@@ -135,7 +135,7 @@ class Planner {
         double y = head;
         bool fresh = true;
         std::size_t page = 0;
-        for (Plan::Row& row : made.rows) {
+        for (ChartPlan::Row& row : made.rows) {
             double height = row_height(row, fresh, made);
             if (y + height > paper_.height - foot && !fresh) {
                 ++page;
@@ -155,25 +155,25 @@ class Planner {
     }
 
     /// Rows of a single page share what room is left, within reason.
-    void spread(Plan& plan, double spare) const {
+    void spread(ChartPlan& plan, double spare) const {
         const double share =
             std::clamp(spare / static_cast<double>(plan.rows.size() + 1), 0.0, 3.2 * m_.gap);
         double shift = share * 0.5;
-        for (Plan::Row& row : plan.rows) {
+        for (ChartPlan::Row& row : plan.rows) {
             row.y += shift;
             shift += share;
         }
     }
 
-    double row_height(Plan::Row& row, bool first_on_page, const Plan& plan) {
+    double row_height(ChartPlan::Row& row, bool first_on_page, const ChartPlan& plan) {
         return heading_height(row, first_on_page) + plan.picture_height + 0.6 * m_.leading +
                words_height(row.runs, plan.cell) + m_.gap * 0.9;
     }
 
     /// A group's name stands over its first row, and again at the head of a page.
-    [[nodiscard]] double heading_height(Plan::Row& row, bool first_on_page) const {
+    [[nodiscard]] double heading_height(ChartPlan::Row& row, bool first_on_page) const {
         bool any = false;
-        for (Plan::Run& run : row.runs) {
+        for (ChartPlan::Run& run : row.runs) {
             run.titled =
                 !chart_.groups[run.group].title.empty() && (run.first == 0 || first_on_page);
             any = any || run.titled;
@@ -183,8 +183,8 @@ class Planner {
     }
 
     /// Groups one after the other in a row while they fit whole; a longer group is parted.
-    [[nodiscard]] std::vector<Plan::Row> rows_of(std::size_t columns, double cell) const {
-        std::vector<Plan::Row> rows;
+    [[nodiscard]] std::vector<ChartPlan::Row> rows_of(std::size_t columns, double cell) const {
+        std::vector<ChartPlan::Row> rows;
         std::size_t used = columns;
         for (std::size_t group = 0; group < chart_.groups.size(); ++group) {
             const std::size_t size = chart_.groups[group].entries.size();
@@ -215,7 +215,7 @@ class Sheet {
         plan_ = Planner(chart_, paper_, m_, ruler_).best(head_, foot_);
     }
 
-    [[nodiscard]] const Plan& plan() const { return plan_; }
+    [[nodiscard]] const ChartPlan& plan() const { return plan_; }
 
     std::vector<Page> lay_out() {
         for (std::size_t i = 0; i < plan_.pages; ++i) {
@@ -226,7 +226,7 @@ class Sheet {
             pages_.push_back(std::move(page));
         }
         draw(title_, m_.margin, pages_.front(), "title");
-        for (const Plan::Row& row : plan_.rows) {
+        for (const ChartPlan::Row& row : plan_.rows) {
             put_row(row);
         }
         draw(notes_, paper_.height - foot_ + m_.gap * 0.4, pages_.back(), "notes");
@@ -239,7 +239,7 @@ class Sheet {
     /// Whether words run out of their page.
     [[nodiscard]] bool overflows() const {
         return head_ + foot_ > paper_.height * 0.8 ||
-               std::ranges::any_of(plan_.rows, [this](const Plan::Row& row) {
+               std::ranges::any_of(plan_.rows, [this](const ChartPlan::Row& row) {
                    return row.y + plan_.picture_height > paper_.height - foot_;
                });
     }
@@ -262,7 +262,7 @@ class Sheet {
     std::vector<Line> notes_;
     double head_ = 0;
     double foot_ = 0;
-    Plan plan_;
+    ChartPlan plan_;
     std::vector<Page> pages_;
 
     [[nodiscard]] double room() const { return paper_.width - 2 * m_.margin; }
@@ -319,15 +319,15 @@ class Sheet {
         std::move(layer).put_on(page);
     }
 
-    void put_row(const Plan::Row& row) {
+    void put_row(const ChartPlan::Row& row) {
         Page& page = pages_[row.page];
-        for (const Plan::Run& run : row.runs) {
+        for (const ChartPlan::Run& run : row.runs) {
             if (run.titled) {
                 put_heading(run, row.y, page);
             }
         }
         const double y = row.y + row.heading;
-        for (const Plan::Run& run : row.runs) {
+        for (const ChartPlan::Run& run : row.runs) {
             for (std::size_t i = run.first; i < run.last; ++i) {
                 const double x =
                     m_.margin + run.x + static_cast<double>(i - run.first) * (plan_.cell + m_.gap);
@@ -337,7 +337,7 @@ class Sheet {
     }
 
     /// The group's name over its first row, and a rule as wide as the run.
-    void put_heading(const Plan::Run& run, double y, Page& page) {
+    void put_heading(const ChartPlan::Run& run, double y, Page& page) {
         const ChartGroup& group = chart_.groups[run.group];
         Layer heading("heading");
         const double cells = static_cast<double>(run.last - run.first);

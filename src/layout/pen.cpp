@@ -14,7 +14,7 @@ namespace {
 constexpr double kArrow = 2.4;
 constexpr double kArrowHalf = 0.42;
 /// Between the drawing and an extension line, and how far that runs beyond the dimension line.
-constexpr double kGap = 0.8;
+constexpr double kWitnessGap = 0.8;
 constexpr double kBeyond = 1.3;
 /// Below this there is no room for two arrows.
 constexpr double kShort = 6.5;
@@ -95,8 +95,8 @@ void Pen::dimension(Point from, Point to, double aside, const std::string& words
     const Point a = from + out * far;
     const Point b = to + out * far;
     for (const auto& [foot, end] : {std::pair{from, a}, std::pair{to, b}}) {
-        if (far > kGap) {
-            line(foot + out * kGap, end + out * kBeyond);
+        if (far > kWitnessGap) {
+            line(foot + out * kWitnessGap, end + out * kBeyond);
         }
     }
     if (length(b - a) >= kShort) {

@@ -24,7 +24,7 @@ constexpr double kClear = 9;
 constexpr double kStrip = 6;
 constexpr double kOverlap = 12;
 /// Between pieces.
-constexpr double kApart = 12;
+constexpr double kPiecesApart = 12;
 constexpr double kSquare = 100;
 constexpr double kInches = 50.8;
 constexpr double kCheckWidth = kSquare + 14 + kInches;
@@ -38,7 +38,7 @@ struct Laid {
 };
 
 /// All pieces on one table, the squares in its first corner.
-struct Table {
+struct CuttingTable {
     std::vector<Laid> pieces;
     double width = 0;
     double height = 0;
@@ -53,30 +53,32 @@ Rect box_of(const PatternPiece& piece) {
 }
 
 /// Shelf after shelf, long pieces first; `corner` is kept free.
-Table lay_on_table(const std::vector<PatternPiece>& pieces, double least_width, Point corner) {
-    Table table;
+CuttingTable lay_on_table(const std::vector<PatternPiece>& pieces,
+                          double least_width,
+                          Point corner) {
+    CuttingTable table;
     table.width = least_width;
     std::vector<const PatternPiece*> order;
     for (const PatternPiece& piece : pieces) {
         order.push_back(&piece);
-        table.width = std::max(table.width, box_of(piece).width() + kApart);
+        table.width = std::max(table.width, box_of(piece).width() + kPiecesApart);
     }
     std::ranges::stable_sort(order, [](const PatternPiece* a, const PatternPiece* b) {
         return box_of(*a).height() > box_of(*b).height();
     });
-    double x = corner.x > 0 ? corner.x + kApart : 0;
+    double x = corner.x > 0 ? corner.x + kPiecesApart : 0;
     double y = 0;
     double shelf = corner.y;
     for (const PatternPiece* piece : order) {
         const Rect box = box_of(*piece);
         if (x > 0 && x + box.width() > table.width) {
-            y += shelf + kApart;
+            y += shelf + kPiecesApart;
             x = 0;
             shelf = 0;
         }
         const Point at{x - box.left, y - box.top};
         table.pieces.push_back({piece, at, {x, y, x + box.width(), y + box.height()}});
-        x += box.width() + kApart;
+        x += box.width() + kPiecesApart;
         shelf = std::max(shelf, box.height());
     }
     table.height = y + shelf;
@@ -122,7 +124,7 @@ class Tiler {
     const Paper& paper_;
     sheet::Ruler& ruler_;
     Point step_;
-    Table table_;
+    CuttingTable table_;
     int columns_ = 1;
     int best_ = 2;
     int rows_ = 1;
@@ -457,7 +459,7 @@ Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type) {
     for (const PatternPiece& piece : sheets.full_size) {
         widest = std::max(widest, box_of(piece).width());
     }
-    const Table table = lay_on_table(sheets.full_size, std::max(900.0, widest), {});
+    const CuttingTable table = lay_on_table(sheets.full_size, std::max(900.0, widest), {});
     Page page;
     page.width = table.width + 2 * edge;
     page.height = table.height + 2 * edge;

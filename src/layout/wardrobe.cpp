@@ -15,7 +15,7 @@ namespace {
 using sheet::Layer;
 
 /// Sizes of the sheet, mm; all grow with the paper.
-struct Measures {
+struct IndexMeasures {
     double unit = 1;
     double margin = 0;
     double gap = 0;
@@ -25,7 +25,7 @@ struct Measures {
     double label = 0;
     double leading = 0;
 
-    explicit Measures(const Paper& paper) {
+    explicit IndexMeasures(const Paper& paper) {
         unit = std::sqrt(paper.width * paper.height / (210.0 * 297.0));
         margin = 13 * unit;
         gap = 3.2 * unit;
@@ -40,9 +40,9 @@ struct Measures {
 };
 
 /// Puts sections on pages, one row of pictures after another.
-class Sheet {
+class IndexSheet {
   public:
-    Sheet(const WardrobeIndex& index, const Paper& paper, const Typesetter& type)
+    IndexSheet(const WardrobeIndex& index, const Paper& paper, const Typesetter& type)
         : index_(index), paper_(paper), measures_(paper), ruler_(type) {}
 
     std::vector<Page> lay_out() {
@@ -61,7 +61,7 @@ class Sheet {
   private:
     const WardrobeIndex& index_;
     const Paper& paper_;
-    const Measures measures_;
+    const IndexMeasures measures_;
     sheet::Ruler ruler_;
     std::vector<Page> pages_;
     double y_ = 0;
@@ -187,7 +187,7 @@ class Sheet {
 }  // namespace
 
 double sample_scale(const Rect& frame, const Paper& paper) {
-    const double side = Measures(paper).side;
+    const double side = IndexMeasures(paper).side;
     return std::max({frame.width(), frame.height(), 1.0}) / side;
 }
 
@@ -196,7 +196,7 @@ Document lay_out_wardrobe(const WardrobeIndex& index, const Paper& paper, const 
     document.title = sheet::on_one_line(index.title);
     document.subject = sheet::on_one_line(index.subtitle);
     document.description = document.title;
-    document.pages = Sheet(index, paper, type).lay_out();
+    document.pages = IndexSheet(index, paper, type).lay_out();
     return document;
 }
 

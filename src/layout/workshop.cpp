@@ -26,7 +26,7 @@ using sheet::Pen;
 constexpr double kFirstLane = 4;
 constexpr double kLane = 7;
 /// Between cells of a row.
-constexpr double kApart = 4;
+constexpr double kCellsApart = 4;
 /// A line of words under a drawing.
 constexpr double kLabel = 5.6;
 /// Type under pieces, and from line to line.
@@ -154,8 +154,8 @@ class Sheets {
             }
             std::size_t end = first;
             while (end < cells.size() &&
-                   (end == first || width + kApart + cells[end].width <= room + 0.01)) {
-                width += cells[end].width + (end == first ? 0 : kApart);
+                   (end == first || width + kCellsApart + cells[end].width <= room + 0.01)) {
+                width += cells[end].width + (end == first ? 0 : kCellsApart);
                 slab.height = std::max(slab.height, cells[end].height);
                 ++end;
             }
@@ -165,9 +165,9 @@ class Sheets {
             double x = air;
             for (; first < end; ++first) {
                 cells[first].draw(slab.pictures, {x, 0}, slab.height);
-                x += cells[first].width + kApart + air;
+                x += cells[first].width + kCellsApart + air;
             }
-            slab.space_before = kApart;
+            slab.space_before = kCellsApart;
             flow_.slab(std::move(slab));
         }
     }

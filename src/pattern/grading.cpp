@@ -141,9 +141,9 @@ double x_at(const Chain& chain, double y) {
 }
 
 /// How the facings are set right after the body has moved them.
-class Facings {
+class StatedFacings {
   public:
-    Facings(const Flat& flat, const StatedMeasures& stated, const Trunk& trunk)
+    StatedFacings(const Flat& flat, const StatedMeasures& stated, const Trunk& trunk)
         : flat_(flat), stated_(stated), trunk_(trunk) {}
 
     /// A lapel is as wide as drawn, or as ordered, at every height; its inner edge is the coat's.
@@ -274,7 +274,7 @@ Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, con
         return [body](std::string_view, Point p) { return on_calf(body, p); };
     }
     return [trunk = Trunk(body), stated, flat](std::string_view name, Point p) {
-        const Facings facings(flat, stated, trunk);
+        const StatedFacings facings(flat, stated, trunk);
         if (begins(name, {"sleeve-", "cuff-", "marks-", "service-"})) {
             return facings.sleeve(p);
         }

@@ -45,6 +45,11 @@ struct WrittenText {
     Span span;
 };
 
+/// Empty where nothing was written.
+inline std::string text_of(const std::optional<WrittenText>& written) {
+    return written ? written->text : std::string();
+}
+
 /// A day with its place. After `until` a month or a year alone stands for its last day.
 struct WrittenDate {
     Date date;

@@ -42,10 +42,6 @@ void report_rank(const WrittenText& rank, const SpecifiedCustoms& customs, Diagn
         "2}'");
 }
 
-std::string text_of(const std::optional<WrittenText>& written) {
-    return written ? written->text : std::string();
-}
-
 Uniform captions_only(const SpecifiedPlate& plate) {
     Uniform man;
     man.title = plate.title.text;

@@ -30,14 +30,14 @@ constexpr std::array<FaceName, 6> kFaces = {{
     {Face::italic_small, "EBGaramond08-Italic.otf", "EB Garamond 08", "EB Garamond", true, false},
 }};
 
-struct Release {
+struct FontconfigRelease {
     void operator()(FcConfig* config) const { FcConfigDestroy(config); }
 
     void operator()(FcPattern* pattern) const { FcPatternDestroy(pattern); }
 };
 
-using Config = std::unique_ptr<FcConfig, Release>;
-using Pattern = std::unique_ptr<FcPattern, Release>;
+using Config = std::unique_ptr<FcConfig, FontconfigRelease>;
+using Pattern = std::unique_ptr<FcPattern, FontconfigRelease>;
 
 const FcChar8* bytes(const std::string& text) {
     // fontconfig calls its UTF-8 bytes unsigned.

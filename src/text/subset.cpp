@@ -13,7 +13,7 @@ namespace platewright {
 
 namespace {
 
-struct Release {
+struct HarfbuzzRelease {
     void operator()(hb_blob_t* blob) const { hb_blob_destroy(blob); }
 
     void operator()(hb_face_t* face) const { hb_face_destroy(face); }
@@ -28,7 +28,7 @@ struct Release {
 };
 
 template <typename T>
-using Owned = std::unique_ptr<T, Release>;
+using Owned = std::unique_ptr<T, HarfbuzzRelease>;
 
 constexpr hb_tag_t kCff = HB_TAG('C', 'F', 'F', ' ');
 constexpr hb_tag_t kGlyf = HB_TAG('g', 'l', 'y', 'f');

@@ -6,11 +6,10 @@
 #include <cmath>
 
 #include "base/text.h"
+#include "vocabulary/measure.h"
 
 namespace platewright {
 namespace {
-
-constexpr double kInch = 25.4;
 
 /// How they are taken: ISO 8559-1:2017, clause 5, in short. The limits are common practice, no
 /// source: beyond them a slip of the tape or of the unit is likelier than such a man.

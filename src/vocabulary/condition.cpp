@@ -13,7 +13,7 @@ namespace platewright {
 namespace {
 
 /// No template needs more; a longer condition is a slip.
-constexpr std::size_t kLongestText = 1000;
+constexpr std::size_t kLongestCondition = 1000;
 
 constexpr std::string_view kBlanks = " \t\r\n";
 
@@ -181,7 +181,7 @@ bool holds(const Term& term, const std::string& value) {
 }  // namespace
 
 std::optional<Condition> parse_condition(std::string_view text, std::string& problem) {
-    if (text.size() > kLongestText) {
+    if (text.size() > kLongestCondition) {
         problem = "too long for a condition";
         return std::nullopt;
     }

@@ -19,13 +19,12 @@ namespace {
 /// Law of 19 frimaire an VIII (10 December 1799): the metre is 443.296 lignes of the toise of
 /// Paris.
 constexpr double kLigne = 1000.0 / 443.296;
-constexpr double kInch = 25.4;
 constexpr double kRhinelandFoot = 139.13 * kLigne;
 constexpr double kViennaFoot = 316.080720;
 
 /// Nothing on a man is longer than this; a longer length is a slip.
 constexpr double kLongestMm = 100'000;
-constexpr std::size_t kLongestText = 80;
+constexpr std::size_t kLongestMeasure = 80;
 
 constexpr std::string_view kParisLaw = "law of 19 frimaire an VIII: 443.296 lignes to the metre";
 constexpr std::string_view kPrussianLaw =
@@ -319,7 +318,7 @@ std::span<const LengthUnit> length_units() {
 
 std::optional<Measure> parse_measure(std::string_view text, std::string& problem) {
     const std::string printed(trim(text));
-    if (printed.size() > kLongestText) {
+    if (printed.size() > kLongestMeasure) {
         problem =
             "too long for a length; write a number and its unit, such as '12 mm' or '3 1/2 in'";
         return std::nullopt;

@@ -11,14 +11,13 @@
 
 #include "base/outline.h"
 #include "write/numbers.h"
+#include "write/pdf_file.h"
 #include "write/pdf_path.h"
 #include "write/stroke.h"
 
 namespace platewright {
 
 namespace {
-
-constexpr double kPointsPerMm = 72 / 25.4;
 
 void append_matrix(std::string& to, const Affine& m) {
     for (const double value : {m.a, m.b, m.c, m.d}) {

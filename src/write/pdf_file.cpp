@@ -29,13 +29,6 @@ std::string deflated(std::string_view data) {
     return made;
 }
 
-void append_hex(std::string& to, unsigned int unit) {
-    constexpr std::string_view digits = "0123456789ABCDEF";
-    for (const unsigned int shift : {12U, 8U, 4U, 0U}) {
-        to += digits[unit >> shift & 15U];
-    }
-}
-
 }  // namespace
 
 PdfObject PdfFile::reserve() {
@@ -109,6 +102,13 @@ std::string utf16_hex(std::string_view utf8) {
         }
     }
     return made;
+}
+
+void append_hex(std::string& to, std::uint32_t number) {
+    constexpr std::string_view digits = "0123456789ABCDEF";
+    for (const unsigned int shift : {12U, 8U, 4U, 0U}) {
+        to += digits[number >> shift & 15U];
+    }
 }
 
 std::string pdf_text(std::string_view utf8) {

@@ -3,11 +3,15 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace platewright {
+
+/// Points of PDF to the millimetre.
+inline constexpr double kPointsPerMm = 72 / 25.4;
 
 /// Number of an object in a `PdfFile`.
 using PdfObject = std::size_t;
@@ -39,6 +43,9 @@ class PdfFile {
 
 /// `12 0 R`.
 std::string reference(PdfObject object);
+
+/// Four hexadecimal digits: `0414`.
+void append_hex(std::string& to, std::uint32_t number);
 
 /// A string of text, in ASCII or UTF-16: `(Coat)`, `<FEFF0414>`.
 std::string pdf_text(std::string_view utf8);

@@ -12,9 +12,6 @@
 
 namespace platewright {
 
-/// Points of PDF to the millimetre.
-inline constexpr double kPointsPerMm = 72 / 25.4;
-
 /// The outline (ISO 32000-1, 12.3.3): that of the document, or a bookmark a page where it has none.
 /// An entry that leads to no page is left out.
 PdfObject write_outline(PdfFile& file,

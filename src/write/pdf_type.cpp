@@ -40,13 +40,6 @@ std::vector<Piece> pieces(const Run& run) {
     return made;
 }
 
-void append_hex(std::string& to, std::uint32_t number) {
-    constexpr std::string_view digits = "0123456789ABCDEF";
-    for (const unsigned int shift : {12U, 8U, 4U, 0U}) {
-        to += digits[number >> shift & 15U];
-    }
-}
-
 /// The operators of one run, with the pen where the viewer will have it.
 class Shower {
   public:

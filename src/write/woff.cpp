@@ -25,7 +25,7 @@ std::uint32_t read_number(std::string_view bytes, std::size_t at, int count) {
     return value;
 }
 
-void append_number(std::string& to, std::size_t value, int count) {
+void append_big_endian(std::string& to, std::size_t value, int count) {
     for (int i = count - 1; i >= 0; --i) {
         to += static_cast<char>(value >> static_cast<unsigned int>(8 * i) & 0xFFU);
     }
@@ -93,23 +93,23 @@ std::string to_woff(std::string_view opentype) {
     std::size_t unpacked = kFileHeader + found.size() * kFileEntry;
     for (const Table& table : found) {
         const std::string body = packed(table.bytes);
-        append_number(directory, table.tag, 4);
-        append_number(directory, kWoffHeader + found.size() * kWoffEntry + data.size(), 4);
-        append_number(directory, body.size(), 4);
-        append_number(directory, table.bytes.size(), 4);
-        append_number(directory, table.sum, 4);
+        append_big_endian(directory, table.tag, 4);
+        append_big_endian(directory, kWoffHeader + found.size() * kWoffEntry + data.size(), 4);
+        append_big_endian(directory, body.size(), 4);
+        append_big_endian(directory, table.bytes.size(), 4);
+        append_big_endian(directory, table.sum, 4);
         data += body;
         pad(data);
         unpacked += (table.bytes.size() + 3) / 4 * 4;
     }
     std::string made = "wOFF";
-    append_number(made, read_number(opentype, 0, 4), 4);
-    append_number(made, kWoffHeader + directory.size() + data.size(), 4);
-    append_number(made, found.size(), 2);
-    append_number(made, 0, 2);
-    append_number(made, unpacked, 4);
-    append_number(made, 1, 2);
-    append_number(made, 0, 2);
+    append_big_endian(made, read_number(opentype, 0, 4), 4);
+    append_big_endian(made, kWoffHeader + directory.size() + data.size(), 4);
+    append_big_endian(made, found.size(), 2);
+    append_big_endian(made, 0, 2);
+    append_big_endian(made, unpacked, 4);
+    append_big_endian(made, 1, 2);
+    append_big_endian(made, 0, 2);
     // No metadata, no private block.
     made.append(5 * 4, '\0');
     return made + directory + data;

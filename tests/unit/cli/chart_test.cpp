@@ -10,9 +10,9 @@ namespace platewright::cli {
 namespace {
 
 /// A chart in the folder of the demonstration plates.
-class Drawn {
+class DrawnChart {
   public:
-    explicit Drawn(const std::string& text) {
+    explicit DrawnChart(const std::string& text) {
         const FileId file = sources_.add(PLATEWRIGHT_SOURCE_DIR "/plates/chart.yaml", text);
         const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
         if (sheet) {
@@ -46,7 +46,7 @@ std::size_t count_of(const std::string& text, const std::string& word) {
 }
 
 TEST(ChartSheet, ShowsEveryRegimentWithItsNumberAndButton) {
-    const Drawn chart("chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    const DrawnChart chart("chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
     const std::string text = chart.text();
     for (const char* regiment : {"1  Halmgard",
                                  "2  Seeholm",
@@ -64,7 +64,7 @@ TEST(ChartSheet, ShowsEveryRegimentWithItsNumberAndButton) {
 }
 
 TEST(ChartSheet, TellsInWhatRanksDiffer) {
-    const Drawn chart(
+    const DrawnChart chart(
         "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
     const std::string text = chart.text();
     EXPECT_NE(text.find("Feldwaybel"), std::string::npos);
@@ -72,7 +72,7 @@ TEST(ChartSheet, TellsInWhatRanksDiffer) {
 }
 
 TEST(ChartSheet, TellsStepsOfServiceAndTheirBadges) {
-    const Drawn chart(
+    const DrawnChart chart(
         "chart: A\nof: service\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
     const std::string text = chart.text();
     EXPECT_NE(text.find("from 6 years"), std::string::npos);
@@ -81,13 +81,13 @@ TEST(ChartSheet, TellsStepsOfServiceAndTheirBadges) {
 }
 
 TEST(ChartSheet, ShowsThePalettesAskedFor) {
-    const Drawn metals("chart: A\nof: colours\npalettes: Metals\n");
+    const DrawnChart metals("chart: A\nof: colours\npalettes: Metals\n");
     EXPECT_NE(metals.text().find("brass"), std::string::npos);
     EXPECT_EQ(metals.text().find("scarlet"), std::string::npos);
 }
 
 TEST(ChartSheet, WhatTheMenCannotBeGivenIsTold) {
-    const Drawn chart("chart: A\nregulation: arvenholt/nothing.yaml\n");
+    const DrawnChart chart("chart: A\nregulation: arvenholt/nothing.yaml\n");
     ASSERT_EQ(chart.problems().all().size(), 1U);
     EXPECT_EQ(chart.problems().all().front().code, "cli.cannot-read");
 }

@@ -35,13 +35,13 @@ class Files : public FileReader {
     DiskReader disk_;
 };
 
-struct Drawn {
+struct DrawnFiles {
     DrawResult result;
     std::vector<std::string> codes;
     std::map<std::string, std::string> bytes;
 };
 
-Drawn draw_with(const Files& files, const std::vector<std::string>& inputs, std::size_t jobs) {
+DrawnFiles draw_with(const Files& files, const std::vector<std::string>& inputs, std::size_t jobs) {
     const std::string folder = testing::TempDir() + "drawing-" + std::to_string(jobs) + "-";
     Outputs outputs{Format::svg, {}};
     for (const std::string& input : inputs) {
@@ -52,7 +52,7 @@ Drawn draw_with(const Files& files, const std::vector<std::string>& inputs, std:
     Workshop workshop(files, PLATEWRIGHT_SOURCE_DIR, sources);
     DrawSettings settings;
     settings.jobs = jobs;
-    Drawn drawn;
+    DrawnFiles drawn;
     drawn.result = draw_all(outputs, settings, files, workshop, sources, problems);
     for (const Diagnostic& problem : problems.all()) {
         drawn.codes.push_back(problem.code);
@@ -71,8 +71,8 @@ TEST(DrawAll, WritesTheSameBytesOnAnyNumberOfThreads) {
         files.plates[names.back()] =
             "plate: " + names.back() + "\ncoat: " + colour + "\nrank: corporal\n";
     }
-    const Drawn one = draw_with(files, names, 1);
-    const Drawn four = draw_with(files, names, 4);
+    const DrawnFiles one = draw_with(files, names, 1);
+    const DrawnFiles four = draw_with(files, names, 4);
     EXPECT_EQ(one.result.exit, ExitCode::done) << testing::PrintToString(one.codes);
     EXPECT_EQ(one.bytes.size(), names.size());
     EXPECT_EQ(one.bytes, four.bytes);
@@ -82,7 +82,7 @@ TEST(DrawAll, DrawsTheGoodBesideTheBad) {
     Files files;
     files.plates["good"] = "plate: x\n";
     files.plates["bad"] = "plate: x\ncoat: no such colour\n";
-    const Drawn drawn = draw_with(files, {"bad", "missing", "good"}, 2);
+    const DrawnFiles drawn = draw_with(files, {"bad", "missing", "good"}, 2);
     EXPECT_EQ(drawn.result.exit, ExitCode::cannot_read_or_write);
     EXPECT_EQ(drawn.codes, (std::vector<std::string>{"resolve.unknown-colour", "cli.cannot-read"}));
     EXPECT_EQ(drawn.bytes.size(), 1U);

@@ -10,9 +10,9 @@ namespace platewright::cli {
 namespace {
 
 /// A handout in the folder of the demonstration plates.
-class Drawn {
+class DrawnHandout {
   public:
-    explicit Drawn(const std::string& text, const Paper& paper = {}) {
+    explicit DrawnHandout(const std::string& text, const Paper& paper = {}) {
         const FileId file = sources_.add(PLATEWRIGHT_SOURCE_DIR "/plates/handout.yaml", text);
         const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
         if (sheet) {
@@ -41,18 +41,18 @@ class Drawn {
 const std::string kShort = "handout: Book\nman: tannbruck-lance-corporal.yaml\n";
 
 TEST(HandoutSheet, ShowsEveryOrderOfDressUnlessTold) {
-    const Drawn all(kShort);
+    const DrawnHandout all(kShort);
     EXPECT_TRUE(all.problems().empty());
     for (const char* order : {"Paradeanzug", "Feldanzug", "Arbeitsanzug", "Ausgehanzug"}) {
         EXPECT_TRUE(all.has(order)) << order;
     }
-    const Drawn one(kShort + "orders of dress: [fatigue]\n");
+    const DrawnHandout one(kShort + "orders of dress: [fatigue]\n");
     EXPECT_TRUE(one.has("Arbeitsanzug"));
     EXPECT_FALSE(one.has("Feldanzug"));
 }
 
 TEST(HandoutSheet, TellsWhereMarksGoWithTheirMeasures) {
-    const Drawn drawn(kShort);
+    const DrawnHandout drawn(kShort);
     EXPECT_TRUE(drawn.has("1 bar of white"));
     EXPECT_TRUE(drawn.has("width of each"));
     EXPECT_TRUE(drawn.has("\"12 mm\""));
@@ -61,7 +61,7 @@ TEST(HandoutSheet, TellsWhereMarksGoWithTheirMeasures) {
 }
 
 TEST(HandoutSheet, HasAnOutlineAndLinks) {
-    const Drawn drawn(kShort);
+    const DrawnHandout drawn(kShort);
     ASSERT_TRUE(drawn.document());
     ASSERT_GE(drawn.document()->outline.size(), 4U);
     EXPECT_EQ(drawn.document()->outline.front().title, "What to get");
@@ -69,37 +69,37 @@ TEST(HandoutSheet, HasAnOutlineAndLinks) {
 }
 
 TEST(HandoutSheet, AddressesCanBeFollowed) {
-    const Drawn drawn(kShort +
-                      "unit: {contact: [The adjutant, a@tannbruck.example, "
-                      "'https://tannbruck.example']}\n");
+    const DrawnHandout drawn(kShort +
+                             "unit: {contact: [The adjutant, a@tannbruck.example, "
+                             "'https://tannbruck.example']}\n");
     EXPECT_TRUE(drawn.has("to mailto:a@tannbruck.example"));
     EXPECT_TRUE(drawn.has("to https://tannbruck.example"));
     EXPECT_FALSE(drawn.has("to mailto:The"));
 }
 
 TEST(HandoutSheet, SpeaksTheLanguageItSays) {
-    const Drawn drawn(kShort + "language: fr\n");
+    const DrawnHandout drawn(kShort + "language: fr\n");
     ASSERT_TRUE(drawn.document());
     EXPECT_EQ(drawn.document()->language, "fr");
     EXPECT_TRUE(drawn.has("Avant de marcher"));
 }
 
 TEST(HandoutSheet, AManWhoStandsAloneNeedsNoRegulation) {
-    const Drawn drawn("handout: Book\nman: tannbruck-private.yaml\n");
+    const DrawnHandout drawn("handout: Book\nman: tannbruck-private.yaml\n");
     EXPECT_TRUE(drawn.problems().empty());
     EXPECT_TRUE(drawn.has("What to get"));
     EXPECT_FALSE(drawn.has("What to wear when"));
 }
 
 TEST(HandoutSheet, AnUnknownOrderOfDressIsToldWhereItIsWritten) {
-    const Drawn drawn(kShort + "orders of dress: [parade, gala]\n");
+    const DrawnHandout drawn(kShort + "orders of dress: [parade, gala]\n");
     EXPECT_FALSE(drawn.document());
     ASSERT_EQ(drawn.problems().size(), 1U);
     EXPECT_EQ(drawn.problems()[0].code, "resolve.unknown-order");
 }
 
 TEST(HandoutSheet, NamesOfAnyScriptAndLengthAreLaidOut) {
-    const Drawn drawn(
+    const DrawnHandout drawn(
         kShort +
             "unit: {name: Рота Таннбрукского полка пехоты герцогства Арвенгольтского, contact: "
             "[חייל רגלים, 'Grenadierbataillonskommandeursstellvertreter']}\n"

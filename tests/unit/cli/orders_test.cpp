@@ -12,10 +12,10 @@ namespace {
 using Lines = std::vector<std::string>;
 using Texts = std::map<std::string, std::string>;
 
-/// Files in memory; counts how often each is read.
-class Files : public FileReader {
+/// FilesInMemory in memory; counts how often each is read.
+class FilesInMemory : public FileReader {
   public:
-    explicit Files(Texts texts) : texts_(std::move(texts)) {}
+    explicit FilesInMemory(Texts texts) : texts_(std::move(texts)) {}
 
     [[nodiscard]] FileResult read(const std::string& path, std::size_t /*limit*/) const override {
         ++reads[path];
@@ -57,7 +57,7 @@ struct Loading {
         return lines;
     }
 
-    Files files;
+    FilesInMemory files;
     SourceMap sources;
     Diagnostics problems;
     OrdersLoader loader{files, sources};

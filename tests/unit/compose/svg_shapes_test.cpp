@@ -9,7 +9,7 @@
 namespace platewright {
 namespace {
 
-std::optional<Path> read(const std::string& xml) {
+std::optional<Path> shape_in(const std::string& xml) {
     pugi::xml_document document;
     EXPECT_TRUE(document.load_string(xml.c_str())) << xml;
     std::string problem;
@@ -18,7 +18,7 @@ std::optional<Path> read(const std::string& xml) {
 
 TEST(Shapes, AreReadAsOutlinesOfTheSameArea) {
     const auto area = [](const std::string& xml) {
-        const auto path = read(xml);
+        const auto path = shape_in(xml);
         return path ? signed_area(*path) : 0.0;
     };
     EXPECT_DOUBLE_EQ(area("<rect x='1' y='2' width='10' height='20'/>"), 200);
@@ -29,8 +29,8 @@ TEST(Shapes, AreReadAsOutlinesOfTheSameArea) {
 
 TEST(Shapes, ALineAndAPolylineStayOpen) {
     using enum Path::Verb;
-    EXPECT_EQ(read("<line x1='1' y1='2' x2='3' y2='4'/>")->verbs, (std::vector{move, line}));
-    EXPECT_EQ(read("<polyline points='0 0 5 5 9 1'/>")->verbs, (std::vector{move, line, line}));
+    EXPECT_EQ(shape_in("<line x1='1' y1='2' x2='3' y2='4'/>")->verbs, (std::vector{move, line}));
+    EXPECT_EQ(shape_in("<polyline points='0 0 5 5 9 1'/>")->verbs, (std::vector{move, line, line}));
 }
 
 TEST(Shapes, RefuseMeasuresThatAreNone) {
@@ -42,7 +42,7 @@ TEST(Shapes, RefuseMeasuresThatAreNone) {
                             "<polyline points='1,2'/>",
                             "<line x1='1e30'/>",
                             "<path/>"}) {
-        EXPECT_FALSE(read(bad)) << bad;
+        EXPECT_FALSE(shape_in(bad)) << bad;
     }
 }
 

@@ -46,12 +46,12 @@ service:
   - {at least: 8 years, service: {number: 3}}
 )";
 
-Outcome man(const std::string& lines) {
+Outcome amended_man(const std::string& lines) {
     return resolved(Given{"plate: A\n" + lines, {{kBase, kAmendment}}});
 }
 
 TEST(InForce, IsTheNewestWhereNoDayIsAsked) {
-    const Outcome outcome = man("");
+    const Outcome outcome = amended_man("");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.chain("waistcoat.cloth"),
               (Lines{"regulation, everyone: buff", "regulation, everyone, amended 1788: white"}));
@@ -60,9 +60,9 @@ TEST(InForce, IsTheNewestWhereNoDayIsAsked) {
 }
 
 TEST(InForce, IsTheBaseAloneBeforeTheAmendment) {
-    EXPECT_EQ(man("as of: 1788-04-30\n").word("waistcoat.cloth"), "buff");
-    EXPECT_EQ(man("as of: 1788-05-01\n").word("waistcoat.cloth"), "white");
-    EXPECT_EQ(man("as of: 1784-03-01\n").uniform->facts.regulations.size(), 1U);
+    EXPECT_EQ(amended_man("as of: 1788-04-30\n").word("waistcoat.cloth"), "buff");
+    EXPECT_EQ(amended_man("as of: 1788-05-01\n").word("waistcoat.cloth"), "white");
+    EXPECT_EQ(amended_man("as of: 1784-03-01\n").uniform->facts.regulations.size(), 1U);
 }
 
 TEST(InForce, AnAmendmentThatHasEndedIsForgotten) {
@@ -97,35 +97,35 @@ TEST(InForce, TheSameRegulationOnTwoWaysIsOne) {
 }
 
 TEST(Amendment, ReplacesWhatAPlaceSaysAndLeavesTheRest) {
-    const Outcome outcome = man("regiment: Tannbruck\n");
+    const Outcome outcome = amended_man("regiment: Tannbruck\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.chain("facings.cloth"), Lines{"series, black, amended 1788: black"});
     EXPECT_EQ(outcome.word("buttons.metal"), "yellow");
     EXPECT_EQ(outcome.word("lapels.cloth"), "none");
-    EXPECT_EQ(man("regiment: Seeholm\n").word("facings.cloth"), "red");
+    EXPECT_EQ(amended_man("regiment: Seeholm\n").word("facings.cloth"), "red");
 }
 
 TEST(Amendment, ReplacesTheRuleOfItsName) {
-    EXPECT_EQ(man("regiment: 1\n").word("pockets.direction"), "slanted");
-    EXPECT_EQ(man("regiment: 1\nas of: 1785\n").word("pockets.direction"), "vertical");
-    EXPECT_EQ(man("regiment: 1\n").chain("pockets.direction"),
+    EXPECT_EQ(amended_man("regiment: 1\n").word("pockets.direction"), "slanted");
+    EXPECT_EQ(amended_man("regiment: 1\nas of: 1785\n").word("pockets.direction"), "vertical");
+    EXPECT_EQ(amended_man("regiment: 1\n").chain("pockets.direction"),
               Lines{"rule 'pockets', amended 1788: slanted"});
 }
 
 TEST(Amendment, OverlaysRanksEvenThroughLike) {
-    const Outcome outcome = man("rank: sergeant\nbuttons: white\n");
+    const Outcome outcome = amended_man("rank: sergeant\nbuttons: white\n");
     EXPECT_EQ(outcome.chain("marks.cloth"),
               (Lines{"rank sergeant, like corporal: white",
                      "rank sergeant, like corporal, amended 1788: as buttons.metal",
                      "as buttons.metal: white"}));
     EXPECT_EQ(outcome.word("marks.number"), "2");
-    EXPECT_EQ(man("rank: lance corporal\n").word("marks.sleeves"), "left");
+    EXPECT_EQ(amended_man("rank: lance corporal\n").word("marks.sleeves"), "left");
 }
 
 TEST(Amendment, OverlaysServiceByYears) {
-    EXPECT_EQ(man("years of service: 7\n").word("service.number"), "2");
-    EXPECT_EQ(man("years of service: 8\n").word("service.number"), "3");
-    EXPECT_EQ(man("years of service: 8\n").word("service.cloth"), "red");
+    EXPECT_EQ(amended_man("years of service: 7\n").word("service.number"), "2");
+    EXPECT_EQ(amended_man("years of service: 8\n").word("service.number"), "3");
+    EXPECT_EQ(amended_man("years of service: 8\n").word("service.cloth"), "red");
 }
 
 std::string with_rules(const std::string& rules) {

@@ -9,7 +9,7 @@ namespace {
 
 using Lines = std::vector<std::string>;
 
-constexpr const char* kRegulation = R"(regulation: Clothing of the line
+constexpr const char* kClothing = R"(regulation: Clothing of the line
 in force from: 1784-03-01
 source: Printed at the ducal press
 everyone:
@@ -52,12 +52,12 @@ orders of dress:
   fatigue: {belts: none}
 )";
 
-Outcome man(const std::string& lines, const std::string& regiment = "") {
-    return resolved(Given{"plate: A\n" + lines, {{kRegulation}}, regiment});
+Outcome line_man(const std::string& lines, const std::string& regiment = "") {
+    return resolved(Given{"plate: A\n" + lines, {{kClothing}}, regiment});
 }
 
 TEST(Strengths, EveryoneIsOverTheDefaultsAndTheCustomIsSilent) {
-    const Outcome outcome = man("rank: corporal\n");
+    const Outcome outcome = line_man("rank: corporal\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.chain("coat.lining"), Lines{"regulation, everyone: buff"});
     EXPECT_EQ(outcome.word("marks.number"), "2");
@@ -65,13 +65,13 @@ TEST(Strengths, EveryoneIsOverTheDefaultsAndTheCustomIsSilent) {
 }
 
 TEST(Strengths, ClassIsOverEveryone) {
-    const Outcome outcome = man("class: foreign corps\n");
+    const Outcome outcome = line_man("class: foreign corps\n");
     EXPECT_EQ(outcome.chain("coat.cloth"),
               (Lines{"regulation, everyone: dark blue", "class foreign corps: black"}));
 }
 
 TEST(Strengths, TheSeriesGivesColourButtonsAndHowItShows) {
-    const Outcome outcome = man("regiment: Seeholm\n");
+    const Outcome outcome = line_man("regiment: Seeholm\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.chain("facings.cloth"), Lines{"series, buff: buff"});
     EXPECT_EQ(outcome.chain("buttons.metal"), Lines{"series, buff: white"});
@@ -82,23 +82,23 @@ TEST(Strengths, TheSeriesGivesColourButtonsAndHowItShows) {
 }
 
 TEST(Strengths, APlaceIsFoundByNameOrNumberWhateverTheCapitals) {
-    EXPECT_EQ(man("regiment: SEEHOLM\n").word("buttons.metal"), "white");
-    const Outcome outcome = man("regiment: 2\n");
+    EXPECT_EQ(line_man("regiment: SEEHOLM\n").word("buttons.metal"), "white");
+    const Outcome outcome = line_man("regiment: 2\n");
     EXPECT_EQ(outcome.word("buttons.metal"), "white");
     EXPECT_EQ(outcome.uniform->facts.regiment, "Seeholm");
     EXPECT_EQ(outcome.uniform->facts.number, 2);
 }
 
 TEST(Strengths, ARuleIsOverTheSeriesWhereItHolds) {
-    const Outcome outcome = man("regiment: Seeholm\n");
+    const Outcome outcome = line_man("regiment: Seeholm\n");
     EXPECT_EQ(outcome.chain("pockets.direction"), Lines{"rule 'upright pockets': vertical"});
     EXPECT_EQ(outcome.last("pockets.direction").why, "to be told apart from behind");
-    EXPECT_EQ(man("regiment: Tannbruck\n").word("pockets.direction"), "horizontal");
+    EXPECT_EQ(line_man("regiment: Tannbruck\n").word("pockets.direction"), "horizontal");
 }
 
 TEST(Strengths, TheRegimentIsOverRules) {
     const Outcome outcome =
-        man("", "regiment: Seeholm\nnumber: 2\npockets: slanted\nsource: order of 1785\n");
+        line_man("", "regiment: Seeholm\nnumber: 2\npockets: slanted\nsource: order of 1785\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.chain("pockets.direction"),
               (Lines{"rule 'upright pockets': vertical", "regiment Seeholm: slanted"}));
@@ -106,9 +106,9 @@ TEST(Strengths, TheRegimentIsOverRules) {
 }
 
 TEST(Strengths, CompanyRankServiceOrderAndPlateFollow) {
-    const Outcome outcome =
-        man("company: grenadiers\nrank: sergeant\nyears of service: 9\norder of dress: parade\n"
-            "regiment: Tannbruck\ngaiters: {height: half, cloth: black}\n");
+    const Outcome outcome = line_man(
+        "company: grenadiers\nrank: sergeant\nyears of service: 9\norder of dress: parade\n"
+        "regiment: Tannbruck\ngaiters: {height: half, cloth: black}\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.chain("straps.cloth"), Lines{"company grenadiers: crimson"});
     EXPECT_EQ(outcome.chain("marks.number"),
@@ -119,14 +119,14 @@ TEST(Strengths, CompanyRankServiceOrderAndPlateFollow) {
 }
 
 TEST(Strengths, LikeBringsWhatTheRankDoesNotSayItself) {
-    const Outcome outcome = man("rank: sergeant\n");
+    const Outcome outcome = line_man("rank: sergeant\n");
     EXPECT_EQ(outcome.word("marks.shape"), "bars");
     EXPECT_EQ(outcome.word("marks.cloth"), "yellow");
     EXPECT_TRUE(outcome.uniform->material(property_id("marks.cloth"))->metal);
 }
 
 TEST(Strengths, ReversedColoursAreNoCircle) {
-    const Outcome outcome = man("rank: drummer\nregiment: Tannbruck\n");
+    const Outcome outcome = line_man("rank: drummer\nregiment: Tannbruck\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.word("coat.cloth"), "buff");
     EXPECT_EQ(outcome.word("facings.cloth"), "red");
@@ -135,13 +135,13 @@ TEST(Strengths, ReversedColoursAreNoCircle) {
 }
 
 TEST(Strengths, TheRegimentsColoursAreThoseOfItsOwnFile) {
-    const Outcome outcome = man("rank: drummer\n", "regiment: Tannbruck\ncoat: black\n");
+    const Outcome outcome = line_man("rank: drummer\n", "regiment: Tannbruck\ncoat: black\n");
     EXPECT_EQ(outcome.word("facings.cloth"), "black");
 }
 
 TEST(Service, CountsAtLeastAndMoreThanToTheDay) {
     const auto marks = [](const std::string& years) {
-        return man("years of service: " + years + "\n").word("service.number");
+        return line_man("years of service: " + years + "\n").word("service.number");
     };
     EXPECT_EQ(marks("7.9"), "0");
     EXPECT_EQ(marks("8"), "1");
@@ -164,7 +164,7 @@ TEST(Service, ExactlyThreeIsNotMoreThanThree) {
 }
 
 TEST(Service, TheLaterStepOverlaysAndTheEarlierStaysOnRecord) {
-    const Outcome outcome = man("years of service: 30\n");
+    const Outcome outcome = line_man("years of service: 30\n");
     EXPECT_EQ(outcome.chain("service.number"),
               (Lines{"at least 8 years of service: 1",
                      "more than 12 years of service: 2",
@@ -173,7 +173,7 @@ TEST(Service, TheLaterStepOverlaysAndTheEarlierStaysOnRecord) {
 }
 
 TEST(Grounds, ComeFromTheGroupThenTheBlockThenTheFile) {
-    const Outcome outcome = man("regiment: Tannbruck\n");
+    const Outcome outcome = line_man("regiment: Tannbruck\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     EXPECT_EQ(outcome.last("coat.lining").source, "article 9");
     EXPECT_EQ(outcome.last("coat.lining").certainty, Certainty::inferred);
@@ -185,7 +185,7 @@ TEST(Grounds, ComeFromTheGroupThenTheBlockThenTheFile) {
 }
 
 TEST(Grounds, StayWithADecisionThatFollows) {
-    const Outcome outcome = man("regiment: Tannbruck\n");
+    const Outcome outcome = line_man("regiment: Tannbruck\n");
     const Decision& last = outcome.last("cuffs.cloth");
     EXPECT_EQ(last.follows, property_id("facings.cloth"));
     EXPECT_EQ(last.strength, Strength::series);
@@ -197,7 +197,7 @@ TEST(Departures, AreWornInsteadUnlessTheManIsAsOrdered) {
         "regiment: Seeholm\ndepartures:\n"
         "  - wear: {pockets: horizontal}\n    instead of: upright pockets\n"
         "    why: the old coats were worn out first\n    certainty: inferred\n";
-    const Outcome worn = man("", regiment);
+    const Outcome worn = line_man("", regiment);
     ASSERT_TRUE(worn.uniform) << worn.problem();
     EXPECT_EQ(worn.chain("pockets.direction"),
               (Lines{"rule 'upright pockets': vertical", "departure of the regiment: horizontal"}));
@@ -206,7 +206,7 @@ TEST(Departures, AreWornInsteadUnlessTheManIsAsOrdered) {
     EXPECT_EQ(last.instead_of, "upright pockets");
     EXPECT_EQ(last.why, "the old coats were worn out first");
     EXPECT_EQ(last.certainty, Certainty::inferred);
-    EXPECT_EQ(man("worn: as ordered\n", regiment).word("pockets.direction"), "vertical");
+    EXPECT_EQ(line_man("worn: as ordered\n", regiment).word("pockets.direction"), "vertical");
 }
 
 TEST(Departures, ConcernOnlyThoseTheyName) {
@@ -215,31 +215,33 @@ TEST(Departures, ConcernOnlyThoseTheyName) {
         "  - {wear: {stock: white}, company: grenadiers, rank: [corporal, sergeant]}\n"
         "  - {wear: {shirt: buff}, order of dress: fatigue}\n"
         "  - {wear: {ribbon: red}, from: 1785, until: 1786}\n";
-    EXPECT_EQ(man("company: grenadiers\nrank: sergeant\n", regiment).word("stock.cloth"), "white");
-    EXPECT_EQ(man("company: grenadiers\nrank: private\n", regiment).word("stock.cloth"), "black");
-    EXPECT_EQ(man("rank: sergeant\n", regiment).word("stock.cloth"), "black");
-    EXPECT_EQ(man("order of dress: fatigue\n", regiment).word("shirt.cloth"), "buff");
-    EXPECT_EQ(man("order of dress: parade\n", regiment).word("shirt.cloth"), "white");
-    EXPECT_EQ(man("as of: 1784-12-31\n", regiment).word("ribbon.cloth"), "black");
-    EXPECT_EQ(man("as of: 1785\n", regiment).word("ribbon.cloth"), "red");
-    EXPECT_EQ(man("as of: 1786-12-31\n", regiment).word("ribbon.cloth"), "red");
-    EXPECT_EQ(man("as of: 1787\n", regiment).word("ribbon.cloth"), "black");
+    EXPECT_EQ(line_man("company: grenadiers\nrank: sergeant\n", regiment).word("stock.cloth"),
+              "white");
+    EXPECT_EQ(line_man("company: grenadiers\nrank: private\n", regiment).word("stock.cloth"),
+              "black");
+    EXPECT_EQ(line_man("rank: sergeant\n", regiment).word("stock.cloth"), "black");
+    EXPECT_EQ(line_man("order of dress: fatigue\n", regiment).word("shirt.cloth"), "buff");
+    EXPECT_EQ(line_man("order of dress: parade\n", regiment).word("shirt.cloth"), "white");
+    EXPECT_EQ(line_man("as of: 1784-12-31\n", regiment).word("ribbon.cloth"), "black");
+    EXPECT_EQ(line_man("as of: 1785\n", regiment).word("ribbon.cloth"), "red");
+    EXPECT_EQ(line_man("as of: 1786-12-31\n", regiment).word("ribbon.cloth"), "red");
+    EXPECT_EQ(line_man("as of: 1787\n", regiment).word("ribbon.cloth"), "black");
 }
 
 TEST(Departures, OfThePlateOverlayThoseOfTheRegimentAndThePlateBoth) {
     const std::string regiment = "regiment: Tannbruck\ndepartures:\n  - {wear: {stock: white}}\n";
-    const Outcome outcome = man("departures:\n  - {wear: {stock: red}}\n", regiment);
+    const Outcome outcome = line_man("departures:\n  - {wear: {stock: red}}\n", regiment);
     EXPECT_EQ(outcome.chain("stock.cloth"),
               (Lines{"departure of the regiment: white", "departure of this plate: red"}));
-    EXPECT_EQ(
-        man("departures:\n  - {wear: {stock: red}}\nstock: buff\n", regiment).word("stock.cloth"),
-        "buff");
+    EXPECT_EQ(line_man("departures:\n  - {wear: {stock: red}}\nstock: buff\n", regiment)
+                  .word("stock.cloth"),
+              "buff");
 }
 
 TEST(Facts, AreKeptWithTheirTitles) {
-    const Outcome outcome =
-        man("regiment: Tannbruck\nrank: private\ncompany: musketeers\nyears of service: 3\n"
-            "order of dress: parade\nas of: 1785-06\n");
+    const Outcome outcome = line_man(
+        "regiment: Tannbruck\nrank: private\ncompany: musketeers\nyears of service: 3\n"
+        "order of dress: parade\nas of: 1785-06\n");
     ASSERT_TRUE(outcome.uniform) << outcome.problem();
     const Facts& facts = outcome.uniform->facts;
     ASSERT_EQ(facts.regulations.size(), 1U);
@@ -251,7 +253,7 @@ TEST(Facts, AreKeptWithTheirTitles) {
     EXPECT_EQ(facts.order_of_dress.name, "parade");
     EXPECT_EQ(facts.day, (Date{1785, 6, 1}));
     EXPECT_FALSE(facts.officer);
-    EXPECT_TRUE(man("rank: captain\n").uniform->facts.officer);
+    EXPECT_TRUE(line_man("rank: captain\n").uniform->facts.officer);
 }
 
 TEST(Facts, TheRegimentsNumberMayStandOnItsButtons) {

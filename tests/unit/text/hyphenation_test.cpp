@@ -36,15 +36,15 @@ TEST(Soften, LeavesShortWordsNamesAndOtherLanguagesWhole) {
     EXPECT_EQ(parted(std::string(500, 'a'), "en"), std::string(500, 'a'));
 }
 
-constexpr Type kRoman = {Face::roman, 4, 0};
+constexpr Type kFourMm = {Face::roman, 4, 0};
 
 TEST(Wrap, PartsWordsWithAHyphenAndLosesNothing) {
     const Typesetter type;
     const std::string words = "Die Aermelaufschlagklappenknöpfe des Grenadierbataillons";
     for (const double width : {18.0, 22.0, 31.0, 400.0}) {
         std::string joined;
-        for (std::string line : type.wrap(words, kRoman, width, "de")) {
-            EXPECT_LE(type.width(line, kRoman), width + 1e-6) << line;
+        for (std::string line : type.wrap(words, kFourMm, width, "de")) {
+            EXPECT_LE(type.width(line, kFourMm), width + 1e-6) << line;
             EXPECT_EQ(line.find(kSoftHyphen), std::string::npos);
             const bool cut = line.ends_with('-');
             joined += cut ? line.substr(0, line.size() - 1) : line + " ";
@@ -55,12 +55,13 @@ TEST(Wrap, PartsWordsWithAHyphenAndLosesNothing) {
 
 TEST(LeastWidth, IsThatOfTheLongestPiece) {
     const Typesetter type;
-    EXPECT_NEAR(
-        type.least_width("the regimental coat", kRoman, "en"), type.width("mental", kRoman), 1e-9);
-    EXPECT_NEAR(type.least_width("the regimental coat", kRoman, ""),
-                type.width("regimental", kRoman),
+    EXPECT_NEAR(type.least_width("the regimental coat", kFourMm, "en"),
+                type.width("mental", kFourMm),
                 1e-9);
-    EXPECT_EQ(type.least_width(" ", kRoman, "en"), 0);
+    EXPECT_NEAR(type.least_width("the regimental coat", kFourMm, ""),
+                type.width("regimental", kFourMm),
+                1e-9);
+    EXPECT_EQ(type.least_width(" ", kFourMm, "en"), 0);
 }
 
 TEST(RunsLeftward, GoesByTheFirstLetterWithADirection) {

@@ -9,7 +9,7 @@
 namespace platewright {
 namespace {
 
-constexpr Type kRoman = {Face::roman, 10, 0};
+constexpr Type kTenMm = {Face::roman, 10, 0};
 
 /// Every byte and every glyph belongs to one cluster.
 void expect_whole(const Line& line, std::string_view words) {
@@ -42,7 +42,7 @@ TEST(Shape, ClustersCoverTheText) {
                               "coat שלום coat",
                               "軍服",
                               "\U0001F3A9\u200d\U0001F3A9"}) {
-        expect_whole(shape(type, words, kRoman), words);
+        expect_whole(shape(type, words, kTenMm), words);
         expect_whole(shape(type, words, {Face::italic, 4, 0.3}), words);
     }
 }
@@ -59,14 +59,14 @@ std::vector<std::uint32_t> ids(const Line& line) {
 // The family makes its ligatures of one glyph for each letter, drawn to fit together.
 TEST(Shape, JoinsLettersUnlessTheyAreSpaced) {
     const Typesetter type;
-    const std::uint32_t i = ids(shape(type, "i", kRoman)).at(0);
-    EXPECT_NE(ids(shape(type, "ffi", kRoman)).back(), i);
+    const std::uint32_t i = ids(shape(type, "i", kTenMm)).at(0);
+    EXPECT_NE(ids(shape(type, "ffi", kTenMm)).back(), i);
     EXPECT_EQ(ids(shape(type, "ffi", {Face::roman, 10, 0.1})).back(), i);
 }
 
 TEST(Shape, PutsEachGlyphWhereTheLastOneEnded) {
     const Typesetter type;
-    const Line line = shape(type, "Halmgard", kRoman);
+    const Line line = shape(type, "Halmgard", kTenMm);
     double x = 0;
     for (const Glyph& glyph : line.runs.at(0).glyphs) {
         EXPECT_NEAR(glyph.at.x, x, 1e-9);
@@ -77,8 +77,8 @@ TEST(Shape, PutsEachGlyphWhereTheLastOneEnded) {
 
 TEST(Shape, KnowsTextThatRunsLeftward) {
     const Typesetter type;
-    EXPECT_FALSE(shape(type, "coat", kRoman).right_to_left);
-    const Line line = shape(type, "שלום", kRoman);
+    EXPECT_FALSE(shape(type, "coat", kTenMm).right_to_left);
+    const Line line = shape(type, "שלום", kTenMm);
     EXPECT_TRUE(line.right_to_left);
     ASSERT_EQ(line.runs.size(), 1U);
     EXPECT_TRUE(line.runs[0].backward);
@@ -113,7 +113,7 @@ TEST(Shape, SurvivesAnyBytes) {
         for (int i = 0; i < 40; ++i) {
             words += static_cast<char>(std::rand() % 256);
         }
-        expect_whole(shape(type, words, kRoman), printable(words));
+        expect_whole(shape(type, words, kTenMm), printable(words));
     }
 }
 

@@ -19,7 +19,7 @@ double mm(std::string_view text) {
     return length ? length->mm : -1;
 }
 
-std::string problem_of(std::string_view text) {
+std::string problem_of_measure(std::string_view text) {
     std::string problem;
     EXPECT_FALSE(parse_measure(text, problem)) << text;
     return problem;
@@ -115,31 +115,33 @@ TEST(ParseMeasure, KeepsWhatWasPrinted) {
 }
 
 TEST(ParseMeasure, AsksForAUnit) {
-    EXPECT_EQ(problem_of("11"), "'11' has no unit; write for instance '11 mm', '11 cm' or '11 in'");
-    EXPECT_EQ(problem_of("3 1/2"),
+    EXPECT_EQ(problem_of_measure("11"),
+              "'11' has no unit; write for instance '11 mm', '11 cm' or '11 in'");
+    EXPECT_EQ(problem_of_measure("3 1/2"),
               "'3 1/2' has no unit; write for instance '3 1/2 mm', '3 1/2 cm' or '3 1/2 in'");
 }
 
 TEST(ParseMeasure, AsksWhoseUnit) {
-    EXPECT_EQ(problem_of("10 ligne"),
+    EXPECT_EQ(problem_of_measure("10 ligne"),
               "'ligne' is not the same length in every country; write '10 ligne paris' or, for a "
               "button of the trade, '10 line'");
-    EXPECT_EQ(problem_of("2 Zoll"),
+    EXPECT_EQ(problem_of_measure("2 Zoll"),
               "'Zoll' is not the same length in every country; write '2 Zoll rhineland' or '2 Zoll "
               "vienna'");
-    EXPECT_EQ(problem_of("1 Elle"),
+    EXPECT_EQ(problem_of_measure("1 Elle"),
               "'Elle' is not the same length in every country; write '1 Elle berlin', '1 Elle "
               "vienna' or '1 ell english'");
     for (const char* each :
          {"1 pouce", "1 pied", "1 Fuß", "1 Schuh", "1 Linie", "1 aune", "1 point"}) {
-        EXPECT_NE(problem_of(each).find("not the same length in every country"), std::string::npos);
+        EXPECT_NE(problem_of_measure(each).find("not the same length in every country"),
+                  std::string::npos);
     }
 }
 
 TEST(ParseMeasure, SuggestsUnits) {
-    EXPECT_EQ(problem_of("2 zol rhineland"),
+    EXPECT_EQ(problem_of_measure("2 zol rhineland"),
               "unknown unit 'zol rhineland'; did you mean 'Zoll rhineland'?");
-    EXPECT_EQ(problem_of("5 furlongs"),
+    EXPECT_EQ(problem_of_measure("5 furlongs"),
               "unknown unit 'furlongs'; write for instance '5 mm', '5 in' or '5 Zoll rhineland'");
 }
 
@@ -159,14 +161,14 @@ TEST(ParseMeasure, RefusesWhatIsNoLength) {
                                    ".5 mm",
                                    "1 2 mm",
                                    "0000000000001 mm"}) {
-        EXPECT_EQ(problem_of(text),
+        EXPECT_EQ(problem_of_measure(text),
                   platewright::quoted(text) +
                       " is not a length; write a number and its unit, such as '12 mm' or '3 1/2 "
                       "in'");
     }
-    EXPECT_EQ(problem_of("-3 mm"), "'-3 mm' is less than nothing; a length is 0 or more");
-    EXPECT_EQ(problem_of("99999999 m"), "'99999999 m' is longer than 100 m");
-    EXPECT_EQ(problem_of(std::string(1000, '1')),
+    EXPECT_EQ(problem_of_measure("-3 mm"), "'-3 mm' is less than nothing; a length is 0 or more");
+    EXPECT_EQ(problem_of_measure("99999999 m"), "'99999999 m' is longer than 100 m");
+    EXPECT_EQ(problem_of_measure(std::string(1000, '1')),
               "too long for a length; write a number and its unit, such as '12 mm' or '3 1/2 in'");
 }
 
