@@ -44,6 +44,11 @@ void Rect::include(const Rect& other) {
     include(Point{other.right, other.bottom});
 }
 
+Rect Rect::widened(double factor) const {
+    const double more = width() * (factor - 1) / 2;
+    return {left - more, top, right + more, bottom};
+}
+
 Rect Rect::squared() const {
     const double half = (width() > height() ? width() : height()) / 2;
     const Point middle = centre();

@@ -63,6 +63,9 @@ struct Rect {
 
     /// The smallest square about the same centre that holds the rectangle.
     [[nodiscard]] Rect squared() const;
+
+    /// The rectangle `factor` times as wide, about the same centre.
+    [[nodiscard]] Rect widened(double factor) const;
 };
 
 /// x' = a x + c y + e, y' = b x + d y + f, as in SVG's `matrix(a b c d e f)`.

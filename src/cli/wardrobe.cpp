@@ -2,10 +2,12 @@
 // The index of the wardrobe: one picture of everything the table of properties knows.
 #include "cli/wardrobe.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cstdlib>
 #include <map>
+#include <span>
 #include <string_view>
 #include <utility>
 
@@ -16,6 +18,9 @@ namespace {
 
 /// Ornaments are shown where most are worn.
 constexpr std::string_view kOrnament = "turnbacks.ornament";
+/// A later view is taken if it shows so much more than an earlier one; less would only turn one
+/// picture of a row to another side.
+constexpr double kClearlyMore = 1.6;
 /// Where a difference is looked for, first in the first.
 constexpr std::array<const char*, 4> kViews = {"front", "back", "side", "button"};
 
@@ -44,8 +49,12 @@ class Indexer {
         made.subtitle = job_.plate.subtitle ? job_.plate.subtitle->text : std::string();
         for (const Chapter& chapter : chapters()) {
             WardrobeSection section{std::string(chapter.title), {}};
-            for (const Property& row : chapter.rows) {
-                add(property_id(row.key), section);
+            for (auto first = chapter.rows.begin(); first != chapter.rows.end();) {
+                const auto end = std::find_if(first, chapter.rows.end(), [&](const Property& row) {
+                    return row.group() != first->group();
+                });
+                add_group({first, end}, section);
+                first = end;
             }
             made.sections.push_back(std::move(section));
         }
@@ -99,7 +108,30 @@ class Indexer {
         std::vector<std::string> looks;
     };
 
-    void add(PropertyId id, WardrobeSection& section) {
+    /// An option in the window where it is seen best.
+    struct Shown {
+        Example option;
+        /// Others of the group that look the same: words for what holds anyway.
+        std::vector<Example> twins;
+        Uniform uniform;
+        Window window;
+        std::string look;
+    };
+
+    /// All options of the rows of one group, each picture once.
+    void add_group(std::span<const Property> rows, WardrobeSection& section) {
+        std::vector<Shown> group;
+        for (const Property& row : rows) {
+            add(property_id(row.key), group);
+        }
+        for (const Shown& shown : group) {
+            const Rect wide = shown.window.frame.widened(kWidestSample);
+            section.samples.push_back(
+                {words_of(shown), shown.window.frame, picture(shown.uniform, shown.window, wide)});
+        }
+    }
+
+    void add(PropertyId id, std::vector<Shown>& group) {
         const std::vector<Window> windows = windows_of(id);
         std::map<std::string, Plain> opposites;
         for (const Example& option : options_of(id)) {
@@ -113,9 +145,30 @@ class Indexer {
             if (is_new) {
                 plain->second.uniform = dressed(without);
             }
-            section.samples.push_back(
-                {option.written, best_picture(*uniform, plain->second, windows)});
+            auto [window, look] = best_look(*uniform, plain->second, windows);
+            const auto twin = std::ranges::find(group, look, &Shown::look);
+            if (twin != group.end() && twin->option.property != id) {
+                twin->twins.push_back(option);
+            } else {
+                group.push_back({option, {}, *uniform, window, std::move(look)});
+            }
         }
+    }
+
+    /// `cuffs: slashed`, or of twins `wings: {cloth: red, shape: wing}`.
+    static std::string words_of(const Shown& shown) {
+        if (shown.twins.empty()) {
+            return shown.option.written;
+        }
+        const auto told = [](const Example& option) {
+            return std::string(properties()[option.property].name()) + ": " + option.value;
+        };
+        std::string words =
+            std::string(properties()[shown.option.property].group()) + ": {" + told(shown.option);
+        for (const Example& twin : shown.twins) {
+            words += ", " + told(twin);
+        }
+        return words + "}";
     }
 
     static std::string key_of(const std::vector<Setting>& settings) {
@@ -126,40 +179,46 @@ class Indexer {
         return key;
     }
 
-    Figure picture(const Uniform& uniform, const Window& window) const {
+    Figure picture(const Uniform& uniform, const Window& window, const Rect& cut) const {
         return compose(uniform,
                        *window.view,
                        job_.ornaments,
                        sample_scale(window.frame, printing_.paper),
-                       window.frame,
+                       cut,
                        printing_.ink);
     }
 
-    /// The man in the window where he differs most from `plain`; in the first if he nowhere does.
-    Figure best_picture(const Uniform& with,
-                        Plain& plain,
-                        const std::vector<Window>& windows) const {
-        std::optional<Figure> best;
+    std::string look(const Uniform& uniform, const Window& window) const {
+        return dump(picture(uniform, window, window.frame));
+    }
+
+    /// The window where the man differs most from `plain`, the first if he nowhere does, and the
+    /// dump of his picture there.
+    std::pair<Window, std::string> best_look(const Uniform& with,
+                                             Plain& plain,
+                                             const std::vector<Window>& windows) const {
+        std::pair<Window, std::string> best;
         std::size_t most = 0;
         for (std::size_t i = 0; i < windows.size() && (most == 0 || windows[i].framed); ++i) {
-            Figure shown = picture(with, windows[i]);
+            std::string shown = look(with, windows[i]);
             const std::size_t difference =
-                plain.uniform ? lines_apart(dump(shown), look(plain, windows, i)) : 0;
-            if (!best || difference > most) {
-                best = std::move(shown);
+                plain.uniform ? lines_apart(shown, look_of(plain, windows, i)) : 0;
+            if (best.first.view == nullptr ||
+                static_cast<double>(difference) > static_cast<double>(most) * kClearlyMore) {
+                best = {windows[i], std::move(shown)};
                 most = difference;
             }
         }
-        return best ? std::move(*best) : Figure{};
+        return best;
     }
 
-    /// The dump of the plain man's picture in that window, made when it is first asked for.
-    const std::string& look(Plain& plain,
-                            const std::vector<Window>& windows,
-                            std::size_t window) const {
+    /// The plain man's look in that window, made when it is first asked for.
+    const std::string& look_of(Plain& plain,
+                               const std::vector<Window>& windows,
+                               std::size_t window) const {
         plain.looks.resize(windows.size());
         if (plain.looks[window].empty()) {
-            plain.looks[window] = dump(picture(*plain.uniform, windows[window]));
+            plain.looks[window] = look(*plain.uniform, windows[window]);
         }
         return plain.looks[window];
     }
@@ -195,6 +254,18 @@ class Indexer {
         return value == "none" ? std::string(row.initial) : "none";
     }
 
+    /// Neither a strip nor a slot: a frame with paper or more of the man beside it.
+    static Rect proportioned(const Rect& frame) {
+        constexpr double narrowest = 0.64;
+        constexpr double widest = 1.3;
+        const double shape = frame.width() / std::max(frame.height(), 1.0);
+        Rect made = frame.widened(std::max(1.0, narrowest / shape));
+        const double more = frame.height() * (std::max(1.0, shape / widest) - 1) / 2;
+        made.top -= more;
+        made.bottom += more;
+        return made;
+    }
+
     /// The property's own frame in every view that has it, then the whole figures.
     std::vector<Window> windows_of(PropertyId id) const {
         std::vector<Window> windows;
@@ -207,7 +278,7 @@ class Indexer {
                 const auto frame = framed ? frame_of(*view->second, frame_name(id))
                                           : std::optional(frame_of(*view->second));
                 if (frame) {
-                    windows.push_back({view->second.get(), frame->squared(), framed});
+                    windows.push_back({view->second.get(), proportioned(*frame), framed});
                 }
             }
         }

@@ -63,8 +63,14 @@ Document lay_out_plate(const std::vector<Figure>& figures,
 /// One option with what to write for it.
 struct WardrobeSample {
     std::string words;
+    /// What is to be seen, in mm on the body.
+    Rect frame;
+    /// Drawn `kWidestSample` times as wide as its frame, so that rows can be filled.
     Figure picture;
 };
+
+/// How much wider than its frame a picture of the index may become.
+inline constexpr double kWidestSample = 1.75;
 
 /// Options that are looked for together.
 struct WardrobeSection {
@@ -79,10 +85,10 @@ struct WardrobeIndex {
     std::vector<WardrobeSection> sections;
 };
 
-/// The denominator at which a picture of that frame fills its square on the index.
+/// The denominator at which a picture of that frame has the usual height on the index.
 double sample_scale(const Rect& frame, const Paper& paper);
 
-/// The index: as many pages as are needed.
+/// The index: as many pages as are needed, all filled, with pictures of one height in even rows.
 Document lay_out_wardrobe(const WardrobeIndex& index, const Paper& paper, const Typesetter& type);
 
 /// Text dump of the stage: sheet, layers in painting order, and of each its shapes with rounded

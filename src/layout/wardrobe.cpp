@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The index of the wardrobe: small pictures in rows, each with what to write for it.
+// The index of the wardrobe: pictures in even rows, each with what to write for it.
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 #include "layout/layer.h"
@@ -19,11 +20,12 @@ struct IndexMeasures {
     double unit = 1;
     double margin = 0;
     double gap = 0;
-    /// Side of a picture.
-    double side = 0;
-    std::size_t columns = 1;
     double label = 0;
     double leading = 0;
+    double heading = 0;
+    /// Between the margins.
+    double room = 0;
+    double bottom = 0;
 
     explicit IndexMeasures(const Paper& paper) {
         unit = std::sqrt(paper.width * paper.height / (210.0 * 297.0));
@@ -31,26 +33,204 @@ struct IndexMeasures {
         gap = 3.2 * unit;
         label = std::max(sheet::kSevenPoint, 2.55 * unit);
         leading = label * 1.12;
-        const double room = paper.width - 2 * margin + gap;
-        columns = static_cast<std::size_t>(std::max(1.0, std::floor(room / (28.2 * unit))));
-        side = room / static_cast<double>(columns) - gap;
+        heading = 8.2 * unit;
+        room = paper.width - 2 * margin;
+        bottom = paper.height - margin * 1.05;
     }
 
-    [[nodiscard]] double row_height() const { return side + 2.7 * leading + gap * 0.55; }
+    /// Height of the pictures if nothing speaks against it.
+    [[nodiscard]] double usual_height() const { return 37 * unit; }
+
+    /// Narrower than this a label would stand in shreds.
+    [[nodiscard]] double least_width() const { return 9.2 * label; }
 };
 
-/// Puts sections on pages, one row of pictures after another.
+/// Pictures side by side, stretched by one factor until they fill the width.
+struct IndexRow {
+    const WardrobeSection* section = nullptr;
+    std::size_t first = 0;
+    std::size_t end = 0;
+    std::vector<double> widths;
+    /// The labels, each in its lines.
+    std::vector<std::vector<std::string>> labels;
+    /// How far the pictures had to be widened: 1 not at all.
+    double stretch = 1;
+
+    [[nodiscard]] std::size_t label_lines() const {
+        std::size_t most = 0;
+        for (const std::vector<std::string>& lines : labels) {
+            most = std::max(most, lines.size());
+        }
+        return most;
+    }
+};
+
+/// All rows at one height of the pictures, page by page.
+struct IndexPlan {
+    double height = 0;
+    std::vector<std::vector<IndexRow>> pages;
+    /// How far it is from even rows and full pages.
+    double badness = 0;
+};
+
+/// Breaks sections into rows and rows into pages.
+class IndexPlanner {
+  public:
+    IndexPlanner(const WardrobeIndex& index, const IndexMeasures& measures, sheet::Ruler& ruler)
+        : index_(index), measures_(measures), ruler_(ruler) {}
+
+    /// The height at which rows come out least stretched and pages fullest. Pictures are enlarged
+    /// or reduced for that, all alike.
+    IndexPlan best(double top_of_first_page) {
+        std::optional<IndexPlan> best;
+        for (double factor = kSmallest; factor <= kLargest; factor += kStep) {
+            IndexPlan plan = at_height(measures_.usual_height() * factor, top_of_first_page);
+            if (!best || plan.badness < best->badness) {
+                best = std::move(plan);
+            }
+        }
+        return std::move(*best);
+    }
+
+    [[nodiscard]] double row_height(const IndexRow& row, double picture) const {
+        const auto lines = static_cast<double>(row.label_lines());
+        return picture + (lines + 0.5) * measures_.leading + measures_.gap * 0.6;
+    }
+
+    /// With its heading, if a section begins with it.
+    [[nodiscard]] double needed(const IndexRow& row, double picture) const {
+        return row_height(row, picture) + (row.first == 0 ? measures_.heading : 0);
+    }
+
+  private:
+    static constexpr double kSmallest = 0.84;
+    static constexpr double kLargest = 1.3;
+    static constexpr double kStep = 0.02;
+    /// An empty page is as bad as that many rows stretched to twice their width.
+    static constexpr double kEmptyPage = 24;
+
+    const WardrobeIndex& index_;
+    const IndexMeasures& measures_;
+    sheet::Ruler& ruler_;
+
+    IndexPlan at_height(double height, double top_of_first_page) {
+        IndexPlan plan;
+        plan.height = height;
+        plan.pages.emplace_back();
+        double y = top_of_first_page;
+        const auto close_page = [&] {
+            const double empty = std::max(0.0, measures_.bottom - y) / measures_.bottom;
+            plan.badness += kEmptyPage * empty * empty;
+        };
+        for (const WardrobeSection& section : index_.sections) {
+            for (IndexRow& row : rows_of(section, height)) {
+                plan.badness += (row.stretch - 1) * (row.stretch - 1);
+                if (!plan.pages.back().empty() && y + needed(row, height) > measures_.bottom) {
+                    close_page();
+                    plan.pages.emplace_back();
+                    y = measures_.margin;
+                }
+                y += needed(row, height);
+                plan.pages.back().push_back(std::move(row));
+            }
+        }
+        close_page();
+        return plan;
+    }
+
+    /// The rows whose stretches, squared and added, are least: the way paragraphs are broken.
+    std::vector<IndexRow> rows_of(const WardrobeSection& section, double height) {
+        std::vector<double> widths;
+        for (const WardrobeSample& sample : section.samples) {
+            widths.push_back(std::clamp(height * sample.frame.width() / sample.frame.height(),
+                                        measures_.least_width(),
+                                        measures_.room));
+        }
+        std::vector<IndexRow> rows;
+        std::size_t end = widths.size();
+        for (const std::vector<std::size_t> starts = best_starts(widths); end > 0;) {
+            rows.insert(rows.begin(), row(section, widths, starts[end], end));
+            end = starts[end];
+        }
+        return rows;
+    }
+
+    /// For every end of a row where it had best begin.
+    [[nodiscard]] std::vector<std::size_t> best_starts(const std::vector<double>& widths) const {
+        std::vector<double> least(widths.size() + 1, 0);
+        std::vector<std::size_t> starts(widths.size() + 1, 0);
+        for (std::size_t end = 1; end <= widths.size(); ++end) {
+            double sum = 0;
+            for (std::size_t start = end; start-- > 0;) {
+                sum += widths[start];
+                const double factor = stretch(sum, end - start);
+                if (factor < 1 && start + 1 < end) {
+                    break;
+                }
+                const double badness = least[start] + (factor - 1) * (factor - 1);
+                if (start + 1 == end || badness < least[end]) {
+                    least[end] = badness;
+                    starts[end] = start;
+                }
+            }
+        }
+        return starts;
+    }
+
+    /// What widens `number` pictures, together `sum` wide, to the width of the page.
+    [[nodiscard]] double stretch(double sum, std::size_t number) const {
+        return (measures_.room - measures_.gap * static_cast<double>(number - 1)) / sum;
+    }
+
+    IndexRow row(const WardrobeSection& section,
+                 const std::vector<double>& widths,
+                 std::size_t first,
+                 std::size_t end) {
+        IndexRow made{&section, first, end, {}, {}, 1};
+        double sum = 0;
+        for (std::size_t i = first; i < end; ++i) {
+            sum += widths[i];
+        }
+        made.stretch = stretch(sum, end - first);
+        // A picture is drawn only so far beyond its frame; a row that is too short stays short.
+        const double factor = std::min(made.stretch, kWidestSample);
+        const Type type = sheet::roman(measures_.label);
+        for (std::size_t i = first; i < end; ++i) {
+            made.widths.push_back(widths[i] * factor);
+            made.labels.push_back(ruler_.lines(section.samples[i].words, type, widths[i] * factor));
+        }
+        return made;
+    }
+};
+
+/// A picture with nothing of it seen outside `window`.
+Drawing cropped(Drawing picture, const Rect& window) {
+    const PathId edge = picture.add(rectangle(window));
+    Group root{"picture", false, {edge}, {}};
+    root.children.emplace_back(std::move(picture.root));
+    picture.root = std::move(root);
+    return picture;
+}
+
+/// Puts the planned rows on pages.
 class IndexSheet {
   public:
     IndexSheet(const WardrobeIndex& index, const Paper& paper, const Typesetter& type)
-        : index_(index), paper_(paper), measures_(paper), ruler_(type) {}
+        : index_(index),
+          paper_(paper),
+          measures_(paper),
+          ruler_(type),
+          planner_(index, measures_, ruler_) {}
 
     std::vector<Page> lay_out() {
-        for (const WardrobeSection& section : index_.sections) {
-            put_section(section);
-        }
-        if (pages_.empty()) {
-            begin_page();
+        begin_page();
+        put_title();
+        const IndexPlan plan = planner_.best(y_);
+        for (std::size_t i = 0; i < plan.pages.size(); ++i) {
+            if (i > 0) {
+                begin_page();
+            }
+            put_rows(plan.pages[i], plan.height);
         }
         for (std::size_t i = 0; i < pages_.size(); ++i) {
             put_foot(i);
@@ -63,6 +243,7 @@ class IndexSheet {
     const Paper& paper_;
     const IndexMeasures measures_;
     sheet::Ruler ruler_;
+    IndexPlanner planner_;
     std::vector<Page> pages_;
     double y_ = 0;
 
@@ -73,9 +254,6 @@ class IndexSheet {
         page.paper = sheet::kPaper;
         pages_.push_back(std::move(page));
         y_ = measures_.margin;
-        if (pages_.size() == 1) {
-            put_title();
-        }
     }
 
     void put_title() {
@@ -99,28 +277,35 @@ class IndexSheet {
         std::move(title).put_on(pages_.back());
     }
 
-    [[nodiscard]] double bottom() const { return paper_.height - measures_.margin * 1.05; }
-
-    /// A heading stays with the first row of its pictures.
-    void put_section(const WardrobeSection& section) {
-        const double heading = 8.2 * measures_.unit;
-        for (std::size_t first = 0; first < section.samples.size(); first += measures_.columns) {
-            const double needed = measures_.row_height() + (first == 0 ? heading : 0);
-            if (pages_.empty() || y_ + needed > bottom()) {
-                begin_page();
-            }
-            if (first == 0) {
-                put_heading(section.title);
-                y_ += heading;
-            }
-            const std::size_t end = std::min(first + measures_.columns, section.samples.size());
-            for (std::size_t i = first; i < end; ++i) {
-                const double x = measures_.margin +
-                                 static_cast<double>(i - first) * (measures_.side + measures_.gap);
-                put_sample(section.samples[i], {x, y_});
-            }
-            y_ += measures_.row_height();
+    /// What is left of the page goes between its rows, so that all pages end at one height.
+    void put_rows(const std::vector<IndexRow>& rows, double height) {
+        double left = measures_.bottom - y_;
+        for (const IndexRow& row : rows) {
+            left -= planner_.needed(row, height);
         }
+        const double most = measures_.leading * 3;
+        const double between =
+            rows.size() < 2 ? 0
+                            : std::clamp(left / static_cast<double>(rows.size() - 1), 0.0, most);
+        for (const IndexRow& row : rows) {
+            put_row(row, height);
+            y_ += between;
+        }
+    }
+
+    void put_row(const IndexRow& row, double height) {
+        if (row.first == 0) {
+            put_heading(row.section->title);
+            y_ += measures_.heading;
+        }
+        double x = measures_.margin;
+        for (std::size_t i = 0; i < row.widths.size(); ++i) {
+            const Rect box{x, y_, x + row.widths[i], y_ + height};
+            put_picture(row.section->samples[row.first + i], box);
+            put_label(row.labels[i], box);
+            x = box.right + measures_.gap;
+        }
+        y_ += planner_.row_height(row, height);
     }
 
     void put_heading(const std::string& words) {
@@ -139,28 +324,30 @@ class IndexSheet {
         std::move(heading).put_on(pages_.back());
     }
 
-    void put_sample(const WardrobeSample& sample, Point corner) {
-        const double side = measures_.side;
-        const Rect& frame = sample.picture.frame;
-        const double factor = 1 / sample.picture.scale;
-        const Point size{frame.width() * factor, frame.height() * factor};
-        const Point at{corner.x + (side - size.x) / 2, corner.y + (side - size.y) / 2};
-        Placed placed{at - Point{frame.left, frame.top} * factor, factor, sample.picture.drawing};
-        placed.drawing.root.name = "picture";
+    /// The frame fills the height of the box; what stands beside it fills the width.
+    void put_picture(const WardrobeSample& sample, const Rect& box) {
+        const double factor =
+            std::min(box.height() / sample.frame.height(), box.width() / sample.frame.width());
+        const Point middle = sample.frame.centre();
+        const Point half{box.width() / factor / 2, box.height() / factor / 2};
+        const Rect window{
+            middle.x - half.x, middle.y - half.y, middle.x + half.x, middle.y + half.y};
         Layer ground("ground");
-        ground.fill(rectangle({corner.x, corner.y, corner.x + side, corner.y + side}),
-                    sheet::kPlateTone);
+        ground.fill(rectangle(box), sheet::kPlateTone);
         std::move(ground).put_on(pages_.back());
-        pages_.back().items.push_back(std::move(placed));
+        pages_.back().items.push_back(
+            {Point{box.left, box.top} - Point{window.left, window.top} * factor,
+             factor,
+             cropped(sample.picture.drawing, window)});
+    }
+
+    void put_label(const std::vector<std::string>& lines, const Rect& box) {
         Layer label("label");
-        label.stroke(rectangle({corner.x, corner.y, corner.x + side, corner.y + side}),
-                     sheet::kInk,
-                     0.16 * measures_.unit);
+        label.stroke(rectangle(box), sheet::kInk, 0.16 * measures_.unit);
         const Type type = sheet::roman(measures_.label);
-        double baseline = corner.y + side + measures_.leading * 1.05;
-        for (const std::string& line :
-             ruler_.lines(sample.words, type, side + measures_.gap * 0.2)) {
-            label.words(line, {corner.x, baseline}, type, sheet::kInk);
+        double baseline = box.bottom + measures_.leading * 1.05;
+        for (const std::string& line : lines) {
+            label.words(line, {box.left, baseline}, type, sheet::kInk);
             baseline += measures_.leading;
         }
         std::move(label).put_on(pages_.back());
@@ -187,8 +374,7 @@ class IndexSheet {
 }  // namespace
 
 double sample_scale(const Rect& frame, const Paper& paper) {
-    const double side = IndexMeasures(paper).side;
-    return std::max({frame.width(), frame.height(), 1.0}) / side;
+    return std::max(frame.height(), 1.0) / IndexMeasures(paper).usual_height();
 }
 
 Document lay_out_wardrobe(const WardrobeIndex& index, const Paper& paper, const Typesetter& type) {

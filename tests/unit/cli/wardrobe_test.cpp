@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "base/files.h"
+#include "base/text.h"
 
 namespace platewright::cli {
 namespace {
@@ -48,12 +49,22 @@ class Wardrobe {
     std::optional<Job> job_;
 };
 
-/// What stands in the index, by what is to be written.
+/// What stands in the index, by what is to be written; of options that look alike each by itself:
+/// `wings: {cloth: red, shape: wing}` shows both `wings: {cloth: red}` and `wings: {shape: wing}`.
 std::set<std::string> shown_in(const WardrobeIndex& index) {
     std::set<std::string> shown;
     for (const WardrobeSection& section : index.sections) {
         for (const WardrobeSample& sample : section.samples) {
             EXPECT_TRUE(shown.insert(sample.words).second) << sample.words << " stands twice";
+            const std::size_t brace = sample.words.find('{');
+            if (brace == std::string::npos) {
+                continue;
+            }
+            const std::string inside =
+                sample.words.substr(brace + 1, sample.words.size() - brace - 2);
+            for (const std::string_view option : split(inside, ',')) {
+                shown.insert(sample.words.substr(0, brace + 1) + std::string(trim(option)) + "}");
+            }
         }
     }
     return shown;
@@ -75,6 +86,18 @@ TEST(WardrobeIndex, ShowsEveryWordOfEveryChoice) {
     }
     for (const auto& ornament : wardrobe.job().ornaments) {
         EXPECT_TRUE(shown.contains("turnbacks: {ornament: " + ornament.first + "}"));
+    }
+}
+
+TEST(WardrobeIndex, ShowsNoPictureTwiceInAGroup) {
+    Wardrobe wardrobe;
+    ASSERT_TRUE(wardrobe.ready());
+    for (const WardrobeSection& section : wardrobe.index().sections) {
+        std::set<std::string> pictures;
+        for (const WardrobeSample& sample : section.samples) {
+            const std::string group = sample.words.substr(0, sample.words.find(':'));
+            EXPECT_TRUE(pictures.insert(group + dump(sample.picture)).second) << sample.words;
+        }
     }
 }
 

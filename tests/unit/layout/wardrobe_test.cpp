@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+// The index of the wardrobe: even rows, full pages, nothing left out.
+#include <gtest/gtest.h>
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "layout/layout.h"
+
+namespace platewright {
+namespace {
+
+/// A picture of that frame, drawn as wide as the index may want it.
+WardrobeSample sample(const std::string& words, const Rect& frame) {
+    WardrobeSample made{words, frame, {}};
+    made.picture.frame = frame.widened(kWidestSample);
+    made.picture.drawing.root.children.emplace_back(
+        Shape{made.picture.drawing.add(rectangle(made.picture.frame)), {}, Fill{}, {}});
+    return made;
+}
+
+/// Tall, square and broad things by turns.
+WardrobeIndex index_of(std::size_t number) {
+    WardrobeIndex index;
+    index.title = "Wardrobe";
+    for (const char* title : {"Upper", "Lower"}) {
+        WardrobeSection section{title, {}};
+        for (std::size_t i = 0; i < number; ++i) {
+            const double width = 300 + 100 * static_cast<double>(i % 3);
+            section.samples.push_back(
+                sample(title + std::string(": ") + std::to_string(i), {0, 0, width, 440}));
+        }
+        index.sections.push_back(std::move(section));
+    }
+    return index;
+}
+
+/// The grounds of the pictures, which fill their boxes, by their upper edges.
+std::map<double, std::vector<Rect>> rows_of(const Page& page) {
+    std::map<double, std::vector<Rect>> rows;
+    for (const Placed& item : page.items) {
+        if (item.drawing.root.name == "ground") {
+            const Rect box = item.drawing.paths.front().bounds();
+            rows[box.top].push_back(box);
+        }
+    }
+    return rows;
+}
+
+TEST(WardrobePages, RowsFillTheWidthAtOneHeight) {
+    const Typesetter type;
+    const Document document = lay_out_wardrobe(index_of(23), {}, type);
+    double height = 0;
+    std::size_t pictures = 0;
+    for (const Page& page : document.pages) {
+        for (const auto& [top, row] : rows_of(page)) {
+            EXPECT_NEAR(row.front().left, 13, 0.01);
+            EXPECT_NEAR(row.back().right, 210 - 13, 0.01);
+            for (const Rect& box : row) {
+                height = height == 0 ? box.height() : height;
+                EXPECT_NEAR(box.height(), height, 0.01);
+                ++pictures;
+            }
+        }
+    }
+    EXPECT_EQ(pictures, 46U);
+}
+
+TEST(WardrobePages, EveryPageButTheLastIsFull) {
+    const Typesetter type;
+    const Document document = lay_out_wardrobe(index_of(40), {}, type);
+    ASSERT_GT(document.pages.size(), 2U);
+    for (std::size_t i = 0; i + 1 < document.pages.size(); ++i) {
+        EXPECT_GT(rows_of(document.pages[i]).rbegin()->second.front().bottom, 268) << i;
+    }
+}
+
+TEST(WardrobePages, PicturesAreCutToTheirBoxes) {
+    const Typesetter type;
+    const Document document = lay_out_wardrobe(index_of(5), {}, type);
+    Rect box;
+    for (const Placed& item : document.pages.front().items) {
+        if (item.drawing.root.name == "ground") {
+            box = item.drawing.paths.front().bounds();
+        } else if (item.drawing.root.name == "picture") {
+            ASSERT_EQ(item.drawing.root.clip.size(), 1U);
+            const Rect cut = item.drawing.paths[item.drawing.root.clip.front()].bounds();
+            EXPECT_NEAR(item.at.x + cut.left * item.factor, box.left, 0.01);
+            EXPECT_NEAR(item.at.x + cut.right * item.factor, box.right, 0.01);
+            EXPECT_NEAR(item.at.y + cut.top * item.factor, box.top, 0.01);
+        }
+    }
+}
+
+}  // namespace
+}  // namespace platewright
