@@ -71,6 +71,29 @@ void Attributes::number(const std::string& name, double& into, double least, dou
     into = numbers->front();
 }
 
+void Attributes::numbers(const std::string& name,
+                         std::vector<double>& into,
+                         double least,
+                         double most) {
+    const auto text = words(name);
+    if (!text) {
+        return;
+    }
+    const auto numbers = parse_numbers(*text);
+    const bool good =
+        numbers && !numbers->empty() && std::ranges::all_of(*numbers, [&](double number) {
+            return number >= least && number <= most;
+        });
+    if (!good) {
+        to_.error("template.number",
+                  place("data-" + name),
+                  "data-" + name + " should be numbers from " + format_number(least, 2) + " to " +
+                      format_number(most, 2) + " with blanks between, not " + quoted(*text));
+        return;
+    }
+    into = *numbers;
+}
+
 void Attributes::property(const std::string& name, std::optional<PropertyId>& into) {
     const auto text = words(name);
     if (!text) {

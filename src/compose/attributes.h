@@ -24,6 +24,9 @@ class Attributes {
     std::optional<std::string> words(const std::string& name);
 
     void number(const std::string& name, double& into, double least, double most);
+    /// Numbers separated by blanks.
+    void numbers(const std::string& name, std::vector<double>& into, double least, double most);
+
     void property(const std::string& name, std::optional<PropertyId>& into);
     void condition(Condition& into);
 

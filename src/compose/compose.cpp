@@ -7,6 +7,7 @@
 #include <set>
 
 #include "compose/easel.h"
+#include "compose/fitting.h"
 #include "compose/ornament.h"
 #include "compose/sheet_reader.h"
 #include "compose/template.h"
@@ -392,11 +393,13 @@ class Painting {
 }  // namespace
 
 Figure compose(const Uniform& uniform,
-               const Template& on,
+               const Template& drawn,
                const Ornaments& ornaments,
                double scale,
                const std::optional<Rect>& window,
                Ink ink) {
+    const std::optional<Template> fitting = fitted(uniform, drawn);
+    const Template& on = fitting ? *fitting : drawn;
     Figure figure;
     figure.view = on.view;
     figure.title = on.title;

@@ -4,8 +4,10 @@
 
 #include <algorithm>
 #include <optional>
+#include <variant>
 
 #include "compose/easel.h"
+#include "compose/fitting.h"
 #include "compose/template.h"
 
 namespace platewright {
@@ -91,6 +93,11 @@ void add_marks(const Uniform& uniform, const Detail& detail, Flat& flat) {
     }
 }
 
+std::optional<Measure> stated_measure(const Uniform& uniform, std::string_view key) {
+    const auto* measure = std::get_if<Measure>(&uniform.value(property_id(key)));
+    return measure != nullptr ? std::optional(*measure) : std::nullopt;
+}
+
 Path moved_path(const Path& path, std::string_view name, const Moving& moving) {
     Path copy = path;
     for (Point& p : copy.points) {
@@ -107,6 +114,8 @@ Curve moved_curve(const Curve& curve, std::string_view name, const Moving& movin
     return chain.empty() ? Curve() : Curve(chain);
 }
 
+}  // namespace
+
 void move_detail(Detail& detail, std::string_view name, const Moving& moving) {
     detail.path = moved_path(detail.path, name, moving);
     detail.curve = moved_curve(detail.curve, name, moving);
@@ -117,7 +126,28 @@ void move_detail(Detail& detail, std::string_view name, const Moving& moving) {
     }
 }
 
-}  // namespace
+void move_part(Part& part, const Moving& moving) {
+    part.shape = moved_path(part.shape, part.name, moving);
+    for (Detail& detail : part.details) {
+        move_detail(detail, part.name, moving);
+    }
+}
+
+StatedMeasures stated_by(const Uniform& uniform) {
+    return {stated_measure(uniform, "lapels.width"),
+            stated_measure(uniform, "cuffs.height"),
+            stated_measure(uniform, "collar.height")};
+}
+
+double between(std::span<const Knot> knots, double at) {
+    std::size_t i = 1;
+    while (i + 1 < knots.size() && at > knots[i].from) {
+        ++i;
+    }
+    const Knot& a = knots[i - 1];
+    const Knot& b = knots[i];
+    return a.to + (b.to - a.to) * (at - a.from) / (b.from - a.from);
+}
 
 const FlatPart* Flat::part(std::string_view name_begins) const {
     const auto found = std::ranges::find_if(
@@ -168,10 +198,7 @@ std::shared_ptr<const Template> moved(const Template& view, const Moving& moving
         anchor.at = moving(name, anchor.at);
     }
     for (Part& part : copy->parts) {
-        part.shape = moved_path(part.shape, part.name, moving);
-        for (Detail& detail : part.details) {
-            move_detail(detail, part.name, moving);
-        }
+        move_part(part, moving);
     }
     return copy;
 }

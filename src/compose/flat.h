@@ -6,12 +6,15 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "base/geometry.h"
 #include "resolve/uniform.h"
+#include "vocabulary/measure.h"
 
 namespace platewright {
 
@@ -19,6 +22,25 @@ struct Template;
 
 /// Points along a line that nobody can tell from the curve.
 using Chain = std::vector<Point>;
+
+/// Measures of the facings that an order may state.
+struct StatedMeasures {
+    std::optional<Measure> lapel_width;
+    std::optional<Measure> cuff_height;
+    std::optional<Measure> collar_height;
+};
+
+/// What the uniform says of them: `lapels.width`, `cuffs.height`, `collar.height`.
+StatedMeasures stated_by(const Uniform& uniform);
+
+/// A place and what it becomes.
+struct Knot {
+    double from = 0;
+    double to = 0;
+};
+
+/// Straight between the knots, and on beyond them in the last direction.
+double between(std::span<const Knot> knots, double at);
 
 /// What is sewn on along a line.
 struct FlatRow {

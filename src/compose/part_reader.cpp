@@ -103,6 +103,7 @@ void PartReader::read_part(const pugi::xml_node& group, const Affine& to_page, L
     words.number("shadow", part.shadow, 0, 60);
     part.on = words.names("on");
     part.clip = words.names("clip");
+    words.numbers("true", part.truth, 1, 500);
     const auto silhouette = words.choice("silhouette", {"no", "yes"});
     part.silhouette = part.clip.empty() && silhouette.value_or(1) == 1;
     words.report_unread();

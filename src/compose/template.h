@@ -102,6 +102,9 @@ struct Part {
     std::vector<std::string> on;
     std::vector<std::string> clip;
     bool silhouette = true;
+    /// True measures of a facing as it lies flat, at equal steps from head to foot; empty: it does
+    /// not follow what an order states.
+    std::vector<double> truth;
     std::vector<Detail> details;
 };
 

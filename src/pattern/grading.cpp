@@ -8,7 +8,6 @@
 #include <cstdlib>
 #include <span>
 #include <utility>
-#include <variant>
 
 #include "pattern/shapes.h"
 
@@ -28,23 +27,6 @@ constexpr Point kSleeveHem{363.5, 590};
 /// Breeches: the fork below the waist.
 constexpr double kFork = 292;
 constexpr double kSeatLine = 200;
-
-/// A pair of a place and what it becomes.
-struct Knot {
-    double from = 0;
-    double to = 0;
-};
-
-/// Straight between the knots, and on beyond them in the last direction.
-double between(std::span<const Knot> knots, double at) {
-    std::size_t i = 1;
-    while (i + 1 < knots.size() && at > knots[i].from) {
-        ++i;
-    }
-    const Knot& a = knots[i - 1];
-    const Knot& b = knots[i];
-    return a.to + (b.to - a.to) * (at - a.from) / (b.from - a.from);
-}
 
 /// Straight between the knots, level beyond them.
 double level_between(std::span<const Knot> knots, double at) {
@@ -241,19 +223,7 @@ class StatedFacings {
     const Trunk& trunk_;
 };
 
-std::optional<Measure> stated(const Uniform& uniform, std::string_view key) {
-    const auto id = find_property(key);
-    const auto* measure = id ? std::get_if<Measure>(&uniform.value(*id)) : nullptr;
-    return measure != nullptr ? std::optional(*measure) : std::nullopt;
-}
-
 }  // namespace
-
-StatedMeasures stated_by(const Uniform& uniform) {
-    return {stated(uniform, "lapels.width"),
-            stated(uniform, "cuffs.height"),
-            stated(uniform, "collar.height")};
-}
 
 Hang hang_of(std::string_view view) {
     if (view.find("breeches") != std::string_view::npos) {

@@ -13,16 +13,6 @@
 
 namespace platewright {
 
-/// Measures of the facings that an order may state.
-struct StatedMeasures {
-    std::optional<Measure> lapel_width;
-    std::optional<Measure> cuff_height;
-    std::optional<Measure> collar_height;
-};
-
-/// What the uniform says of them: `lapels.width`, `cuffs.height`, `collar.height`.
-StatedMeasures stated_by(const Uniform& uniform);
-
 /// A garment by how it hangs: what is cut to the trunk, to the legs, or to the calf.
 enum class Hang { trunk, legs, calf };
 

@@ -64,8 +64,8 @@ inline constexpr std::array kCoat = std::to_array<Property>({
             "none",
             30,
             200,
-            "width of the lapels where an order states it, the same above and below; the tailor's "
-            "sheets follow it")
+            "width of the lapels where an order states it, the same above and below; figure and "
+            "tailor's sheets follow it")
         .or_none()
         .when("coat.cut = long or short and lapels.cloth"),
     piping("lapels.piping", "lapel piping", "cord of cloth along the edge of the lapels")
@@ -101,7 +101,7 @@ inline constexpr std::array kCoat = std::to_array<Property>({
             "none",
             10,
             150,
-            "height of the collar at the middle of the back, where an order states it; the "
+            "height of the collar at the middle of the back, where an order states it; figure and "
             "tailor's sheets follow it")
         .or_none()
         .when("coat.cut and collar.shape"),
@@ -126,7 +126,7 @@ inline constexpr std::array kCoat = std::to_array<Property>({
             "none",
             40,
             200,
-            "height of the cuffs, where an order states it; the tailor's sheets follow it")
+            "height of the cuffs, where an order states it; figure and tailor's sheets follow it")
         .or_none()
         .when("coat.cut"),
     piping("cuffs.piping", "cuff piping", "cord of cloth along the upper edge of the cuffs")
