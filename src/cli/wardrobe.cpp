@@ -155,20 +155,35 @@ class Indexer {
         }
     }
 
-    /// `cuffs: slashed`, or of twins `wings: {cloth: red, shape: wing}`.
+    /// Whatever must be written in the group to see it: `cuffs: slashed`, `wings: {cloth: red,
+    /// shape: roll}`.
     static std::string words_of(const Shown& shown) {
-        if (shown.twins.empty()) {
+        std::map<PropertyId, std::string> told;
+        add_told(shown.option, told);
+        for (const Example& twin : shown.twins) {
+            add_told(twin, told);
+        }
+        if (told.size() == 1) {
             return shown.option.written;
         }
-        const auto told = [](const Example& option) {
-            return std::string(properties()[option.property].name()) + ": " + option.value;
-        };
-        std::string words =
-            std::string(properties()[shown.option.property].group()) + ": {" + told(shown.option);
-        for (const Example& twin : shown.twins) {
-            words += ", " + told(twin);
+        std::string words;
+        for (const auto& [property, value] : told) {
+            words += words.empty() ? std::string(properties()[property].group()) + ": {" : ", ";
+            words += std::string(properties()[property].name()) + ": " + value;
         }
         return words + "}";
+    }
+
+    /// The option, and of what it needs that which stands in its group and does not hold anyway.
+    static void add_told(const Example& option, std::map<PropertyId, std::string>& told) {
+        const std::string_view group = properties()[option.property].group();
+        for (const Setting& setting : option.settings) {
+            const Property& row = properties()[setting.property];
+            const bool asked = setting.property == option.property;
+            if (asked || (row.group() == group && setting.value != row.initial)) {
+                told[setting.property] = setting.value;
+            }
+        }
     }
 
     static std::string key_of(const std::vector<Setting>& settings) {
