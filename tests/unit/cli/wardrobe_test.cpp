@@ -87,6 +87,9 @@ TEST(WardrobeIndex, ShowsEveryWordOfEveryChoice) {
     for (const auto& ornament : wardrobe.job().ornaments) {
         EXPECT_TRUE(shown.contains("turnbacks: {ornament: " + ornament.first + "}"));
     }
+    // What would not be seen without another word of its group is shown with that word.
+    EXPECT_TRUE(shown.contains("wings: {cloth: red, shape: roll}"));
+    EXPECT_TRUE(shown.contains("hat: {shape: fur-cap, plate: none}"));
 }
 
 TEST(WardrobeIndex, ShowsNoPictureTwiceInAGroup) {
