@@ -9,6 +9,7 @@
 
 #include "base/text.h"
 #include "layout/chart.h"
+#include "resolve/change.h"
 #include "resolve/regulation_in_force.h"
 #include "words/chart_messages.h"
 #include "words/sheet_messages.h"
@@ -371,6 +372,7 @@ class Drafter {
                                                  {particular.first, particular.second}));
             }
         }
+        add_what_is_put_on(man, *first);
         for (PropertyId id = 0; id < properties().size(); ++id) {
             const bool ornament = properties()[id].kind == Kind::ornament && man.speaks(id);
             if (ornament && man.word(id) != "none" && man.word(id) != first->word(id)) {
@@ -379,6 +381,24 @@ class Drafter {
                         messages::kNameAndValue,
                         {term(draft_.chart.language, properties()[id].called()),
                          term(draft_.chart.language, man.word(id))}));
+            }
+        }
+    }
+
+    /// Sashes, gorgets, knots: what the first man does not wear at all. Marks, service and
+    /// epaulettes are among the particulars, with their measures.
+    void add_what_is_put_on(const Uniform& man, const Uniform& first) {
+        constexpr std::array<std::string_view, 3> told = {"marks", "service", "epaulettes"};
+        const Captions captions = captions_of(man);
+        for (const Change& change : compare(first, man).changes) {
+            const Property& head = properties()[change.head];
+            const bool comes = change.deed == Deed::buy || change.deed == Deed::sew_on;
+            if (!comes || std::ranges::find(told, head.group()) != told.end()) {
+                continue;
+            }
+            const auto words = std::ranges::find(captions.callouts, head.key, &CalloutWords::key);
+            if (words != captions.callouts.end()) {
+                last_entry().lines.push_back(words->words);
             }
         }
     }

@@ -183,7 +183,23 @@ void describe_shoulders(const Particulars& to) {
     const std::string fringe =
         fringed ? say(to.language(), messages::kWithFringe, {to.choice("epaulettes.fringe-kind")})
                 : say(to.language(), messages::kWithoutFringe);
-    to.add("epaulettes", to.marked_choice("epaulettes.worn") + ", " + fringe);
+    std::string words = to.marked_choice("epaulettes.worn") + ", " + fringe;
+    const PropertyId companion = property_id("epaulettes.companion");
+    const std::string other = to.uniform.speaks(companion) ? to.uniform.word(companion) : "strap";
+    if (other != "strap" && other != "none") {
+        words += "; " + say(to.language(),
+                            messages::kNameAndValue,
+                            {trait_term(to.language(), properties()[companion].name()),
+                             to.marked_choice("epaulettes.companion")});
+    }
+    const PropertyId stripes = property_id("epaulettes.stripes");
+    if (to.uniform.speaks(stripes) && to.uniform.count(stripes) > 0) {
+        words += "; " + say(to.language(),
+                            messages::kNameAndValue,
+                            {trait_term(to.language(), properties()[stripes].name()),
+                             std::to_string(to.uniform.count(stripes))});
+    }
+    to.add("epaulettes", words);
 }
 
 void describe_hat(const Particulars& to) {

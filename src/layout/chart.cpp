@@ -19,7 +19,7 @@ using sheet::Layer;
 using sheet::Ruler;
 
 /// A cell narrower than this, in mm, shows nothing; a wider one looks empty.
-constexpr double kNarrowest = 23;
+constexpr double kNarrowest = 22;
 constexpr double kWidest = 64;
 
 /// Sizes that follow from the paper, mm.
@@ -72,10 +72,11 @@ class Planner {
     Planner(const Chart& chart, const Paper& paper, const Measures& measures, Ruler& ruler)
         : chart_(chart), paper_(paper), m_(measures), ruler_(ruler) {}
 
-    /// The widest cells that leave everything on one page; else the narrowest.
+    /// The fewest pages; of those the widest cells, unless narrower ones fill the last row better.
     ChartPlan best(double head, double foot) {
         const double room = paper_.width - 2 * m_.margin;
         ChartPlan best;
+        bool found = false;
         for (std::size_t columns = 1; columns <= 40; ++columns) {
             const double cell = (room + m_.gap) / static_cast<double>(columns) - m_.gap;
             if (columns > 1 && cell < kNarrowest) {
@@ -84,12 +85,14 @@ class Planner {
             if (cell > kWidest * m_.unit && room > kWidest * m_.unit) {
                 continue;
             }
-            best = plan(columns, cell, head, foot);
-            if (best.pages == 1) {
-                break;
+            ChartPlan made = plan(columns, cell, head, foot);
+            if (!found || made.pages < best.pages ||
+                (made.pages == best.pages && left_alone(best) && !left_alone(made))) {
+                best = std::move(made);
+                found = true;
             }
         }
-        return best;
+        return evened(std::move(best), head, foot);
     }
 
     /// Height of the words beneath the pictures of a row.
@@ -125,6 +128,36 @@ class Planner {
     const Paper& paper_;
     const Measures& m_;
     Ruler& ruler_;
+
+    /// Whether the last row is nearly empty, and not because there is only that one.
+    static bool left_alone(const ChartPlan& plan) {
+        std::size_t last = 0;
+        for (const ChartPlan::Run& run :
+             plan.rows.empty() ? std::vector<ChartPlan::Run>{} : plan.rows.back().runs) {
+            last += run.last - run.first;
+        }
+        return plan.rows.size() > 1 && 2 * last < plan.columns;
+    }
+
+    /// As many rows on every page, so that the last is not nearly empty: the foot is raised as far
+    /// as it costs no page.
+    ChartPlan evened(ChartPlan found, double head, double foot) {
+        if (found.pages == 1) {
+            return found;
+        }
+        double low = foot;
+        double high = paper_.height;
+        for (int step = 0; step < 12; ++step) {
+            const double middle = (low + high) / 2;
+            ChartPlan made = plan(found.columns, found.cell, head, middle);
+            const bool as_few = made.pages == found.pages;
+            (as_few ? low : high) = middle;
+            if (as_few) {
+                found = std::move(made);
+            }
+        }
+        return found;
+    }
 
     ChartPlan plan(std::size_t columns, double cell, double head, double foot) {
         ChartPlan made;

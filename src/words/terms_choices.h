@@ -53,7 +53,7 @@ inline constexpr std::array kChoiceTerms = std::to_array<ChoiceTerm>({
     {"pockets.shape", {"scalloped", "festonnées", "geschweift"}},
     {"pockets.size", {"usual", "ordinaires", "gewöhnlich"}},
     {"pockets.size", {"large", "grandes", "groß"}},
-    {"wings.shape", {"wing", "plats", "flach"}},
+    {"wings.shape", {"wing", "flat", "plats", "flach"}},
     {"wings.shape", {"roll", "stuffed roll", "bourrelets", "Wülste"}},
     {"epaulettes.worn", {"both", "both shoulders", "aux deux épaules", "auf beiden Schultern"}},
     {"epaulettes.worn",

@@ -80,6 +80,16 @@ TEST(ChartSheet, TellsStepsOfServiceAndTheirBadges) {
     EXPECT_NE(text.find("oak leaf"), std::string::npos);
 }
 
+TEST(ChartSheet, TellsWhatARankPutsOnBesidesItsMarks) {
+    const std::string text =
+        DrawnChart("chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\n"
+                   "regiment: Seeholm\nas of: 1785\n")
+            .text();
+    EXPECT_NE(text.find("\"sash: green\""), std::string::npos);
+    EXPECT_NE(text.find("\"gorget: gold\""), std::string::npos);
+    EXPECT_NE(text.find("other shoulder"), std::string::npos);
+}
+
 TEST(ChartSheet, ShowsThePalettesAskedFor) {
     const DrawnChart metals("chart: A\nof: colours\npalettes: Metals\n");
     EXPECT_NE(metals.text().find("brass"), std::string::npos);

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <functional>
+#include <map>
 
 #include "sample.h"
 
@@ -105,6 +106,29 @@ TEST(Chart, NamesAGroupOverItsFirstRowAndOnEveryNewPage) {
         }
         EXPECT_EQ(headings, 1U);
     }
+}
+
+TEST(Chart, SharesItsRowsAmongThePages) {
+    for (const std::size_t size : {100U, 137U, 141U, 200U}) {
+        Diagnostics problems;
+        const Document document = laid_out(chart_of({size}), Paper{}, problems);
+        ASSERT_GT(document.pages.size(), 1U);
+        EXPECT_GE(3 * pictures_of(document.pages.back()), pictures_of(document.pages.front()))
+            << size;
+    }
+}
+
+TEST(Chart, LeavesNobodyAloneInTheLastRow) {
+    Diagnostics problems;
+    const Document document = laid_out(chart_of({13}), Paper{}, problems);
+    ASSERT_EQ(document.pages.size(), 1U);
+    std::map<double, int> rows;
+    for (const Placed& item : document.pages[0].items) {
+        if (item.drawing.root.name == "picture") {
+            ++rows[item.at.y];
+        }
+    }
+    EXPECT_GT(rows.rbegin()->second, 1);
 }
 
 TEST(Chart, WarnsWhereWordsLeaveNoRoom) {
