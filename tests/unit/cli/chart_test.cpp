@@ -81,10 +81,10 @@ TEST(ChartSheet, TellsStepsOfServiceAndTheirBadges) {
 }
 
 TEST(ChartSheet, TellsWhatARankPutsOnBesidesItsMarks) {
-    const std::string text =
-        DrawnChart("chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\n"
-                   "regiment: Seeholm\nas of: 1785\n")
-            .text();
+    const std::string text = DrawnChart(
+                                 "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\n"
+                                 "regiment: Seeholm\nas of: 1785\n")
+                                 .text();
     EXPECT_NE(text.find("\"sash: green\""), std::string::npos);
     EXPECT_NE(text.find("\"gorget: gold\""), std::string::npos);
     EXPECT_NE(text.find("other shoulder"), std::string::npos);
