@@ -53,6 +53,9 @@ class Check {
             case FileKind::customs:
                 static_cast<void>(read_customs(sources_, file, problems_));
                 return;
+            case FileKind::sizes:
+                static_cast<void>(read_sizes(sources_, file, problems_));
+                return;
             case FileKind::plate:
                 return with_workshop([&] { check_plate(file); });
             case FileKind::comparison:

@@ -63,6 +63,7 @@ class Dump {
             case FileKind::plate:
             case FileKind::palette:
             case FileKind::customs:
+            case FileKind::sizes:
                 break;
         }
         return shown(read_plate(sources_, file, problems_));

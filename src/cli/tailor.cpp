@@ -79,15 +79,33 @@ Rect box_of(const Flat& flat) {
 }
 
 /// His own measures, and what follows from them.
-Body body_of(const SpecifiedWorkshop& sheet) {
-    constexpr std::size_t medium = 1;
+Body body_of(const SpecifiedWorkshop& sheet, const Body& size) {
     std::array<std::optional<double>, kBodyMeasures> known;
     for (std::size_t i = 0; i < kBodyMeasures; ++i) {
         if (sheet.body[i]) {
             known[i] = sheet.body[i]->measure.mm;
         }
     }
-    return completed(standard_sizes()[sheet.size.value_or(medium)].body, known);
+    return completed(size, known);
+}
+
+/// The size that the sheet names among those there are; nothing after an error.
+std::optional<Body> size_of(const SpecifiedWorkshop& sheet,
+                            const SpecifiedSizes& sizes,
+                            Diagnostics& to) {
+    const std::string wanted = lower(sheet.size ? sheet.size->text : kUsualSize);
+    std::vector<std::string> known;
+    for (const SpecifiedSizes::Size& each : sizes.sizes) {
+        if (lower(each.name.text) == wanted) {
+            return each.body;
+        }
+        known.push_back(each.name.text);
+    }
+    Diagnostic& problem = to.error("cli.unknown-size",
+                                   sheet.size ? sheet.size->span : sheet.span,
+                                   "there is no standard size " + platewright::quoted(wanted));
+    add_suggestion(problem, wanted, known, "the sizes are ");
+    return std::nullopt;
 }
 
 void report_doubts(const SpecifiedWorkshop& sheet, const Body& body, Diagnostics& to) {
@@ -111,7 +129,7 @@ class Tailoring {
           uniform_(uniform),
           paper_(paper),
           to_(to),
-          body_(body_of(job.sheet)),
+          body_(body_of(job.sheet, job.size)),
           stated_(stated_by(uniform)),
           unit_(own_unit_of(uniform)) {}
 
@@ -340,7 +358,10 @@ std::optional<TailorJob> prepare_tailor(Workshop& workshop,
     if (job && sheet->words.language) {
         job->plate.language = workshop.language_of(sheet->words.language);
     }
-    return job ? std::optional(TailorJob{std::move(*sheet), std::move(*job)}) : std::nullopt;
+    const auto sizes = job ? workshop.sizes_of(*job, to) : std::nullopt;
+    const auto size = sizes ? size_of(*sheet, *sizes, to) : std::nullopt;
+    return size ? std::optional(TailorJob{std::move(*sheet), std::move(*job), *size})
+                : std::nullopt;
 }
 
 std::optional<TailorWork> tailor_work(const Workshop& workshop,

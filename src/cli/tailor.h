@@ -17,10 +17,12 @@ namespace platewright::cli {
 struct TailorJob {
     SpecifiedWorkshop sheet;
     Job job;
+    /// The standard size from which follows what has not been measured.
+    Body size;
 };
 
 /// Reads the file; a plate stands for a workshop sheet that says nothing but its man. Errors: those
-/// of reading and of the plate.
+/// of reading and of the plate; cli.unknown-size.
 std::optional<TailorJob> prepare_tailor(Workshop& workshop,
                                         FileId file,
                                         Diagnostics& to,

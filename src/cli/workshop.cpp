@@ -76,6 +76,7 @@ bool check_is_plate(const SourceMap& sources, FileId file, Diagnostics& to) {
         case FileKind::plate:
         case FileKind::palette:
         case FileKind::customs:
+        case FileKind::sizes:
             return true;
         case FileKind::regulation:
         case FileKind::regiment:
@@ -97,6 +98,11 @@ bool check_is_plate(const SourceMap& sources, FileId file, Diagnostics& to) {
     to.error("cli.not-a-plate", {file, 0, 0}, "a " + word + " is not a plate")
         .hints.push_back(hint);
     return false;
+}
+
+/// The template set of a plate.
+std::string set_of(const SpecifiedPlate& plate) {
+    return plate.figure ? plate.figure->text : std::string(kDefaultFigure);
 }
 
 void report_unknown_view(const WrittenText& asked,
@@ -166,6 +172,11 @@ const Workshop::Loaded<SpecifiedCustoms>& Workshop::customs(const std::string& s
         loaded.value = read_customs(sources_, *file, loaded.problems);
     }
     return loaded;
+}
+
+std::optional<SpecifiedSizes> Workshop::sizes_of(const Job& job, Diagnostics& to) {
+    const auto file = open(set_folder(set_of(job.plate)) + "sizes.yaml", limits::kYamlBytes, to);
+    return file ? read_sizes(sources_, *file, to) : std::nullopt;
 }
 
 bool Workshop::add_views(Job& job, const std::string& set, Diagnostics& to) {
@@ -301,7 +312,7 @@ std::optional<Job> Workshop::prepare(FileId plate,
 }
 
 std::optional<Job> Workshop::equip(SpecifiedPlate plate, bool with_views, Diagnostics& to) {
-    const std::string set = plate.figure ? plate.figure->text : std::string(kDefaultFigure);
+    const std::string set = set_of(plate);
     if (!check_figure(plate, set, to)) {
         return std::nullopt;
     }

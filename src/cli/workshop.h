@@ -74,6 +74,10 @@ class Workshop {
     /// The palettes; empty after an error.
     std::vector<SpecifiedPalette> all_palettes(Diagnostics& to);
 
+    /// The standard sizes of the men that the job's figure stands for. Adds cli.cannot-read and the
+    /// reader's errors.
+    std::optional<SpecifiedSizes> sizes_of(const Job& job, Diagnostics& to);
+
     /// The text and name of every file that was read.
     [[nodiscard]] const SourceMap& sources() const { return sources_; }
 

@@ -423,9 +423,7 @@ std::string dump(const SpecifiedWorkshop& sheet, const SourceMap& sources) {
     to.lines("garments", sheet.garments);
     to.lines("sheets", sheet.sheets);
     to.line("scale", sheet.scale == 0 ? "" : "1:" + std::to_string(sheet.scale), std::nullopt);
-    if (sheet.size) {
-        to.line("size", chosen(Record::workshop, "size", *sheet.size), std::nullopt);
-    }
+    to.line("size", sheet.size);
     for (const BodyRow& row : body_rows()) {
         if (const auto& length = sheet.body[static_cast<std::size_t>(row.measure)]) {
             to.line(row.name, length->measure.printed, length->span);
@@ -436,6 +434,9 @@ std::string dump(const SpecifiedWorkshop& sheet, const SourceMap& sources) {
     }
     if (sheet.cloth_width) {
         to.line("cloth width", sheet.cloth_width->measure.printed, sheet.cloth_width->span);
+    }
+    if (sheet.whole_garments) {
+        to.line("whole garments", "yes", std::nullopt);
     }
     return to.take();
 }

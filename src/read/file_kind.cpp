@@ -27,6 +27,7 @@ constexpr std::array kTellingKeys = std::to_array<TellingKey>({
     {"regulation", FileKind::regulation},
     {"palette", FileKind::palette},
     {"ranks", FileKind::customs},
+    {"sizes", FileKind::sizes},
 });
 
 /// The line is `key:` at its very beginning, or after the brace that opens the file.

@@ -66,12 +66,13 @@ enum class FileKind {
     regulation,
     regiment,
     palette,
-    customs
+    customs,
+    sizes
 };
 
 /// Told by the outermost keys: `plate` or `wardrobe`, `comparison`, `handout`, `chart`, `workshop`,
-/// `regiment`, `regulation`, `palette`, `ranks`, whichever of them comes first here; a file that
-/// has none is taken for a plate.
+/// `regiment`, `regulation`, `palette`, `ranks`, `sizes`, whichever of them comes first here; a
+/// file that has none is taken for a plate.
 FileKind kind_of_file(std::string_view text);
 
 /// Ranks and what they wear by custom (`templates/NAME/customs.yaml`). Errors as for a plate, and
@@ -79,6 +80,9 @@ FileKind kind_of_file(std::string_view text);
 std::optional<SpecifiedCustoms> read_customs(const SourceMap& sources,
                                              FileId file,
                                              Diagnostics& to);
+
+/// Standard sizes (`templates/NAME/sizes.yaml`). Errors as for a plate, and read.duplicate-name.
+std::optional<SpecifiedSizes> read_sizes(const SourceMap& sources, FileId file, Diagnostics& to);
 
 /// A palette file. Errors as for a plate, and read.duplicate-name within a section. Warning:
 /// read.outside-srgb.

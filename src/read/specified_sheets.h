@@ -104,6 +104,19 @@ struct WrittenLength {
     Span span;
 };
 
+/// Standard sizes, whole men by name.
+struct SpecifiedSizes {
+    struct Size {
+        WrittenText name;
+        Body body;
+    };
+
+    std::vector<Size> sizes;
+};
+
+/// The size that is taken where none is named.
+inline constexpr std::string_view kUsualSize = "medium";
+
 /// Sheets to cut and sew from.
 struct SpecifiedWorkshop {
     SheetWords words;
@@ -114,8 +127,8 @@ struct SpecifiedWorkshop {
     std::vector<WrittenText> sheets;
     /// Denominator of the flats' scale; 0: the largest that fits.
     int scale = 0;
-    /// Number of the standard size; empty: medium.
-    std::optional<std::size_t> size;
+    /// Name of a standard size; empty: the usual one.
+    std::optional<WrittenText> size;
     /// In the order of `BodyMeasure`.
     std::array<std::optional<WrittenLength>, kBodyMeasures> body;
     std::optional<WrittenLength> allowance;

@@ -6,6 +6,7 @@
 
 #include "base/limits.h"
 #include "base/text.h"
+#include "read/lengths.h"
 #include "read/read.h"
 #include "read/record.h"
 #include "read/texts.h"
@@ -33,15 +34,14 @@ class WorkshopReader {
     std::vector<KeyTarget> targets() {
         SheetWords& words = sheet_.words;
         const auto scale = [this](const TreeEntry& entry) { read_scale(entry); };
-        const auto size = [this](const TreeEntry& entry) {
-            sheet_.size = read_choice(entry, *find_key(Record::workshop, entry.key), context_);
+        const auto measures = [this](const TreeEntry& entry) {
+            read_body(entry, "measures", sheet_.body, context_);
         };
-        const auto measures = [this](const TreeEntry& entry) { read_body(entry); };
         const auto allowance = [this](const TreeEntry& entry) {
-            sheet_.allowance = read_length(entry, 0, 100);
+            sheet_.allowance = read_length(entry, 0, 100, context_);
         };
         const auto width = [this](const TreeEntry& entry) {
-            sheet_.cloth_width = read_length(entry, 200, 5000);
+            sheet_.cloth_width = read_length(entry, 200, 5000, context_);
         };
         return {{"workshop", &words.title},
                 {"subtitle", &words.subtitle},
@@ -53,23 +53,11 @@ class WorkshopReader {
                 {"garments", &sheet_.garments},
                 {"sheets", &sheet_.sheets},
                 {"scale", scale},
-                {"size", size},
+                {"size", &sheet_.size},
                 {"measures", measures},
                 {"seam allowance", allowance},
                 {"cloth width", width},
                 {"whole garments", &sheet_.whole_garments}};
-    }
-
-    void read_body(const TreeEntry& entry) {
-        std::vector<KeyTarget> targets;
-        for (const BodyRow& row : body_rows()) {
-            const auto length = [this, &row](const TreeEntry& each) {
-                sheet_.body[static_cast<std::size_t>(row.measure)] =
-                    read_length(each, row.least, row.most);
-            };
-            targets.push_back({row.name, length});
-        }
-        read_record(entry, Record::body, "measures", targets, {}, context_);
     }
 
     void read_scale(const TreeEntry& entry) {
@@ -89,32 +77,6 @@ class WorkshopReader {
                    text->span,
                    quoted(text->text) + " is no scale for the flats of a garment")
             .hints.emplace_back("write '1:2', '1:5', '1:10' or '1:20'");
-    }
-
-    /// `none` is no length, and no error.
-    std::optional<WrittenLength> read_length(const TreeEntry& entry, double least, double most) {
-        const auto text = read_text(entry, limits::kLineCharacters, context_);
-        if (!text || text->text == "none") {
-            return std::nullopt;
-        }
-        std::string problem;
-        auto length = parse_measure(text->text, problem);
-        if (!length) {
-            context_.to.error("read.wrong-kind", text->span, quoted(text->text) + " is no length")
-                .hints.push_back(problem);
-            return std::nullopt;
-        }
-        if (length->mm < least || length->mm > most) {
-            context_.to
-                .error("read.out-of-range",
-                       text->span,
-                       quoted(entry.key) + " is from " + format_number(least, 0) + " to " +
-                           format_number(most, 0) + " mm, and this is " +
-                           format_number(length->mm, 0) + " mm")
-                .hints.emplace_back("look at the number and its unit once more");
-            return std::nullopt;
-        }
-        return WrittenLength{std::move(*length), text->span};
     }
 
     void check_words(const std::vector<WrittenText>& written,

@@ -63,15 +63,6 @@ constexpr std::array<BodyRow, kBodyMeasures> kRows = {{
 /// with the rules below.
 constexpr Body kReference{{1730, 960, 853, 970, 385, 416, 610, 790}};
 
-/// Heights and chests: EN 13402-3:2004 from memory, the middle of the bands S, M and L (chest
-/// 86-94, 94-102, 102-110 cm). Waist by Hertzer, nape to waist by Rosenfeld (see `doubts_about`);
-/// hip, neck, arm and leg: common practice, no source.
-constexpr std::array<StandardSize, 3> kSizes = {{
-    {"small", {{1660, 900, 800, 910, 365, 400, 585, 755}}},
-    {"medium", {{1740, 980, 871, 985, 390, 418, 613, 795}}},
-    {"large", {{1820, 1060, 942, 1060, 415, 436, 642, 835}}},
-}};
-
 std::string in_mm(double mm) {
     return format_number(mm, 0) + " mm";
 }
@@ -156,10 +147,6 @@ std::optional<BodyMeasure> find_body_measure(std::string_view name) {
 
 const Body& reference_body() {
     return kReference;
-}
-
-std::span<const StandardSize> standard_sizes() {
-    return kSizes;
 }
 
 std::vector<BodyDoubt> doubts_about(const Body& body) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A man's measures as a tailor takes them: one table of what they are called and how they are
-// taken, one of the standard sizes, and the rules by which they are believed.
+// taken, and the rules by which they are believed.
 #pragma once
 
 #include <array>
@@ -52,15 +52,6 @@ struct Body {
 
 /// The man whom the templates are drawn for.
 const Body& reference_body();
-
-/// A man of a standard size, where nobody has been measured.
-struct StandardSize {
-    std::string_view name;
-    Body body;
-};
-
-/// `small`, `medium`, `large`.
-std::span<const StandardSize> standard_sizes();
 
 /// What a man's measures have in common and his do not.
 struct BodyDoubt {

@@ -38,9 +38,10 @@ inline constexpr std::array kWorkshop = std::to_array<Key>({
                 "not written",
      .example = "'1:5'"},
     {.key = "size",
-     .holds = Holds::choice,
-     .meaning = "a standard size, where he has not been measured; `medium` if not written",
-     .choices = "small|medium|large"},
+     .meaning =
+         "a standard size of `templates/NAME/sizes.yaml` (`small`, `medium`, `large`), where "
+         "he has not been measured; `medium` if not written",
+     .example = "large"},
     {.key = "measures",
      .holds = Holds::record,
      .meaning = "the man's own measures; what is not written follows from his size",

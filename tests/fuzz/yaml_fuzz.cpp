@@ -158,7 +158,7 @@ void read_as_sheets(const SourceMap& sources, FileId file, std::size_t size) {
 
 void read_everything(const std::string& text) {
     // Told from the text as it comes, before anything has looked at it.
-    require(kind_of_file(text) <= FileKind::customs);
+    require(kind_of_file(text) <= FileKind::sizes);
     SourceMap sources;
     const FileId file = sources.add("fuzz.yaml", text);
     Diagnostics of_plate;
@@ -174,6 +174,9 @@ void read_everything(const std::string& text) {
     Diagnostics of_customs;
     const bool customs = read_customs(sources, file, of_customs).has_value();
     check_contract(customs, of_customs, text.size());
+    Diagnostics of_sizes;
+    const bool sizes = read_sizes(sources, file, of_sizes).has_value();
+    check_contract(sizes, of_sizes, text.size());
     Diagnostics of_palette;
     const bool palette = read_palette(sources, file, of_palette).has_value();
     check_contract(palette, of_palette, text.size());
