@@ -154,7 +154,7 @@ class Count {
         std::map<std::string, Lay> by_cloth;
         const Material* coat = source_.uniform.material(property_id("coat.lining"));
         for (const PatternPiece& piece : pieces_) {
-            if (!counts(piece.garment) || !piece.lined || !piece.draft) {
+            if (!counts(piece.garment) || !piece.lined) {
                 continue;
             }
             const bool own = piece.garment == "coat" && coat != nullptr;

@@ -22,6 +22,9 @@ constexpr double kSleeveShift = 14;
 constexpr double kSleeveEase = 25;
 /// The wedge that gives breeches their seat, at the waist behind. Common practice, no source.
 constexpr double kSeatWedge = 45;
+/// By so much one end of a knee band laps over the other, for its buckle. Common practice, no
+/// source.
+constexpr double kKneeLap = 40;
 constexpr double kFar = 5000;
 
 PatternPiece piece_of(const char* garment, const char* name, const FlatPart& part) {
@@ -319,6 +322,7 @@ class Garments {
             piece.outline = half;
             keep(std::move(piece));
         }
+        add_knee_bands();
         const Flat* front = flat("flat-breeches-front");
         for (const char* name : {"waistband", "fall"}) {
             if (const FlatPart* part = front != nullptr ? front->part(name) : nullptr) {
@@ -330,6 +334,26 @@ class Garments {
                 keep(std::move(piece));
             }
         }
+    }
+
+    /// Cut double and folded along its lower edge: as long as it is before and behind, and its lap.
+    void add_knee_bands() {
+        const Flat* front = flat("flat-breeches-front");
+        const Flat* back = flat("flat-breeches-back");
+        const FlatPart* before = front != nullptr ? front->part("knee-band-left") : nullptr;
+        const FlatPart* behind = back != nullptr ? back->part("knee-band-left") : nullptr;
+        if (before == nullptr || behind == nullptr) {
+            return;
+        }
+        const Chain outline = shapes::joined(before->outline);
+        const double length = shapes::box(outline).width() +
+                              shapes::box(shapes::joined(behind->outline)).width() + kKneeLap;
+        const double height = shapes::area(outline) / shapes::box(outline).width();
+        PatternPiece piece = piece_of("breeches", "knee band", *before);
+        piece.outline = {{0, 0}, {length, 0}, {length, 2 * height}, {0, 2 * height}};
+        piece.lines = {{{0, height}, {length, height}}};
+        piece.paired = false;
+        keep(std::move(piece));
     }
 
     void add_gaiters() {

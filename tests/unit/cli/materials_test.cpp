@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+// What the pieces of a real man take.
+#include "pattern/materials.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "base/files.h"
+#include "cli/workshop.h"
+
+namespace platewright::cli {
+namespace {
+
+TEST(MaterialsOfAMan, FacingsHaveTheLiningThatIsSaidOfThem) {
+    const DiskReader files;
+    SourceMap sources;
+    Diagnostics problems;
+    Workshop workshop(files, PLATEWRIGHT_SOURCE_DIR, sources);
+    const auto job = workshop.prepare(SpecifiedPlate{}, false, problems);
+    ASSERT_TRUE(job);
+    const auto uniform = workshop.uniform_of(*job, problems);
+    ASSERT_TRUE(uniform);
+    PatternPiece lapel;
+    lapel.garment = "coat";
+    lapel.name = "lapel";
+    lapel.cloth.name = "red";
+    lapel.outline = lapel.cut = {{0, 0}, {100, 0}, {100, 400}, {0, 400}};
+    lapel.number = 2;
+    lapel.lined = true;
+    const std::map<std::string, Flat> flats;
+    const auto lines = materials_of(PatternSource{*uniform, reference_body(), flats}, {lapel}, {});
+    const auto lining = std::ranges::find(lines, "lining", &MaterialLine::kind);
+    ASSERT_NE(lining, lines.end());
+    EXPECT_DOUBLE_EQ(lining->area, 0.08);
+}
+
+}  // namespace
+}  // namespace platewright::cli
