@@ -191,18 +191,45 @@ class Painting {
         });
     }
 
+    /// The parts painted before this one that its shadow reaches.
+    std::vector<PathId> shapes_beneath(const Part& part) {
+        const Rect room = part.shape.bounds().grown(part.shadow);
+        std::vector<PathId> found;
+        for (const Part* under : worn_) {
+            if (under == &part) {
+                break;
+            }
+            const Rect box = under->shape.bounds();
+            if (box.right > room.left && box.left < room.right && box.bottom > room.top &&
+                box.top < room.bottom) {
+                found.push_back(shapes_[under->name]);
+            }
+        }
+        return found;
+    }
+
     void cast_shadow(Group& into, const Part& part) {
         Group shadow;
         shadow.name = "shadow";
         shadow.step = true;
-        shadow.clip = shapes_of(part.on);
+        // What is laid flat lies on whatever is beneath it.
+        const bool laid = easel_.line_drawing() && part.on.empty();
+        shadow.clip = laid && part.shadow > 0 ? shapes_beneath(part) : shapes_of(part.on);
         if (part.shadow <= 0 || shadow.clip.empty() || easel_.unshaded()) {
             return;
         }
         const PathId shape = shapes_[part.name];
+        const Point far{0.55 * part.shadow, part.shadow};
+        if (easel_.line_drawing()) {
+            // No more than the thickness of the cloth, fading out.
+            for (const double share : {1.3, 0.9, 0.5}) {
+                easel_.fill(shadow, shape, far * share, kCastShadow, 0.09);
+            }
+            into.children.emplace_back(std::move(shadow));
+            return;
+        }
         // A long shadow has a core; a short one would not show it.
         const bool cored = part.shadow > 4;
-        const Point far{0.55 * part.shadow, part.shadow};
         const double depth = on_white(part) ? 1.3 : 1;
         easel_.fill(shadow, shape, far, kCastShadow, depth * (cored ? 0.22 : 0.30));
         if (cored) {

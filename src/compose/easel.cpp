@@ -22,6 +22,10 @@ constexpr double kLightAlpha = 0.032;
 constexpr double kHatchFromDepth = 0.5;
 /// White cloth is modelled by shade alone: light on it cannot be seen.
 constexpr double kLightFromBelow = 0.88;
+/// The wash along the edges of what is laid flat, in mm.
+constexpr double kEdgeReach = 34;
+constexpr int kEdgeSteps = 6;
+constexpr double kEdgeAlpha = 0.03;
 /// On black cloth no hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 
@@ -168,7 +172,11 @@ void Easel::model(Group& into,
                   const Piece& piece,
                   const std::vector<const Volume*>& volumes,
                   double depth) {
-    if (line_drawing_ || piece.inks.shade_factor <= 0 || depth <= 0) {
+    if (piece.inks.shade_factor <= 0 || depth <= 0) {
+        return;
+    }
+    if (line_drawing_) {
+        wash_edges(into, piece);
         return;
     }
     for (const Volume* volume : volumes) {
@@ -182,6 +190,21 @@ void Easel::model(Group& into,
         own.clip.push_back(volume->outline);
         model_one(own, piece, *volume, depth);
         into.children.emplace_back(std::move(own));
+    }
+}
+
+void Easel::wash_edges(Group& into, const Piece& piece) {
+    // Cloth laid on a table is even in the middle and turns away only at its edges, most on the
+    // side away from the light.
+    const Rect box = drawing_.paths[piece.shape].bounds();
+    const double reach = std::min(kEdgeReach, 0.22 * std::min(box.width(), box.height()));
+    for (int i = kEdgeSteps; i > 0; --i) {
+        const double wide = reach * i / kEdgeSteps;
+        into.children.emplace_back(
+            Shape{piece.shape,
+                  kToLight * (wide * 0.4),
+                  std::nullopt,
+                  Stroke{piece.inks.shade, wide, kEdgeAlpha * piece.inks.shade_factor, {}}});
     }
 }
 
@@ -253,10 +276,6 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         // Two pieces of the same black would melt together without a lighter lip inside the
         // contour.
         stroke(inner, piece.shape, piece.inks.seam, width + weight(2.2), 0.55);
-    }
-    if (line_drawing_) {
-        stroke(outer, piece.shape, piece.inks.contour, width);
-        return;
     }
     const bool thin = piece.line == LineWeight::fine || piece.line == LineWeight::light;
     if (!thin) {

@@ -45,11 +45,11 @@ class Easel {
     Easel(const Uniform& uniform, double scale, bool line_drawing, Ink ink)
         : uniform_(uniform), scale_(scale), line_drawing_(line_drawing), ink_(ink) {}
 
-    /// Nothing casts a shadow: in a tailor's drawing, and in a hatched one, where nothing may
-    /// compete with the hatching.
-    [[nodiscard]] bool unshaded() const { return line_drawing_ || hatched(); }
+    /// Nothing casts a shadow in a hatched drawing, where nothing may compete with the hatching.
+    [[nodiscard]] bool unshaded() const { return hatched(); }
 
-    /// A tailor's drawing: outlines on paper with a tint of the cloth, no light and shade.
+    /// A tailor's drawing: outlines on a tint of the cloth, with a calm wash along the edges and
+    /// the shadow of one thickness of cloth on another.
     [[nodiscard]] bool line_drawing() const { return line_drawing_; }
 
     [[nodiscard]] bool hatched() const { return ink_ == Ink::hatched; }
@@ -120,6 +120,7 @@ class Easel {
   private:
     [[nodiscard]] Colour tinted(Colour colour) const;
     [[nodiscard]] Paint fixed_paint(Colour colour) const;
+    void wash_edges(Group& into, const Piece& piece);
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
     void hatch(Group& into, const Piece& piece, const Volume& volume);
     void thickness(Group& inner, const Piece& piece);

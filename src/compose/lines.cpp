@@ -75,7 +75,7 @@ void paint_applied(Easel& easel,
 void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
     const bool wash = detail.kind == DetailKind::fold || detail.kind == DetailKind::tone ||
                       detail.kind == DetailKind::light;
-    if (wash && (easel.line_drawing() || where.on.inks.shade_factor <= 0)) {
+    if (wash && where.on.inks.shade_factor <= 0) {
         return;
     }
     const Inks& inks = where.on.inks;
