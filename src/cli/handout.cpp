@@ -11,6 +11,7 @@
 #include "layout/handout.h"
 #include "read/read.h"
 #include "resolve/change.h"
+#include "resolve/notable.h"
 #include "words/handout_messages.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
@@ -19,6 +20,8 @@ namespace platewright::cli {
 namespace {
 
 const std::string kFront = "front";
+const std::string kBack = "back";
+const std::string kButton = "button";
 
 std::vector<std::string> texts_of(const std::vector<WrittenText>& written) {
     std::vector<std::string> texts;
@@ -43,7 +46,6 @@ std::vector<WrittenText> orders_of(const Orders& orders) {
     return names;
 }
 
-/// "belts, cartridge box, musket".
 /// A man with his uniform.
 struct Dressed {
     const Job* job = nullptr;
@@ -61,19 +63,17 @@ struct Dressed {
 struct MarkRow {
     std::string_view head;
     std::string_view frame;
-    /// Where it is seen on the other half of the sleeve.
-    std::string_view other_frame = {};
     /// What the particulars of a plate call it; empty: they do not speak of it.
     std::string_view particular = {};
 };
 
 constexpr std::array kMarkRows = std::to_array<MarkRow>({
-    {"marks.cloth", "forearm", "upper-arm", "rank marks"},
-    {"service.cloth", "upper-arm", "forearm", "service"},
+    {"marks.cloth", "forearm", "rank marks"},
+    {"service.cloth", "upper-arm", "service"},
     {"rings.cloth", "cuff"},
     {"badge.cloth", "badge"},
-    {"epaulettes.cloth", "shoulders", {}, "epaulettes"},
-    {"buttons.metal", "trunk", {}, "buttons"},
+    {"epaulettes.cloth", "shoulders", "epaulettes"},
+    {"buttons.metal", "trunk", "buttons"},
 });
 
 /// The length of a property that says something; null if there is none.
@@ -140,6 +140,12 @@ std::vector<PropertyId> group_of(std::string_view group) {
     return found;
 }
 
+/// One button, large enough to be known again.
+Figure button_of(const Dressed& man, const Template& drawing, const Paper& paper) {
+    const double scale = mark_scale(frame_of(drawing), paper);
+    return compose(man.uniform, drawing, man.job->ornaments, scale, {}, man.ink);
+}
+
 std::optional<Figure> part_of(const Dressed& man, std::string_view frame, const Paper& paper) {
     const auto found = frame_of(man.view(), frame);
     if (!found) {
@@ -148,16 +154,6 @@ std::optional<Figure> part_of(const Dressed& man, std::string_view frame, const 
     const Rect window = found->squared();
     return compose(
         man.uniform, man.view(), man.job->ornaments, mark_scale(window, paper), window, man.ink);
-}
-
-/// The frame of a kind of mark; marks may sit on either half of the sleeve.
-std::string_view frame_of_marks(const MarkRow& row, const Uniform& man, std::string_view group) {
-    const auto place = find_property(std::string(group) + ".place");
-    if (!place) {
-        return row.frame;
-    }
-    const bool upper = man.word(*place) == "upper-arm";
-    return upper == (row.frame == "upper-arm") ? row.frame : row.other_frame;
 }
 
 /// What the plate's particulars say of a mark, else what its properties say.
@@ -181,10 +177,13 @@ std::vector<HandoutMark> marks_of(const Dressed& man,
             continue;
         }
         const std::string_view group = properties()[head].group();
+        const auto button = man.job->views.find(group == "buttons" ? kButton : "");
         marks.push_back({term(man.uniform.language, properties()[head].called()),
                          words_of(row, man.uniform, captions),
                          measures_of(man.uniform, group),
-                         part_of(man, frame_of_marks(row, man.uniform, group), paper)});
+                         button != man.job->views.end()
+                             ? button_of(man, *button->second, paper)
+                             : part_of(man, frame_of_marks(man.uniform, group, row.frame), paper)});
     }
     return marks;
 }
@@ -221,6 +220,29 @@ std::vector<HandoutPart> parts_of(const Uniform& man, const Figure& figure) {
         parts.push_back(std::move(part));
     }
     return parts;
+}
+
+/// What is seen from behind and not from before.
+std::vector<HandoutPart> parts_behind(const Uniform& man,
+                                      const Figure& back,
+                                      const std::vector<HandoutPart>& before) {
+    std::vector<HandoutPart> parts = parts_of(man, back);
+    std::erase_if(parts, [&](const HandoutPart& part) {
+        return std::ranges::find(before, part.name, &HandoutPart::name) != before.end();
+    });
+    return parts;
+}
+
+/// "rank marks, service marks": what he does not wear when he joins.
+std::string earned_marks(const Uniform& man) {
+    std::vector<std::string> names;
+    for (const MarkRow& row : kMarkRows) {
+        const PropertyId head = property_id(row.head);
+        if (man.material(head) != nullptr && is_earned(man, head)) {
+            names.push_back(term(man.language, properties()[head].called()));
+        }
+    }
+    return comma_list(names);
 }
 
 bool leaves(const Change& change) {
@@ -329,6 +351,13 @@ class HandoutSheet : public Sheet {
         made.cautions = texts_of(written_.cautions);
         made.man = man.figure(handout_scale(frame_of(man.view(), man.uniform), paper));
         made.parts = parts_of(man.uniform, made.man);
+        made.earned = earned_marks(man.uniform);
+        if (const auto back = man.job->views.find(kBack); back != man.job->views.end()) {
+            const Template& view = *back->second;
+            const double scale = back_scale(frame_of(view, man.uniform), paper);
+            made.back = compose(man.uniform, view, man.job->ornaments, scale, {}, man.ink);
+            made.parts_behind = parts_behind(man.uniform, *made.back, made.parts);
+        }
         made.marks = marks_of(man, captions, paper);
         add_kit_list(made, man, orders);
         add_orders(made, man, orders, paper);
@@ -339,8 +368,10 @@ class HandoutSheet : public Sheet {
     }
 
     static void forget_hatching(Handout& in) {
-        for (HandoutPart& part : in.parts) {
-            part.hatch.reset();
+        for (auto* parts : {&in.parts, &in.parts_behind}) {
+            for (HandoutPart& part : *parts) {
+                part.hatch.reset();
+            }
         }
         for (HandoutStage& stage : in.stages) {
             for (HandoutItem& item : stage.items) {
@@ -353,7 +384,8 @@ class HandoutSheet : public Sheet {
         std::vector<KitThing> kit = kit_of(man.uniform);
         for (const Dressed& order : orders) {
             const Named& named = order.uniform.facts.order_of_dress;
-            add_kit(kit, order.uniform, named.means.empty() ? named.name : named.means);
+            add_kit(
+                kit, man.uniform, order.uniform, named.means.empty() ? named.name : named.means);
         }
         merge_kit(kit, written_.kit, to.language);
         for (KitThing& thing : kit) {
@@ -397,7 +429,7 @@ std::unique_ptr<Sheet> prepare_handout(Workshop& workshop,
     if (!written) {
         return nullptr;
     }
-    auto man = workshop.prepare_named(written->man, {{kFront, {}}}, to, timings);
+    auto man = workshop.prepare_named(written->man, {{kFront, {}}, {kBack, {}}}, to, timings);
     if (!man) {
         return nullptr;
     }
@@ -410,6 +442,7 @@ std::unique_ptr<Sheet> prepare_handout(Workshop& workshop,
     for (const WrittenText& name : names) {
         SpecifiedPlate plate = man->plate;
         plate.order_of_dress = name;
+        plate.views = {{kFront, {}}};
         auto job = timings.measure("data", [&] { return workshop.prepare(plate, true, to); });
         if (job) {
             orders.push_back(*std::move(job));

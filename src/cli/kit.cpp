@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "resolve/change.h"
 #include "vocabulary/property.h"
 #include "words/handout_messages.h"
 #include "words/sheet_messages.h"
@@ -189,7 +190,43 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
     thing.way = row.way;
     thing.group = properties()[head].group();
     thing.called = properties()[head].called();
+    thing.place = static_cast<std::size_t>(&row - kRows.data());
     return thing;
+}
+
+/// What is sewn or put on a garment for another order of dress: a tuft on the hat.
+KitThing trimming_of(const Change& change, const Uniform& man, const Material& material) {
+    KitThing thing;
+    thing.item.name = term(man.language, change.thing);
+    thing.item.material = material_in_words(man.language, material);
+    thing.item.colour = material.colour;
+    thing.item.hatch = material.tincture();
+    thing.item.metal = material.metal;
+    thing.item.source = source_of(man, change.head);
+    const std::string_view group = properties()[change.head].group();
+    for (const KitRow& row : kRows) {
+        if (row.head.substr(0, row.head.find('.')) == group || has_group(row.groups, group)) {
+            thing.place = static_cast<std::size_t>(&row - kRows.data());
+            break;
+        }
+    }
+    return thing;
+}
+
+/// For another order of dress, besides what he has.
+void add_for_order(std::vector<KitThing>& to,
+                   KitThing thing,
+                   const Uniform& man,
+                   const std::string& title) {
+    thing.item.note = say(man.language, messages::kForOrder, {title});
+    thing.stage = thing.stage == KitStage::borrow ? thing.stage : KitStage::later;
+    to.push_back(std::move(thing));
+}
+
+bool is_had(const std::vector<KitThing>& kit, const KitThing& thing) {
+    return std::ranges::any_of(kit, [&](const KitThing& each) {
+        return each.item.name == thing.item.name && each.item.colour == thing.item.colour;
+    });
 }
 
 std::string word_of(KitWay way, Language language) {
@@ -310,20 +347,28 @@ std::vector<KitThing> kit_of(const Uniform& man) {
     return kit;
 }
 
-void add_kit(std::vector<KitThing>& to, const Uniform& man, const std::string& title) {
+void add_kit(std::vector<KitThing>& to,
+             const Uniform& full,
+             const Uniform& man,
+             const std::string& title) {
     for (KitThing& thing : kit_of(man)) {
-        const bool known = std::ranges::any_of(to, [&](const KitThing& each) {
-            return each.group == thing.group && each.item.name == thing.item.name &&
-                   each.item.colour == thing.item.colour;
-        });
-        if (!known) {
-            thing.item.note = say(man.language, messages::kForOrder, {title});
-            thing.stage = thing.stage == KitStage::borrow ? thing.stage : KitStage::later;
-            // What the unit says of `hat` is said of the hat of full dress, if there is one.
-            const bool second = std::ranges::find(to, thing.group, &KitThing::group) != to.end();
-            thing.group = second ? std::string_view() : thing.group;
-            thing.called = second ? std::string_view() : thing.called;
-            to.push_back(std::move(thing));
+        if (is_had(to, thing)) {
+            continue;
+        }
+        // What the unit says of `hat` is said of the hat of full dress, if there is one.
+        const bool second = std::ranges::find(to, thing.group, &KitThing::group) != to.end();
+        thing.group = second ? std::string_view() : thing.group;
+        thing.called = second ? std::string_view() : thing.called;
+        add_for_order(to, std::move(thing), man, title);
+    }
+    for (const Change& change : compare(full, man).changes) {
+        const Material* material = man.material(change.head);
+        if (change.deed != Deed::sew_on || !change.comes_with.empty() || material == nullptr) {
+            continue;
+        }
+        KitThing thing = trimming_of(change, man, *material);
+        if (!is_had(to, thing)) {
+            add_for_order(to, std::move(thing), man, title);
         }
     }
 }
@@ -341,7 +386,8 @@ void merge_kit(std::vector<KitThing>& kit, const std::vector<KitItem>& written, 
     }
 }
 
-std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit, Language language) {
+std::vector<HandoutStage> stages_of(std::vector<KitThing> kit, Language language) {
+    std::ranges::stable_sort(kit, {}, &KitThing::place);
     std::vector<HandoutStage> stages;
     for (const KitStage stage :
          {KitStage::first_muster, KitStage::season, KitStage::later, KitStage::borrow}) {
@@ -365,13 +411,13 @@ std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit, Language l
 
 std::string total_of(const std::vector<HandoutItem>& items, Language language) {
     std::vector<Price> sums;
-    std::size_t priced = 0;
+    int without = 0;
     for (const HandoutItem& item : items) {
         const auto price = price_of(item.cost);
         if (!price) {
+            without += item.way == word_of(KitWay::borrow, language) ? 0 : 1;
             continue;
         }
-        ++priced;
         const auto at = std::ranges::find(sums, price->currency, &Price::currency);
         if (at == sums.end()) {
             sums.push_back(*price);
@@ -384,9 +430,9 @@ std::string total_of(const std::vector<HandoutItem>& items, Language language) {
         total += (total.empty() ? "" : " + ") + amount_in_words(sum.amount, language) +
                  (sum.currency.empty() ? "" : "\u00a0") + sum.currency;
     }
-    return total.empty() || priced == items.size()
+    return total.empty() || without == 0
                ? total
-               : say(language, messages::kWhatHasAPrice, {total});
+               : say(language, messages::kAndWithoutPrice, without, {total});
 }
 
 }  // namespace platewright::cli

@@ -23,6 +23,10 @@ struct KitThing {
     /// What a unit may call it besides its name: `hat` for a shako.
     std::string_view group;
     std::string_view called;
+    /// Where it comes in the order of dressing; a unit's own things come last.
+    std::size_t place = kLastPlace;
+
+    static constexpr std::size_t kLastPlace = 1000;
 };
 
 /// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
@@ -32,17 +36,21 @@ std::string material_in_words(Language language, const Material& material);
 /// needed and how it is come by is common practice, no source.
 std::vector<KitThing> kit_of(const Uniform& man);
 
-/// Adds what other orders of dress ask for besides; `title`: of that order.
-void add_kit(std::vector<KitThing>& to, const Uniform& man, const std::string& title);
+/// Adds what another order of dress asks for besides `full` dress, trimmings of the same garments
+/// too; `title`: of that order.
+void add_kit(std::vector<KitThing>& to,
+             const Uniform& full,
+             const Uniform& man,
+             const std::string& title);
 
 /// What the unit says of its kit takes the place of what is usual; things of its own come last.
 void merge_kit(std::vector<KitThing>& kit, const std::vector<KitItem>& written, Language language);
 
-/// By stages; a stage without things is left out.
-std::vector<HandoutStage> stages_of(const std::vector<KitThing>& kit, Language language);
+/// By stages, each in the order of dressing; a stage without things is left out.
+std::vector<HandoutStage> stages_of(std::vector<KitThing> kit, Language language);
 
-/// The costs together, by currency: "610 EUR"; says so if not every thing has a price. Empty if
-/// none has.
+/// The costs together, by currency: "610 EUR"; says how many things besides have no price, borrowed
+/// ones aside. Empty if none has.
 std::string total_of(const std::vector<HandoutItem>& items, Language language);
 
 }  // namespace platewright::cli

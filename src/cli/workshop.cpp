@@ -8,6 +8,7 @@
 #include "base/limits.h"
 #include "base/text.h"
 #include "cli/data_folder.h"
+#include "cli/details.h"
 #include "cli/open_file.h"
 
 namespace platewright::cli {
@@ -40,31 +41,6 @@ std::vector<WrittenText> views_asked(const SpecifiedPlate& plate) {
         return plate.views;
     }
     return {{"front", {}}, {"back", {}}};
-}
-
-/// Whether every detail the plate asks for has a frame in one of its views.
-bool check_details(const Job& job, Diagnostics& to) {
-    std::vector<std::string> known;
-    for (const auto& [name, view] : job.views) {
-        for (const std::string& frame : frames_of(*view)) {
-            known.push_back(frame);
-        }
-    }
-    std::ranges::sort(known);
-    known.erase(std::unique(known.begin(), known.end()), known.end());
-    bool complete = true;
-    for (const WrittenText& asked : job.plate.details) {
-        if (std::ranges::find(known, asked.text) != known.end()) {
-            continue;
-        }
-        complete = false;
-        Diagnostic& problem =
-            to.error("cli.unknown-detail",
-                     asked.span,
-                     "the views of this plate have no detail " + platewright::quoted(asked.text));
-        add_suggestion(problem, asked.text, known, "the details are ");
-    }
-    return complete;
 }
 
 /// A regulation dresses nobody by itself, and other sheets name the plates of their men.
@@ -395,28 +371,6 @@ std::set<std::string> shown_in(const std::vector<const Template*>& views, const 
     return shown;
 }
 
-/// Each detail the plate asks for, from the first view that has a frame for it.
-std::vector<PlateDetail> details_of(const Uniform& uniform,
-                                    const Job& job,
-                                    const Printing& printing) {
-    std::vector<PlateDetail> details;
-    for (const WrittenText& asked : job.plate.details) {
-        for (const Template* view : views_of(job)) {
-            if (const auto frame = frame_of(*view, asked.text)) {
-                details.push_back({asked.text,
-                                   compose(uniform,
-                                           *view,
-                                           job.ornaments,
-                                           window_scale(*frame, printing.paper),
-                                           frame->squared(),
-                                           printing.ink)});
-                break;
-            }
-        }
-    }
-    return details;
-}
-
 }  // namespace
 
 Document plate_of(const Uniform& uniform,
@@ -455,7 +409,7 @@ Document plate_of(const Uniform& uniform,
         return drawn;
     });
     const std::vector<PlateDetail> details =
-        timings.measure("compose", [&] { return details_of(uniform, job, printing); });
+        timings.measure("compose", [&] { return details_of_plate(uniform, job, printing); });
     return timings.measure("layout", [&] {
         return lay_out_plate(figures, button, details, captions, printing.paper, type, to);
     });

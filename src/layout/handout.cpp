@@ -27,6 +27,10 @@ constexpr std::array<double, 18> kScales{
 /// Of the height of a page, what the large figure may take, and what a row of small ones.
 constexpr double kFigureHeight = 0.63;
 constexpr double kOrderHeight = 0.22;
+/// Of the height of a page, what the figure from behind may take.
+constexpr double kBackHeight = 0.2;
+/// What the title and the headings between the figures take of a page, in ems.
+constexpr double kAroundFigures = 14;
 /// Of the width of a page, what the picture of a mark may take.
 constexpr double kMarkWidth = 0.17;
 /// No more small figures side by side.
@@ -127,6 +131,13 @@ void put_kit(const Handout& handout, Flow& flow) {
     }
 }
 
+void put_earned(const Handout& handout, Flow& flow) {
+    if (!handout.earned.empty()) {
+        flow.paragraph(say(handout.language, messages::kWhenEarned, {handout.earned}),
+                       Voice::small_italic);
+    }
+}
+
 /// A mark's picture on the left, words and measures on the right.
 sheet::Slab mark_slab(const HandoutMark& mark,
                       Language language,
@@ -179,6 +190,7 @@ void put_marks(const Handout& handout, Flow& flow) {
         return;
     }
     flow.heading(say(handout.language, messages::kWhereMarksGo));
+    put_earned(handout, flow);
     flow.columns(2);
     for (const HandoutMark& mark : handout.marks) {
         flow.slab(mark_slab(mark, handout.language, flow.width(), flow.press()));
@@ -286,6 +298,17 @@ void put_contact(const std::string& line, Flow& flow) {
     }
 }
 
+/// Himself from behind; numbers go on from those of the large figure.
+void put_back(const Handout& handout, Flow& flow) {
+    if (handout.back) {
+        flow.subheading(say(handout.language, messages::kFromBehind));
+        flow.slab(sheet::numbered_figure(*handout.back,
+                                         handout.parts_behind,
+                                         {flow.width(), handout.parts.size() + 1},
+                                         flow.press()));
+    }
+}
+
 /// Where to ask, and what is in the sheets, beside each other under the figure.
 void put_unit(const Handout& handout, Flow& flow) {
     flow.space(flow.style().leading * 1.2);
@@ -303,6 +326,7 @@ void put_unit(const Handout& handout, Flow& flow) {
     }
     flow.subheading(say(handout.language, messages::kContents));
     flow.contents();
+    put_back(handout, flow);
     flow.columns(1);
 }
 
@@ -325,10 +349,21 @@ void put_notes(const Handout& handout, Flow& flow) {
 
 double handout_scale(const Rect& frame, const Paper& paper) {
     const TextStyle style(paper);
+    // Title above; himself from behind beneath, so that both are seen on one page.
+    const double beside_others =
+        style.area.height() * (1 - kBackHeight) - kAroundFigures * style.body;
     // Numbers stand on both sides.
     return scale_within(frame,
                         style.area.width() * sheet::kFigureShare - 6 * style.body,
-                        style.area.height() * kFigureHeight);
+                        std::min(style.area.height() * kFigureHeight, beside_others));
+}
+
+double back_scale(const Rect& frame, const Paper& paper) {
+    const TextStyle style(paper);
+    // In one of two columns, with numbers on both sides.
+    return scale_within(frame,
+                        style.area.width() / 2 * sheet::kFigureShare - 6 * style.body,
+                        style.area.height() * kBackHeight);
 }
 
 double order_scale(const Rect& frame, std::size_t orders, const Paper& paper) {
@@ -357,7 +392,8 @@ Document lay_out_handout(const Handout& handout,
     sheet::Ruler ruler(type);
     Flow flow({paper, document.language, handout.unit, handout.title, ""}, ruler, to);
     flow.title(handout.title, handout.subtitle, handout.unit);
-    flow.slab(sheet::numbered_figure(handout.man, handout.parts, flow.width(), flow.press()));
+    flow.slab(sheet::numbered_figure(handout.man, handout.parts, {flow.width(), 1}, flow.press()));
+    put_earned(handout, flow);
     put_unit(handout, flow);
     put_kit(handout, flow);
     put_orders(handout, flow);

@@ -95,6 +95,11 @@ struct Handout {
     /// Composed for `handout_scale`.
     Figure man;
     std::vector<HandoutPart> parts;
+    /// From behind, composed for `back_scale`; its parts are those that are not seen from before.
+    std::optional<Figure> back = {};
+    std::vector<HandoutPart> parts_behind = {};
+    /// "rank marks, service marks": what is worn only once it is earned; may be empty.
+    std::string earned = {};
     std::vector<HandoutStage> stages;
     /// What everything costs: "1040 EUR"; empty if no cost is given.
     std::string total;
@@ -106,9 +111,10 @@ struct Handout {
     std::vector<std::string> cautions;
 };
 
-/// The denominators for the large figure, for the small ones of so many orders of dress, and for
-/// the part of a figure where a mark sits.
+/// The denominators for the large figure, for the one from behind, for the small ones of so many
+/// orders of dress, and for the part of a figure where a mark sits.
 double handout_scale(const Rect& frame, const Paper& paper);
+double back_scale(const Rect& frame, const Paper& paper);
 double order_scale(const Rect& frame, std::size_t orders, const Paper& paper);
 double mark_scale(const Rect& frame, const Paper& paper);
 

@@ -14,6 +14,8 @@ namespace {
 
 /// A disc, in ems of its number.
 constexpr double kDisc = 0.82;
+/// The narrowest list with a column of materials, in ems.
+constexpr double kLeastForMaterials = 15;
 
 void draw_disc(Point centre, std::size_t number, const Type& type, double line, Layer& on) {
     on.outlined(ellipse(centre, type.size * kDisc, type.size * kDisc), kPaper, kInk, line);
@@ -38,9 +40,10 @@ void warn_of(const HandoutPart& part, Press& press) {
 /// The lines and discs of those numbers that have room; returns which have none.
 std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
                                      const Rect& figure,
-                                     double width,
+                                     const Numbering& in,
                                      Press& press,
                                      Slab& slab) {
+    const double width = in.width;
     const Type type = roman(press.style.small);
     const double disc = type.size * kDisc;
     const double column = disc * 2.6;
@@ -63,7 +66,7 @@ std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
                               kInk,
                               kPaper,
                               0.16 * press.style.unit);
-        draw_disc(centre, placed.number + 1, type, 0.14 * press.style.unit, slab.content);
+        draw_disc(centre, in.first + placed.number, type, 0.14 * press.style.unit, slab.content);
     }
     return plan.left_out;
 }
@@ -71,57 +74,67 @@ std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
 /// What the numbers mean.
 std::vector<Slab> list_of(const std::vector<HandoutPart>& parts,
                           const std::vector<std::size_t>& without_number,
-                          double width,
+                          const Numbering& in,
                           Press& press) {
     Table table;
     table.row_rules = false;
-    table.columns = {{"", Align::end, false}, {"", Align::start, false}, {"", Align::start, true}};
+    // Where there is no room for a column of materials, each stands beneath its thing.
+    const bool beneath = in.width < kLeastForMaterials * press.style.body;
+    table.columns = {{"", Align::end, false}, {"", Align::start, beneath}};
+    if (!beneath) {
+        table.columns.push_back({"", Align::start, true});
+    }
     for (std::size_t i = 0; i < parts.size(); ++i) {
         const bool numbered = std::ranges::find(without_number, i) == without_number.end();
         Cell number;
-        number.words = numbered ? std::to_string(i + 1) : "";
+        number.words = numbered ? std::to_string(in.first + i) : "";
         Cell what;
         what.words = parts[i].name;
         if (parts[i].colour) {
             what.swatch = Swatch{*parts[i].colour, parts[i].hatch, parts[i].metal, 0, 0};
+        }
+        if (beneath) {
+            what.note = parts[i].material;
+            table.rows.push_back({{number, what}, false});
+            continue;
         }
         Cell of;
         of.words = parts[i].material;
         of.voice = Voice::italic;
         table.rows.push_back({{number, what, of}, false});
     }
-    return table_slabs(table, width, press);
+    return table_slabs(table, in.width, press);
 }
 
 }  // namespace
 
 Slab numbered_figure(const Figure& figure,
                      std::vector<HandoutPart> parts,
-                     double width,
+                     const Numbering& in,
                      Press& press) {
     std::ranges::stable_sort(parts, {}, highest_site);
     const double factor = 1 / figure.scale;
     const double height = figure.frame.height() * factor;
-    const double room = width * kFigureShare;
+    const double room = in.width * kFigureShare;
     const Picture picture{figure.drawing, figure.frame, factor, "", ""};
     const double left = (room - figure.frame.width() * factor) / 2;
     Slab slab;
     slab.pictures.push_back(placed_at(picture, {left, 0}));
     std::vector<Callout> callouts;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        Callout callout{std::to_string(i + 1), {}, {}};
+        Callout callout{std::to_string(in.first + i), {}, {}};
         for (const Point site : parts[i].sites) {
             add_site(site, figure.frame.centre().x, slab.pictures.front(), callout);
         }
         callouts.push_back(std::move(callout));
     }
     const std::vector<std::size_t> left_out =
-        put_numbers(callouts, {left, 0, room - left, height}, room, press, slab);
+        put_numbers(callouts, {left, 0, room - left, height}, {room, in.first}, press, slab);
     for (const std::size_t number : left_out) {
         warn_of(parts[number], press);
     }
     const double list_left = room + press.style.gutter;
-    std::vector<Slab> list = list_of(parts, left_out, width - list_left, press);
+    std::vector<Slab> list = list_of(parts, left_out, {in.width - list_left, in.first}, press);
     double list_height = 0;
     for (const Slab& row : list) {
         list_height += row.space_before + row.height;

@@ -71,7 +71,8 @@ constexpr std::array kPlate = std::to_array<Key>({
     {.key = "details",
      .holds = Holds::lines,
      .meaning = "what to show enlarged, as far as there is room: `hat`, `collar`, `breast`, "
-                "`shoulder`, `cuff`, `pocket`, `turnback` …"},
+                "`shoulder`, `cuff`, `pocket`, `turnback` …; or `automatic` for what matters of "
+                "this man"},
     {.key = "callouts",
      .holds = Holds::yes_or_no,
      .meaning = "`yes` to name things beside the figure, each with a line to it; `no` if not "

@@ -40,14 +40,25 @@ inline constexpr Message kFrom{"from {1}", "chez {1}", "von {1}"};
 inline constexpr Message kForOrder{"for {1}", "pour : {1}", "für: {1}"};
 inline constexpr Message kStageTotal{"{1} ({2})", "{1} ({2})", "{1} ({2})"};
 inline constexpr Message kTotal{"All together: {1}", "En tout : {1}", "Zusammen: {1}"};
-inline constexpr Message kWhatHasAPrice{
-    "{1} for what has a price", "{1} pour ce qui a un prix", "{1} für das, was einen Preis hat"};
+inline constexpr Counted kAndWithoutPrice{{"{2}, and {1} thing without a price",
+                                           "{2}, et {1} objet sans prix",
+                                           "{2}, dazu {1} Stück ohne Preis"},
+                                          {"{2}, and {1} things without a price",
+                                           "{2}, et {1} objets sans prix",
+                                           "{2}, dazu {1} Stücke ohne Preis"}};
 
 /// Orders of dress.
 inline constexpr Message kWith{"with {1}", "avec : {1}", "mit: {1}"};
 inline constexpr Message kWithout{"without {1}", "sans : {1}", "ohne: {1}"};
-inline constexpr Message kAsInFullDress{
-    "as in full dress", "comme en grande tenue", "wie im vollen Anzug"};
+inline constexpr Message kAsInFullDress{"all that is numbered on page 1",
+                                        "tout ce qui porte un numéro à la page 1",
+                                        "alles, was auf Seite 1 eine Nummer hat"};
+
+/// The large figures.
+inline constexpr Message kFromBehind{"From behind", "De dos", "Von hinten"};
+inline constexpr Message kWhenEarned{"Sewn on when they are earned, not before: {1}.",
+                                     "À ne coudre qu’une fois acquis : {1}.",
+                                     "Erst aufzunähen, wenn sie erworben sind: {1}."};
 
 /// Marks.
 inline constexpr Message kAsOrdered{"as ordered", "ordonnance", "Vorschrift"};

@@ -60,6 +60,16 @@ TEST(HandoutSheet, TellsWhereMarksGoWithTheirMeasures) {
     EXPECT_TRUE(drawn.has("free below"));
 }
 
+TEST(HandoutSheet, ShowsHimFromBehindAndSaysWhatIsNotYetHis) {
+    const DrawnHandout drawn(kShort);
+    EXPECT_TRUE(drawn.has("From behind"));
+    EXPECT_TRUE(drawn.has("queue ribbon"));
+    EXPECT_TRUE(drawn.has("rank marks, service marks."));
+    const DrawnHandout recruit("handout: Book\nman: tannbruck-musketeer.yaml\n");
+    ASSERT_TRUE(recruit.document());
+    EXPECT_FALSE(recruit.has("when they are earned"));
+}
+
 TEST(HandoutSheet, HasAnOutlineAndLinks) {
     const DrawnHandout drawn(kShort);
     ASSERT_TRUE(drawn.document());

@@ -102,11 +102,41 @@ TEST(Kit, OtherOrdersOfDressAddOnlyWhatIsNew) {
     const Man fatigue(kPrivate + "hat: forage-cap\n");
     std::vector<KitThing> kit = kit_of(full.uniform());
     const std::size_t before = kit.size();
-    add_kit(kit, fatigue.uniform(), "fatigue dress");
+    add_kit(kit, full.uniform(), fatigue.uniform(), "fatigue dress");
     ASSERT_EQ(kit.size(), before + 1);
     EXPECT_EQ(kit.back().item.name, "forage cap");
     EXPECT_EQ(kit.back().item.note, "for fatigue dress");
     EXPECT_EQ(kit.back().stage, KitStage::later);
+}
+
+TEST(Kit, WhatIsPutOnTheSameHatForAnotherOrderIsToBeGot) {
+    const Man full(kPrivate + "hat: {plume: white}\n");
+    const Man field(kPrivate + "hat: {tuft: white}\n");
+    std::vector<KitThing> kit = kit_of(full.uniform());
+    add_kit(kit, full.uniform(), field.uniform(), "field dress");
+    const KitThing* tuft = find(kit, "hat tuft");
+    ASSERT_NE(tuft, nullptr);
+    EXPECT_EQ(tuft->item.note, "for field dress");
+    EXPECT_EQ(find(kit, "plume"), nullptr);
+}
+
+TEST(Kit, EachStageIsInTheOrderOfDressing) {
+    const Man full(kPrivate);
+    const Man walking(kPrivate + "gaiters: none\nstockings: {cloth: white}\n");
+    std::vector<KitThing> kit = kit_of(full.uniform());
+    add_kit(kit, full.uniform(), walking.uniform(), "walking out");
+    merge_kit(kit, {written("horn spoon")}, Language::english);
+    for (KitThing& thing : kit) {
+        thing.stage = KitStage::season;
+    }
+    const std::vector<HandoutStage> stages = stages_of(kit, Language::english);
+    ASSERT_EQ(stages.size(), 1U);
+    const std::vector<HandoutItem>& items = stages.front().items;
+    const auto stockings = std::ranges::find(items, "stockings", &HandoutItem::name);
+    const auto gaiters = std::ranges::find(items, "gaiters, long", &HandoutItem::name);
+    ASSERT_NE(gaiters, items.end());
+    EXPECT_LT(stockings, gaiters);
+    EXPECT_EQ(items.back().name, "horn spoon");
 }
 
 TEST(Kit, StagesStandInOrderAndWithoutEmptyOnes) {
@@ -136,7 +166,12 @@ TEST(Total, AddsUpByCurrency) {
 
 TEST(Total, SaysWhatIsNotCounted) {
     EXPECT_EQ(total_of(priced({"8 EUR", ""}), Language::english),
-              "8\u00a0EUR for what has a price");
+              "8\u00a0EUR, and 1 thing without a price");
+    EXPECT_EQ(total_of(priced({"", "8 EUR", ""}), Language::french),
+              "8\u00a0EUR, et 2 objets sans prix");
+    std::vector<HandoutItem> lent = priced({"8 EUR", ""});
+    lent.back().way = "borrow";
+    EXPECT_EQ(total_of(lent, Language::english), "8\u00a0EUR");
     EXPECT_EQ(total_of(priced({"by arrangement", "1.000.000"}), Language::english), "");
     EXPECT_EQ(total_of({}, Language::english), "");
 }
