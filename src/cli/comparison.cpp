@@ -237,16 +237,24 @@ class ComparisonSheet : public Sheet {
         return ids;
     }
 
+    /// Not if one man has none of a thing and the others' dress does not speak of it.
+    [[nodiscard]] bool says_anything(const std::vector<std::string>& values) const {
+        const std::string none = choice_term(language_, "", "none");
+        return std::ranges::any_of(values, [&](const std::string& each) {
+            return !each.empty() && each != none && each != "0" && each != "none";
+        });
+    }
+
     /// Rows for what differs, and one paragraph for what everybody has alike.
     void add_differences(const std::vector<PropertyId>& order, MenCompared& made) const {
         std::vector<std::string> same;
         for (const PropertyId id : order) {
             const std::vector<std::string> values = values_of(id);
             const bool material = men_.front().uniform.material(id) != nullptr;
-            if (differs(id)) {
+            if (differs(id) && says_anything(values)) {
                 made.differ.push_back(row_of(id, values));
                 add_callouts(id, values, made);
-            } else if (!values.front().empty() && material) {
+            } else if (!differs(id) && !values.front().empty() && material) {
                 same.push_back(say(language_,
                                    messages::kNameAndValue,
                                    {thing_words(language_, id), values.front()}));
@@ -291,22 +299,62 @@ class ComparisonSheet : public Sheet {
         return row;
     }
 
-    /// What each of the others could keep of the first man's things.
+    /// "coat (to change: lapels, buttons)".
+    [[nodiscard]] std::string kept_words(const Kept& kept) const {
+        std::vector<std::string> renewed;
+        for (const std::string_view each : kept.renewed) {
+            renewed.push_back(term(language_, each));
+        }
+        const std::string name = term(language_, kept.thing);
+        return renewed.empty() ? name
+                               : say(language_, messages::kToChange, {name, comma_list(renewed)});
+    }
+
+    /// What two men could wear of each other's: it is the same in both directions.
     [[nodiscard]] ComparedWords carried_over() const {
         ComparedWords words{say(language_, messages::kWhatCarriesOver), {}};
-        for (std::size_t i = 1; i < men_.size(); ++i) {
-            std::vector<std::string> kept;
-            for (const Kept& each : compare(men_.front().uniform, men_[i].uniform).stays) {
-                kept.push_back(term(language_, each.thing));
-            }
-            words.paragraphs.push_back(
-                say(language_,
-                    messages::kKeeps,
-                    {men_.front().uniform.title,
-                     men_[i].uniform.title,
-                     kept.empty() ? say(language_, messages::kNothing) : comma_list(kept)}));
+        if (men_.size() > 2) {
+            words.paragraphs = carried_among_many();
+            return words;
         }
+        std::vector<std::string> kept;
+        for (const Kept& each : compare(men_.front().uniform, men_.back().uniform).stays) {
+            kept.push_back(kept_words(each));
+        }
+        words.paragraphs.push_back(
+            (kept.empty() ? say(language_, messages::kNothing) : comma_list(kept)) + ".");
         return words;
+    }
+
+    /// Thing by thing, those among whom it passes from hand to hand as it is.
+    [[nodiscard]] std::vector<std::string> carried_among_many() const {
+        std::vector<std::string> among_all;
+        std::vector<std::string> among_some;
+        std::vector<const Uniform*> men;
+        for (const DressedMan& man : men_) {
+            men.push_back(&man.uniform);
+        }
+        for (const Shared& shared : shared_things(men)) {
+            const std::string thing = term(language_, shared.thing);
+            if (shared.parties.front().size() == men_.size()) {
+                among_all.push_back(thing);
+                continue;
+            }
+            std::string parties;
+            for (const std::vector<std::size_t>& party : shared.parties) {
+                std::vector<std::string> names;
+                for (const std::size_t i : party) {
+                    names.push_back(men_[i].uniform.title);
+                }
+                parties += (parties.empty() ? "" : "; ") + comma_list(names);
+            }
+            among_some.push_back(say(language_, messages::kAmong, {thing, parties}));
+        }
+        if (!among_all.empty()) {
+            among_some.insert(among_some.begin(),
+                              say(language_, messages::kAmongAll, {comma_list(among_all)}));
+        }
+        return among_some;
     }
 
     /// More would be a list, not a hint.
@@ -356,7 +404,9 @@ class ComparisonSheet : public Sheet {
         }
         if (words.paragraphs.empty()) {
             words.paragraphs.push_back(
-                say(language_, messages::kEveryPairApart, {number_words(language_, least, 1)}));
+                say(language_,
+                    men_.size() > 2 ? messages::kEveryPairApart : messages::kTheTwoApart,
+                    {number_words(language_, least, 1)}));
         }
         words.paragraphs.push_back(say(language_, messages::kHowFarSeen));
         return words;

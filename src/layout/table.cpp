@@ -116,9 +116,9 @@ class Setter {
         return demand;
     }
 
-    /// Everything unwrapped if that fits; else each column its least, without parted words if
-    /// possible, and a share of the rest by what it lacks, so that one long note does not starve
-    /// its neighbours.
+    /// Everything unwrapped if that fits; else each column its least, without parted words as far
+    /// as there is room, the first columns first, and a share of the rest by what it lacks, so that
+    /// one long note does not starve its neighbours.
     void find_widths() {
         const std::size_t count = table_.columns.size();
         std::vector<Demand> demands;
@@ -126,14 +126,17 @@ class Setter {
         for (std::size_t i = 0; i < count; ++i) {
             demands.push_back(demand_of(i));
             all.least += demands.back().least;
-            all.whole += demands.back().whole;
             all.natural += demands.back().natural;
         }
         const double gaps = count == 0 ? 0 : static_cast<double>(count - 1) * style_.body * 1.3;
         const double room = width_ - gaps;
         double natural = 0;
+        double least = all.least;
         for (Demand& demand : demands) {
-            demand.least = all.whole <= room ? demand.whole : demand.least;
+            if (least - demand.least + demand.whole <= room) {
+                least += demand.whole - demand.least;
+                demand.least = demand.whole;
+            }
             // In a table of many columns no long note takes more than its part.
             if (all.natural > room && count > 2) {
                 demand.natural =

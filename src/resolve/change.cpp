@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <utility>
 
 namespace platewright {
@@ -270,6 +271,44 @@ void find_what_comes_along(std::vector<Change>& changes) {
     }
 }
 
+void note_renewed(std::vector<Kept>& stays, std::string_view garment, std::string_view thing) {
+    const auto kept = std::ranges::find(stays, garment, &Kept::thing);
+    if (kept != stays.end() && kept->thing != thing &&
+        std::ranges::find(kept->renewed, thing) == kept->renewed.end()) {
+        kept->renewed.push_back(thing);
+    }
+}
+
+/// Buttons of another metal or number are other buttons wherever they are sewn on.
+void renew_buttons(Comparison& found) {
+    constexpr std::string_view buttons = "buttons";
+    const bool changed = std::ranges::any_of(
+        found.changes, [](const Change& each) { return each.thing == buttons; });
+    if (!changed) {
+        return;
+    }
+    for (const Thing& thing : things()) {
+        const bool counted = properties()[thing.head].kind == Kind::count;
+        const auto kept = std::ranges::find(found.stays, thing.name, &Kept::thing);
+        if (counted && thing.name.ends_with(buttons) && kept != found.stays.end()) {
+            found.stays.erase(kept);
+            note_renewed(found.stays, carrier_of(properties()[thing.head]), buttons);
+        }
+    }
+    // The buckle of a garter is of the buttons' metal.
+    note_renewed(found.stays, "garters", "buckles");
+}
+
+/// What is sewn on a garment that stays and is itself changed.
+void find_renewed(Comparison& found) {
+    renew_buttons(found);
+    for (const Change& each : found.changes) {
+        if (each.comes_with.empty()) {
+            note_renewed(found.stays, carrier_of(properties()[each.head]), each.thing);
+        }
+    }
+}
+
 }  // namespace
 
 std::string_view deed_name(Deed deed) {
@@ -285,7 +324,7 @@ Comparison compare(const Uniform& before, const Uniform& after) {
         const Pair pair(thing, before, after);
         pair.add_to(found.changes);
         if (pair.stays()) {
-            found.stays.push_back({thing.name, {}});
+            found.stays.push_back({thing.name, {}, {}});
         }
         if (!pair.recuts().empty()) {
             recut.push_back(pair.recuts());
@@ -311,7 +350,41 @@ Comparison compare(const Uniform& before, const Uniform& after) {
     }
     std::ranges::stable_sort(
         found.changes, {}, [](const Change& each) { return std::pair(each.deed, each.head); });
+    find_renewed(found);
     return found;
+}
+
+std::vector<Shared> shared_things(const std::vector<const Uniform*>& men) {
+    std::map<std::pair<std::size_t, std::size_t>, std::vector<Kept>> stays;
+    for (std::size_t i = 0; i < men.size(); ++i) {
+        for (std::size_t k = i + 1; k < men.size(); ++k) {
+            stays[{i, k}] = compare(*men[i], *men[k]).stays;
+        }
+    }
+    const auto passes = [&stays](std::size_t one, std::size_t other, std::string_view thing) {
+        const std::vector<Kept>& all = stays[{one, other}];
+        const auto kept = std::ranges::find(all, thing, &Kept::thing);
+        return kept != all.end() && kept->renewed.empty();
+    };
+    std::vector<Shared> all;
+    for (const Thing& thing : things()) {
+        Shared shared{thing.name, {}};
+        for (std::size_t i = 0; i < men.size(); ++i) {
+            const auto party = std::ranges::find_if(shared.parties, [&](const auto& each) {
+                return passes(each.front(), i, thing.name);
+            });
+            if (party == shared.parties.end()) {
+                shared.parties.push_back({i});
+            } else {
+                party->push_back(i);
+            }
+        }
+        std::erase_if(shared.parties, [](const auto& party) { return party.size() < 2; });
+        if (!shared.parties.empty()) {
+            all.push_back(std::move(shared));
+        }
+    }
+    return all;
 }
 
 int number_of(const Uniform& man, PropertyId head) {

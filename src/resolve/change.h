@@ -2,6 +2,7 @@
 // What turns one man into another: a promotion, a transfer, another order of dress.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -38,10 +39,12 @@ struct Change {
 };
 
 /// A thing that stays as it is; `on_new`: what it is on is bought, so that it has to be put on
-/// that. Empty if not.
+/// that. Empty if not. `renewed`: what is sewn to it and does not stay: lapels on a coat, buttons
+/// on a waistcoat.
 struct Kept {
     std::string_view thing;
     std::string_view on_new;
+    std::vector<std::string_view> renewed;
 };
 
 /// The difference between two men.
@@ -55,6 +58,16 @@ struct Comparison {
 /// What `before` must do to be `after`. Captions and facts do not count, nor what is no work: his
 /// skin, or the name of his facing colour.
 Comparison compare(const Uniform& before, const Uniform& after);
+
+/// A thing that passes from hand to hand as it is among some men: each party has two or more of
+/// them, by their numbers, in order.
+struct Shared {
+    std::string_view thing;
+    std::vector<std::vector<std::size_t>> parties;
+};
+
+/// What men could wear of each other's, in the order of dressing; what nobody shares is left out.
+std::vector<Shared> shared_things(const std::vector<const Uniform*>& men);
 
 /// How many of a thing a man carries in all: marks times sleeves, buttons of both lapels; 0 where
 /// the table has no number for it.

@@ -15,9 +15,13 @@ inline constexpr Message kWhatCarriesOver{
     "What carries over", "Ce qui peut resservir", "Was weiter dient"};
 inline constexpr Message kToldApart{"Told apart", "À distance", "Aus der Ferne"};
 
-/// From one man to another, what he keeps; and that he keeps nothing.
-inline constexpr Message kKeeps{"{1} to {2}: {3}.", "De {1} à {2} : {3}.", "{1} zu {2}: {3}."};
+/// That one man could take over nothing from the other; what on a thing would have to be changed.
 inline constexpr Message kNothing{"nothing", "rien", "nichts"};
+inline constexpr Message kToChange{
+    "{1} (to change: {2})", "{1} (à changer : {2})", "{1} (zu ändern: {2})"};
+/// Of more than two: what all could wear, and a thing with those who could wear each other's.
+inline constexpr Message kAmongAll{"Among all: {1}.", "Entre tous : {1}.", "Unter allen: {1}."};
+inline constexpr Message kAmong{"{1}: {2}.", "{1} : {2}.", "{1}: {2}."};
 
 /// The eyes, and what is seen.
 inline constexpr Message kToAllEyes{"to all eyes", "pour tout œil", "für jedes Auge"};
@@ -44,6 +48,13 @@ inline constexpr Message kEveryPairApart{
     "de "
     "couleur est de {1} (ΔE2000).",
     "Jedes Paar ist auf 50 m zu unterscheiden, für jedes Auge und ohne Farbe; der kleinste "
+    "Farbabstand ist {1} (ΔE2000)."};
+inline constexpr Message kTheTwoApart{
+    "The two are told apart at 50 m, to all eyes and without colour; the least difference of "
+    "colour is {1} (ΔE2000).",
+    "Les deux se distinguent à 50 m, pour tout œil et sans couleur ; le plus petit écart de "
+    "couleur est de {1} (ΔE2000).",
+    "Die beiden sind auf 50 m zu unterscheiden, für jedes Auge und ohne Farbe; der kleinste "
     "Farbabstand ist {1} (ΔE2000)."};
 inline constexpr Message kHowFarSeen{
     "Counted are areas seen from the front of at least ten squares of 14.5 mm, which is one minute "

@@ -24,6 +24,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"garters", "jarretières", "Strumpfbänder"},
     {"gaiters", "guêtres", "Gamaschen"},
     {"shoes", "souliers", "Schuhe"},
+    {"buckles", "boucles", "Schnallen"},
     {"shoe buckles", "boucles des souliers", "Schuhschnallen"},
     // The coat.
     {"coat", "habit", "Rock"},

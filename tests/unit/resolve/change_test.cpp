@@ -107,6 +107,41 @@ TEST(Compare, WhatIsNotSeenDoesNotChange) {
         Lines{});
 }
 
+std::vector<std::string_view> renewed(const std::string& before,
+                                      const std::string& after,
+                                      std::string_view thing) {
+    const Comparison found = compare(man(before), man(after));
+    const auto kept = std::ranges::find(found.stays, thing, &Kept::thing);
+    return kept == found.stays.end() ? std::vector<std::string_view>{"not kept"} : kept->renewed;
+}
+
+TEST(Compare, WhatStaysTellsWhatOnItDoesNot) {
+    using Things = std::vector<std::string_view>;
+    EXPECT_EQ(renewed("", "lapels: white\n", "coat"), (Things{"lapels", "collar", "cuffs"}));
+    EXPECT_EQ(renewed("", "lapels: white\n", "waistcoat"), Things{});
+    EXPECT_EQ(renewed("", "buttons: white\n", "waistcoat"), Things{"buttons"});
+    EXPECT_EQ(renewed("", "buttons: white\n", "garters"), Things{"buckles"});
+    EXPECT_FALSE(stays("", "buttons: white\n", "waistcoat buttons"));
+    EXPECT_FALSE(stays("", "buttons: white\n", "lapel buttons"));
+    EXPECT_TRUE(stays("", "lapels: white\n", "waistcoat buttons"));
+}
+
+TEST(SharedThings, PassAmongThoseWhoHaveThemAlike) {
+    const Uniform red = man("waistcoat: red\n");
+    const Uniform white = man("waistcoat: white\n");
+    const Uniform white_metal = man("waistcoat: white\nbuttons: white\n");
+    const auto parties = [](const std::vector<const Uniform*>& men, std::string_view thing) {
+        const std::vector<Shared> all = shared_things(men);
+        const auto found = std::ranges::find(all, thing, &Shared::thing);
+        return found == all.end() ? std::vector<std::vector<std::size_t>>{} : found->parties;
+    };
+    using Parties = std::vector<std::vector<std::size_t>>;
+    EXPECT_EQ(parties({&red, &white, &red, &white}, "waistcoat"), (Parties{{0, 2}, {1, 3}}));
+    EXPECT_EQ(parties({&red, &white, &white}, "waistcoat"), (Parties{{1, 2}}));
+    EXPECT_EQ(parties({&white, &white_metal}, "waistcoat"), Parties{});
+    EXPECT_EQ(parties({&white, &white_metal}, "breeches"), (Parties{{0, 1}}));
+}
+
 TEST(NumberOf, CountsBothSides) {
     const Uniform one =
         man("marks: {shape: bars, number: 2}\nservice: {number: 3}\nrings: {number: 1}\n"
