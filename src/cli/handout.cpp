@@ -21,7 +21,7 @@ namespace {
 
 const std::string kFront = "front";
 const std::string kBack = "back";
-const std::string kButton = "button";
+const std::string kButtonView = "button";
 
 std::vector<std::string> texts_of(const std::vector<WrittenText>& written) {
     std::vector<std::string> texts;
@@ -177,7 +177,7 @@ std::vector<HandoutMark> marks_of(const Dressed& man,
             continue;
         }
         const std::string_view group = properties()[head].group();
-        const auto button = man.job->views.find(group == "buttons" ? kButton : "");
+        const auto button = man.job->views.find(group == "buttons" ? kButtonView : "");
         marks.push_back({term(man.uniform.language, properties()[head].called()),
                          words_of(row, man.uniform, captions),
                          measures_of(man.uniform, group),

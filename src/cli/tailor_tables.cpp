@@ -79,8 +79,10 @@ class Teller {
             apart += length(row.at[i] - row.at[i - 1]);
         }
         apart /= static_cast<double>(row.at.size() - 1);
+        words = say(messages::kFromMiddleToMiddle, {words, mm(apart, 1), own(apart)});
         const double first = row.line.empty() ? 0 : length(row.at.front() - row.line.front());
-        return say(messages::kFromMiddleToMiddle, {words, mm(apart, 1), own(apart), mm(first)});
+        // A row that begins with its line, or that has none, needs no word of it.
+        return first < 0.5 ? words : say(messages::kTheFirstFrom, {words, mm(first)});
     }
 
     [[nodiscard]] std::string marks(const FlatMarks& marks) const {
@@ -173,6 +175,14 @@ WorkshopTable garment_table(const TableSource& source) {
             if (told.insert(row[0] + row[1]).second) {
                 made.rows.push_back(row);
             }
+        }
+    }
+    const bool any_ordered = std::ranges::any_of(
+        made.rows, [](const WorkshopRow& row) { return row.size() > 3 && !row[3].empty(); });
+    if (!any_ordered) {
+        made.headings.pop_back();
+        for (WorkshopRow& row : made.rows) {
+            row.resize(std::min<std::size_t>(row.size(), 3));
         }
     }
     made.remarks = {teller.say(messages::kGirthsAreHalf)};

@@ -4,8 +4,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <utility>
 
+#include "layout/piece.h"
+#include "layout/room_in.h"
 #include "layout/style.h"
 #include "pattern/shapes.h"
 #include "words/sheet_messages.h"
@@ -25,6 +28,8 @@ constexpr double kStrip = 6;
 constexpr double kOverlap = 12;
 /// Between pieces.
 constexpr double kPiecesApart = 12;
+/// The smallest type on a piece.
+constexpr double kSmallest = 2.5;
 constexpr double kSquare = 100;
 constexpr double kInches = 50.8;
 constexpr double kCheckWidth = kSquare + 14 + kInches;
@@ -93,8 +98,6 @@ void draw_square(Pen& pen, Point at, double side, const std::string& words) {
               LineKind::continuous);
     pen.words(words, at + Point{side / 2, side / 2}, 3.4, Align::middle);
 }
-
-Point middle_of(const Chain& outline);
 
 class Tiler {
   public:
@@ -183,11 +186,22 @@ class Tiler {
         return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
     }
 
+    /// Whether anything of a piece lies in the window, and not only its box.
+    static bool shows(const Laid& laid, const Rect& window) {
+        if (!meet(laid.box, window)) {
+            return false;
+        }
+        const Point from = Point{window.left, window.top} - laid.at;
+        const Point to = Point{window.right, window.bottom} - laid.at;
+        return !shapes::common({laid.piece->cut}, {from, {to.x, from.y}, to, {from.x, to.y}})
+                    .empty();
+    }
+
     [[nodiscard]] bool is_used(int row, int column) const {
         const Rect window = seen(row, column);
         return (row == 0 && column == 0) ||
                std::ranges::any_of(table_.pieces,
-                                   [&](const Laid& laid) { return meet(laid.box, window); });
+                                   [&](const Laid& laid) { return shows(laid, window); });
     }
 
     [[nodiscard]] Page blank() const {
@@ -243,13 +257,59 @@ class Tiler {
             return;
         }
         const std::vector<std::string> words = cutting_words(*laid.piece, sheets_.language);
-        const double size = std::clamp(laid.box.width() / 14, 2.5, 5.0);
-        Point at = middle_of(seen) + laid.at + origin;
-        at.y -= size * static_cast<double>(words.size()) * 0.6;
-        for (const std::string& line : words) {
-            pen.words(line, at, size, Align::middle, 0, &line != &words.front());
-            at.y += size * 1.25;
+        for (double size = std::clamp(laid.box.width() / 14, kSmallest, 5.0);;
+             size = std::max(kSmallest, size - 0.5)) {
+            if (const auto at = room_for(words, seen, *laid.piece, size)) {
+                return write(words, *at + laid.at + origin, size, pen);
+            }
+            if (size <= kSmallest) {
+                return write_beneath(words, laid, inner, origin, pen);
+            }
         }
+    }
+
+    [[nodiscard]] std::optional<Point> room_for(const std::vector<std::string>& words,
+                                                const Chain& seen,
+                                                const PatternPiece& piece,
+                                                double size) {
+        double width = 0;
+        for (const std::string& line : words) {
+            width = std::max(width, ruler_.width(line, sheet::italic(size)));
+        }
+        const double height = size * 1.25 * (static_cast<double>(words.size()) + 0.3);
+        std::vector<Rect> buttons;
+        for (const Point button : piece.buttons) {
+            buttons.push_back(Rect{button.x, button.y, button.x, button.y}.grown(4));
+        }
+        return sheet::room_in(seen, width, height, grain_of(piece), buttons);
+    }
+
+    static void write(const std::vector<std::string>& words, Point at, double size, Pen& pen) {
+        for (const std::string& line : words) {
+            at.y += size * 1.25;
+            pen.words(line, at, size, Align::middle, 0, &line != &words.front());
+        }
+    }
+
+    /// Of a piece too narrow for words: in one line between it and the next, on this tile.
+    void write_beneath(const std::vector<std::string>& words,
+                       const Laid& laid,
+                       const Rect& inner,
+                       Point origin,
+                       Pen& pen) {
+        std::string line;
+        for (const std::string& each : words) {
+            line += (line.empty() ? "" : "; ") + each;
+        }
+        const double half = ruler_.width(line, sheet::italic(kSmallest)) / 2;
+        const double least = inner.left + half;
+        const double x = std::max(least, std::min(laid.box.centre().x, inner.right - half));
+        pen.words(line,
+                  origin + Point{x, laid.box.bottom + 1.6 * kSmallest},
+                  kSmallest,
+                  Align::middle,
+                  0,
+                  true);
     }
 
     /// Match lines in the middle of the overlaps, crosses where they meet, the name of the tile.
@@ -349,102 +409,7 @@ class Tiler {
     }
 };
 
-/// The middle of the piece's area.
-Point middle_of(const Chain& outline) {
-    Point sum;
-    double twice = 0;
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Point a = outline[i];
-        const Point b = outline[(i + 1) % outline.size()];
-        sum = sum + (a + b) * (cross(a, b) / 3);
-        twice += cross(a, b);
-    }
-    return twice == 0 ? Point{} : sum * (1 / twice);
-}
-
-/// How far the piece reaches up and down at `x`, about the height `y`.
-Rect reach_at(const Chain& outline, Point from) {
-    Rect reach{from.x, -1e6, from.x, 1e6};
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Point a = outline[i];
-        const Point b = outline[(i + 1) % outline.size()];
-        if ((a.x <= from.x) == (b.x <= from.x)) {
-            continue;
-        }
-        const double y = a.y + (b.y - a.y) * (from.x - a.x) / (b.x - a.x);
-        if (y < from.y) {
-            reach.top = std::max(reach.top, y);
-        } else {
-            reach.bottom = std::min(reach.bottom, y);
-        }
-    }
-    return reach;
-}
-
-/// The grain arrow: upright beside the middle, within the piece.
-void draw_grain(const PatternPiece& piece, Point at, double factor, Pen& pen) {
-    Point middle = middle_of(piece.outline);
-    Rect reach = reach_at(piece.outline, middle);
-    const double aside = std::min(40.0, reach.height() * 0.08);
-    const Rect beside = reach_at(piece.outline, middle - Point{aside, 0});
-    if (beside.top > -1e5 && beside.bottom < 1e5) {
-        middle.x -= aside;
-        reach = beside;
-    }
-    const double half = std::min(reach.height() * 0.28, 90.0);
-    if (half * factor > 2.5 && reach.height() < 1e5) {
-        const Point centre = at + Point{middle.x, reach.centre().y} * factor;
-        pen.arrows(centre + Point{0, half * factor}, centre - Point{0, half * factor});
-    }
-}
-
-Chain placed(const Chain& chain, Point at, double factor) {
-    Chain moved;
-    for (const Point p : chain) {
-        moved.push_back(at + p * factor);
-    }
-    return moved;
-}
-
-double thin_line(double factor) {
-    return factor < 0.5 ? 0.13 : sheet::kNarrow;
-}
-
-/// Where to cut, and where to sew if that is another line.
-void draw_outlines(const PatternPiece& piece, Point at, double factor, Pen& cut, Pen& sew) {
-    cut.chain(placed(piece.cut, at, factor),
-              true,
-              factor < 0.5 ? 0.25 : sheet::kWide,
-              LineKind::continuous);
-    if (piece.cut != piece.outline) {
-        sew.chain(placed(piece.outline, at, factor), true, thin_line(factor), LineKind::dashed);
-    }
-}
-
-/// Folds, grain, notches and buttons.
-void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
-    const double thin = thin_line(factor);
-    for (const Chain& line : piece.lines) {
-        pen.chain(placed(line, at, factor), false, thin, LineKind::chain);
-    }
-    draw_grain(piece, at, factor, pen);
-    for (const auto& [from, to] : piece.notches) {
-        pen.line(at + from * factor, at + to * factor, thin);
-    }
-    for (const Point button : piece.buttons) {
-        const Point middle = at + button * factor;
-        const double arm = std::max(0.5, 3 * factor);
-        pen.line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
-        pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
-    }
-}
-
 }  // namespace
-
-void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
-    draw_outlines(piece, at, factor, pen, pen);
-    draw_inside(piece, at, factor, pen);
-}
 
 std::vector<Page> lay_out_tiles(const WorkshopSheets& sheets,
                                 const Paper& paper,

@@ -10,6 +10,7 @@
 
 #include "layout/flow.h"
 #include "layout/pen.h"
+#include "layout/piece.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
 #include "layout/tiles.h"
@@ -391,25 +392,6 @@ class Sheets {
 };
 
 }  // namespace
-
-std::vector<std::string> cutting_words(const PatternPiece& piece, Language language) {
-    const bool mirrored = piece.paired && piece.number > 1;
-    std::string cut = say(language,
-                          mirrored ? messages::kCutMirrored : messages::kCut,
-                          {std::to_string(piece.number)});
-    if (piece.on_fold) {
-        cut = say(language, messages::kOnTheFold, {cut});
-    }
-    std::vector<std::string> words{say(language,
-                                       messages::kNameAndValue,
-                                       {term(language, piece.garment), term(language, piece.name)}),
-                                   cut};
-    if (!piece.cloth.name.empty()) {
-        words.push_back(piece.lined ? say(language, messages::kAndLining, {piece.cloth.name})
-                                    : piece.cloth.name);
-    }
-    return words;
-}
 
 int flat_scale(const Rect& frame, const Paper& paper) {
     const Rect area = sheet::TextStyle(paper).area;

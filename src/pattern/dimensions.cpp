@@ -467,7 +467,8 @@ OwnUnit own_unit_of(const Uniform& uniform) {
 }
 
 std::string in_eighths(double mm, const OwnUnit& unit) {
-    const long eighths = std::lround(mm / unit.mm * 8);
+    // Of the millimetres that are printed beside it: a figure has one length, not two.
+    const long eighths = std::lround(std::round(mm) / unit.mm * 8);
     const long whole = eighths / 8;
     const long rest = eighths % 8;
     std::string words = whole > 0 || rest == 0 ? std::to_string(whole) : "";

@@ -74,7 +74,7 @@ class Facings {
     std::vector<PatternPiece> pieces_;
 
     void keep(PatternPiece piece) {
-        finish(piece, piece.lined ? source_.allowance : 0);
+        finish(piece, piece.at_line ? 0 : source_.allowance);
         pieces_.push_back(std::move(piece));
     }
 
@@ -261,6 +261,7 @@ class Facings {
         const bool both = man.word(property_id(group + ".sleeves")) == "both";
         piece.number = number * (both ? 2 : 1);
         piece.paired = both;
+        piece.at_line = true;
         keep(std::move(piece));
     }
 
@@ -308,6 +309,7 @@ class Facings {
         piece.outline = shapes::joined(chains);
         // Fore and hind corner meet under one.
         piece.number = 2;
+        piece.at_line = true;
         keep(std::move(piece));
     }
 };

@@ -32,6 +32,8 @@ struct PatternPiece {
     bool paired = false;
     /// The same is cut once more in lining.
     bool lined = false;
+    /// Lace and ornaments: cut at the finished line where other pieces have a seam allowance.
+    bool at_line = false;
     /// The left edge lies on the fold of the cloth.
     bool on_fold = false;
     /// A facing part or mark has its ordered shape; the others are drafts to be fitted with a toile
@@ -58,7 +60,7 @@ struct PatternSource {
     /// there is none.
     const Flat* ornament = nullptr;
     double ornament_frame = 60;
-    /// Seam allowance in mm, round drafts and lined facings.
+    /// Seam allowance in mm, round everything that is not cut at its line.
     double allowance = 0;
 };
 

@@ -281,7 +281,7 @@ void note_renewed(std::vector<Kept>& stays, std::string_view garment, std::strin
 
 /// Buttons of another metal or number are other buttons wherever they are sewn on.
 void renew_buttons(Comparison& found) {
-    constexpr std::string_view buttons = "buttons";
+    static constexpr std::string_view buttons = "buttons";
     const bool changed = std::ranges::any_of(
         found.changes, [](const Change& each) { return each.thing == buttons; });
     if (!changed) {

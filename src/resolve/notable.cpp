@@ -68,13 +68,13 @@ std::string_view frame_of_row(const Property& row) {
 }
 
 /// A frame with how many things of each weight it shows.
-struct Candidate {
+struct Notable {
     std::string_view frame;
     std::array<int, kMatters> shown{};
 };
 
 /// Whether one shows more of what weighs most.
-bool outweighs(const Candidate& one, const Candidate& other) {
+bool outweighs(const Notable& one, const Notable& other) {
     for (std::size_t each = kMatters; each-- > 1;) {
         if (one.shown.at(each) != other.shown.at(each)) {
             return one.shown.at(each) > other.shown.at(each);
@@ -102,7 +102,7 @@ std::string_view frame_of_marks(const Uniform& man,
 }
 
 std::vector<std::string_view> frames_that_matter(const Uniform& man) {
-    std::vector<Candidate> candidates;
+    std::vector<Notable> candidates;
     for (PropertyId id = 0; id < properties().size(); ++id) {
         const Property& row = properties()[id];
         const std::string_view frame = frame_of_marks(man, row.group(), frame_of_row(row));
@@ -110,15 +110,15 @@ std::vector<std::string_view> frames_that_matter(const Uniform& man) {
         if (frame.empty() || matter == Matter::nothing || !is_worn(man, id)) {
             continue;
         }
-        auto at = std::ranges::find(candidates, frame, &Candidate::frame);
+        auto at = std::ranges::find(candidates, frame, &Notable::frame);
         if (at == candidates.end()) {
-            at = candidates.insert(at, Candidate{frame, {}});
+            at = candidates.insert(at, Notable{frame, {}});
         }
         ++at->shown.at(static_cast<std::size_t>(matter));
     }
     std::ranges::stable_sort(candidates, outweighs);
     std::vector<std::string_view> frames;
-    for (const Candidate& each : candidates) {
+    for (const Notable& each : candidates) {
         frames.push_back(each.frame);
     }
     return frames;

@@ -35,14 +35,14 @@ inline constexpr Message kDimension{"measure", "mesure", "Maß"};
 inline constexpr Message kOrdered{"ordered", "ordonné", "befohlen"};
 inline constexpr Message kGirthsAreHalf{
     "Girths are half of the garment as it lies. Fractions are the nearest eighth; the millimetres "
-    "are what was measured. What the order states has moved these drawings and the pieces; the "
-    "figure on the plate keeps the proportions of its template.",
+    "are what was measured. What the order states has moved these drawings and the pieces; lapels, "
+    "cuffs and collar also on the figure of the plate.",
     "Les tours sont ceux de la moitié du vêtement à plat. Les fractions sont au huitième le plus "
     "proche ; les millimètres sont ce qui a été mesuré. Ce que l’ordonnance fixe a déplacé ces "
-    "dessins et les pièces ; la figure de la planche garde les proportions de son modèle.",
+    "dessins et les pièces ; revers, parements et collet aussi sur la figure de la planche.",
     "Umfänge sind die Hälfte des liegenden Stücks. Brüche sind das nächste Achtel; die Millimeter "
     "sind gemessen. Was die Vorschrift bestimmt, hat diese Zeichnungen und die Schnittteile "
-    "bewegt; die Figur der Tafel behält die Verhältnisse ihrer Vorlage."};
+    "bewegt; Rabatten, Aufschläge und Kragen auch an der Figur der Tafel."};
 
 /// Where buttons, holes and marks sit.
 inline constexpr Message kButtonsHolesMarks{
@@ -58,11 +58,13 @@ inline constexpr Counted kHolesLong{
 inline constexpr Counted kLoopsLong{
     {"{1} loop of lace, {2} mm long", "{1} bride de galon de {2} mm", "{1} Litze, {2} mm lang"},
     {"{1} loops of lace, {2} mm long", "{1} brides de galon de {2} mm", "{1} Litzen, {2} mm lang"}};
-inline constexpr Message kFromMiddleToMiddle{
-    "{1}; {2} mm ({3}) from middle to middle, the first {4} mm from the upper or inner end of its "
-    "line",
-    "{1} ; {2} mm ({3}) d’axe en axe, le premier à {4} mm du bout supérieur ou intérieur",
-    "{1}; {2} mm ({3}) von Mitte zu Mitte, der erste {4} mm vom oberen oder inneren Ende"};
+inline constexpr Message kFromMiddleToMiddle{"{1}; {2} mm ({3}) from middle to middle",
+                                             "{1} ; {2} mm ({3}) d’axe en axe",
+                                             "{1}; {2} mm ({3}) von Mitte zu Mitte"};
+inline constexpr Message kTheFirstFrom{
+    "{1}, the first {2} mm from the upper or inner end of its line",
+    "{1}, le premier à {2} mm du bout supérieur ou intérieur",
+    "{1}, der erste {2} mm vom oberen oder inneren Ende"};
 inline constexpr Message kMarksAre{
     "{1} of {2} mm ({3}), the lowest {4} mm above the edge at its middle, at {5}° to it",
     "{1} de {2} mm ({3}), la plus basse à {4} mm du bord en son milieu, à {5}° de lui",
@@ -136,6 +138,9 @@ inline constexpr Message kCutMirrored{"cut {1}, half of them mirrored",
 inline constexpr Message kOnTheFold{
     "{1}, left edge on the fold", "{1}, bord gauche au pli", "{1}, linke Kante im Bruch"};
 inline constexpr Message kAndLining{"{1}, and lining", "{1}, et doublure", "{1}, und Futter"};
+
+/// On a piece cut at its finished line.
+inline constexpr Message kAtTheLine{"no seam allowance", "sans couture", "ohne Nahtzugabe"};
 
 /// On tiles.
 inline constexpr Message kHowTilesLie{"How the tiles lie together",

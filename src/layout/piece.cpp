@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: MIT
+// Pattern pieces drawn at any size.
+#include "layout/piece.h"
+
+#include <algorithm>
+
+#include "layout/style.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
+
+namespace platewright {
+
+using sheet::LineKind;
+using sheet::Pen;
+
+namespace {
+
+/// How far the piece reaches up and down at `x`, about the height `y`.
+Rect reach_at(const Chain& outline, Point from) {
+    Rect reach{from.x, -1e6, from.x, 1e6};
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point b = outline[(i + 1) % outline.size()];
+        if ((a.x <= from.x) == (b.x <= from.x)) {
+            continue;
+        }
+        const double y = a.y + (b.y - a.y) * (from.x - a.x) / (b.x - a.x);
+        if (y < from.y) {
+            reach.top = std::max(reach.top, y);
+        } else {
+            reach.bottom = std::min(reach.bottom, y);
+        }
+    }
+    return reach;
+}
+
+/// How thin the strip is that an arrow takes, mm.
+constexpr double kArrowRoom = 2;
+
+void draw_grain(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    const Rect strip = grain_of(piece);
+    if (strip.height() * factor > 5) {
+        const double x = strip.centre().x;
+        pen.arrows(at + Point{x, strip.bottom} * factor, at + Point{x, strip.top} * factor);
+    }
+}
+
+Chain placed(const Chain& chain, Point at, double factor) {
+    Chain moved;
+    for (const Point p : chain) {
+        moved.push_back(at + p * factor);
+    }
+    return moved;
+}
+
+double thin_line(double factor) {
+    return factor < 0.5 ? 0.13 : sheet::kNarrow;
+}
+
+}  // namespace
+
+Point middle_of(const Chain& outline) {
+    Point sum;
+    double twice = 0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point b = outline[(i + 1) % outline.size()];
+        sum = sum + (a + b) * (cross(a, b) / 3);
+        twice += cross(a, b);
+    }
+    return twice == 0 ? Point{} : sum * (1 / twice);
+}
+
+/// Upright beside the middle, within the piece.
+Rect grain_of(const PatternPiece& piece) {
+    Point middle = middle_of(piece.outline);
+    Rect reach = reach_at(piece.outline, middle);
+    const double aside = std::min(40.0, reach.height() * 0.08);
+    const Rect beside = reach_at(piece.outline, middle - Point{aside, 0});
+    if (beside.top > -1e5 && beside.bottom < 1e5) {
+        middle.x -= aside;
+        reach = beside;
+    }
+    if (reach.height() >= 1e5) {
+        return {};
+    }
+    const double half = std::min(reach.height() * 0.28, 90.0);
+    const double y = reach.centre().y;
+    return {middle.x - kArrowRoom / 2, y - half, middle.x + kArrowRoom / 2, y + half};
+}
+
+void draw_outlines(const PatternPiece& piece, Point at, double factor, Pen& cut, Pen& sew) {
+    cut.chain(placed(piece.cut, at, factor),
+              true,
+              factor < 0.5 ? 0.25 : sheet::kWide,
+              LineKind::continuous);
+    if (piece.cut != piece.outline) {
+        sew.chain(placed(piece.outline, at, factor), true, thin_line(factor), LineKind::dashed);
+    }
+}
+
+void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    const double thin = thin_line(factor);
+    for (const Chain& line : piece.lines) {
+        pen.chain(placed(line, at, factor), false, thin, LineKind::chain);
+    }
+    draw_grain(piece, at, factor, pen);
+    for (const auto& [from, to] : piece.notches) {
+        pen.line(at + from * factor, at + to * factor, thin);
+    }
+    for (const Point button : piece.buttons) {
+        const Point middle = at + button * factor;
+        const double arm = std::max(0.5, 3 * factor);
+        pen.line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
+        pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
+    }
+}
+
+void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    draw_outlines(piece, at, factor, pen, pen);
+    draw_inside(piece, at, factor, pen);
+}
+
+std::vector<std::string> cutting_words(const PatternPiece& piece, Language language) {
+    const bool mirrored = piece.paired && piece.number > 1;
+    std::string cut = say(language,
+                          mirrored ? messages::kCutMirrored : messages::kCut,
+                          {std::to_string(piece.number)});
+    if (piece.on_fold) {
+        cut = say(language, messages::kOnTheFold, {cut});
+    }
+    std::vector<std::string> words{say(language,
+                                       messages::kNameAndValue,
+                                       {term(language, piece.garment), term(language, piece.name)}),
+                                   cut};
+    if (!piece.cloth.name.empty()) {
+        words.push_back(piece.lined ? say(language, messages::kAndLining, {piece.cloth.name})
+                                    : piece.cloth.name);
+    }
+    if (piece.at_line) {
+        words.push_back(say(language, messages::kAtTheLine));
+    }
+    return words;
+}
+
+}  // namespace platewright

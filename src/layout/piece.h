@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// A pattern piece as it is drawn: on tables small, on tiles and for cutters at full size.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "base/language.h"
+#include "layout/pen.h"
+#include "pattern/pieces.h"
+
+namespace platewright {
+
+/// The piece drawn with its origin at `at`, times `factor`: cutting line, seam line, folds, grain,
+/// notches, buttons.
+void draw_piece(const PatternPiece& piece, Point at, double factor, sheet::Pen& pen);
+
+/// Where to cut, and where to sew if that is another line.
+void draw_outlines(
+    const PatternPiece& piece, Point at, double factor, sheet::Pen& cut, sheet::Pen& sew);
+
+/// Folds, grain, notches and buttons.
+void draw_inside(const PatternPiece& piece, Point at, double factor, sheet::Pen& pen);
+
+/// The middle of an outline's area, mm.
+Point middle_of(const Chain& outline);
+
+/// What the grain arrow takes of the piece, mm; empty where there is no room for one.
+Rect grain_of(const PatternPiece& piece);
+
+/// Name, number and cloth of a piece, a line each.
+std::vector<std::string> cutting_words(const PatternPiece& piece, Language language);
+
+}  // namespace platewright
