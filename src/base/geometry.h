@@ -8,6 +8,9 @@
 
 namespace platewright {
 
+/// An English inch, mm (International Yard and Pound Agreement 1959).
+inline constexpr double kInch = 25.4;
+
 /// A place or a displacement, in mm.
 struct Point {
     double x = 0;

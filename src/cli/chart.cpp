@@ -364,7 +364,8 @@ class Drafter {
             return;
         }
         const auto ordinary = captions_of(*first).particulars;
-        for (const auto& particular : captions_of(man).particulars) {
+        const Captions captions = captions_of(man);
+        for (const auto& particular : captions.particulars) {
             const bool known = std::ranges::find(ordinary, particular) != ordinary.end();
             if (!known && particular.first != term(draft_.chart.language, "buttons")) {
                 last_entry().lines.push_back(say(draft_.chart.language,
@@ -372,7 +373,7 @@ class Drafter {
                                                  {particular.first, particular.second}));
             }
         }
-        add_what_is_put_on(man, *first);
+        add_what_is_put_on(compare(*first, man).changes, captions.callouts);
         for (PropertyId id = 0; id < properties().size(); ++id) {
             const bool ornament = properties()[id].kind == Kind::ornament && man.speaks(id);
             if (ornament && man.word(id) != "none" && man.word(id) != first->word(id)) {
@@ -387,17 +388,17 @@ class Drafter {
 
     /// Sashes, gorgets, knots: what the first man does not wear at all. Marks, service and
     /// epaulettes are among the particulars, with their measures.
-    void add_what_is_put_on(const Uniform& man, const Uniform& first) {
+    void add_what_is_put_on(const std::vector<Change>& changes,
+                            const std::vector<CalloutWords>& callouts) {
         constexpr std::array<std::string_view, 3> told = {"marks", "service", "epaulettes"};
-        const Captions captions = captions_of(man);
-        for (const Change& change : compare(first, man).changes) {
+        for (const Change& change : changes) {
             const Property& head = properties()[change.head];
             const bool comes = change.deed == Deed::buy || change.deed == Deed::sew_on;
             if (!comes || std::ranges::find(told, head.group()) != told.end()) {
                 continue;
             }
-            const auto words = std::ranges::find(captions.callouts, head.key, &CalloutWords::key);
-            if (words != captions.callouts.end()) {
+            const auto words = std::ranges::find(callouts, head.key, &CalloutWords::key);
+            if (words != callouts.end()) {
                 last_entry().lines.push_back(words->words);
             }
         }

@@ -238,10 +238,9 @@ class ComparisonSheet : public Sheet {
     }
 
     /// Not if one man has none of a thing and the others' dress does not speak of it.
-    [[nodiscard]] bool says_anything(const std::vector<std::string>& values) const {
-        const std::string none = choice_term(language_, "", "none");
-        return std::ranges::any_of(values, [&](const std::string& each) {
-            return !each.empty() && each != none && each != "0" && each != "none";
+    [[nodiscard]] bool anybody_has(PropertyId id) const {
+        return std::ranges::any_of(men_, [id](const DressedMan& man) {
+            return man.uniform.speaks(id) && !is_nothing(man.uniform.value(id));
         });
     }
 
@@ -251,10 +250,12 @@ class ComparisonSheet : public Sheet {
         for (const PropertyId id : order) {
             const std::vector<std::string> values = values_of(id);
             const bool material = men_.front().uniform.material(id) != nullptr;
-            if (differs(id) && says_anything(values)) {
-                made.differ.push_back(row_of(id, values));
-                add_callouts(id, values, made);
-            } else if (!differs(id) && !values.front().empty() && material) {
+            if (differs(id)) {
+                if (anybody_has(id)) {
+                    made.differ.push_back(row_of(id, values));
+                    add_callouts(id, values, made);
+                }
+            } else if (!values.front().empty() && material) {
                 same.push_back(say(language_,
                                    messages::kNameAndValue,
                                    {thing_words(language_, id), values.front()}));

@@ -70,7 +70,7 @@ std::string word_of(const Uniform& man, std::string_view key) {
     return man.word(property_id(key));
 }
 
-/// The property that says of what sort a thing is, and what sort needs no word_of.
+/// The property that says of what sort a thing is, and what sort needs no word.
 struct Sort {
     std::string_view head;
     std::string_view property;
@@ -83,7 +83,7 @@ constexpr std::array<Sort, 5> kSorts{{{"hat.felt", "hat.shape", ""},
                                       {"gaiters.cloth", "gaiters.height", ""},
                                       {"sword.hilt", "sword.worn", "sword"}}};
 
-/// Caps and overalls have a word_of of their own; of the others the sort follows: "gaiters, long".
+/// Caps and overalls have a word of their own; of the others the sort follows: "gaiters, long".
 bool stands_alone(std::string_view head, std::string_view sort) {
     return (head == "hat.felt" && sort != "round" && !sort.ends_with("cornered")) ||
            head == "breeches.cloth" || head == "sword.hilt" ||
@@ -169,6 +169,18 @@ std::string source_of(const Uniform& man, PropertyId head) {
     return at == chain.rend() ? std::string() : at->source;
 }
 
+/// Its sample beside the words.
+void show_material(const Material& material, HandoutItem& item) {
+    item.colour = material.colour;
+    item.hatch = material.tincture();
+    item.metal = material.metal;
+}
+
+/// In the order of dressing.
+std::size_t place_of(const KitRow& row) {
+    return static_cast<std::size_t>(&row - kRows.data());
+}
+
 KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
     const Material& material = *man.material(head);
     KitThing thing;
@@ -178,9 +190,7 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
         const bool dyed = std::ranges::find(kOfDyedCloth, row.head) != kOfDyedCloth.end();
         thing.item.material +=
             dyed && !material.made_of.empty() ? ", " + material.made_of : std::string();
-        thing.item.colour = material.colour;
-        thing.item.hatch = material.tincture();
-        thing.item.metal = material.metal;
+        show_material(material, thing.item);
     }
     thing.quantity = quantity_of(row, man);
     thing.in_pairs = std::ranges::find(kPairwise, row.head) != kPairwise.end();
@@ -190,7 +200,7 @@ KitThing thing_of(const KitRow& row, const Uniform& man, PropertyId head) {
     thing.way = row.way;
     thing.group = properties()[head].group();
     thing.called = properties()[head].called();
-    thing.place = static_cast<std::size_t>(&row - kRows.data());
+    thing.place = place_of(row);
     return thing;
 }
 
@@ -199,14 +209,12 @@ KitThing trimming_of(const Change& change, const Uniform& man, const Material& m
     KitThing thing;
     thing.item.name = term(man.language, change.thing);
     thing.item.material = material_in_words(man.language, material);
-    thing.item.colour = material.colour;
-    thing.item.hatch = material.tincture();
-    thing.item.metal = material.metal;
+    show_material(material, thing.item);
     thing.item.source = source_of(man, change.head);
     const std::string_view group = properties()[change.head].group();
     for (const KitRow& row : kRows) {
         if (row.head.substr(0, row.head.find('.')) == group || has_group(row.groups, group)) {
-            thing.place = static_cast<std::size_t>(&row - kRows.data());
+            thing.place = place_of(row);
             break;
         }
     }

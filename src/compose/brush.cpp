@@ -44,14 +44,14 @@ double taper(double t) {
     return 0.12 + 0.88 * rise * (2 - rise);
 }
 
-struct Crossing {
+struct FormCrossing {
     double near = 0;
     double far = 0;
 };
 
 /// Where the straight line from `from` along `way` leaves the outline on either side; false if it
 /// does not.
-bool cross_form(const std::vector<Point>& outline, Point from, Point way, Crossing& found) {
+bool cross_form(const std::vector<Point>& outline, Point from, Point way, FormCrossing& found) {
     double ahead = 1e9;
     double behind = -1e9;
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
@@ -233,7 +233,7 @@ std::vector<HatchStroke> hatch(
         if (dot(across, kToLight) > 0) {
             across = across * -1;
         }
-        Crossing form;
+        FormCrossing form;
         if (!cross_form(outline, station.at, across, form) || form.far - form.near < 4) {
             continue;
         }

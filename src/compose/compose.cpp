@@ -215,7 +215,7 @@ class Painting {
         // What is laid flat lies on whatever is beneath it.
         const bool laid = easel_.line_drawing() && part.on.empty();
         shadow.clip = laid && part.shadow > 0 ? shapes_beneath(part) : shapes_of(part.on);
-        if (part.shadow <= 0 || shadow.clip.empty() || easel_.unshaded()) {
+        if (part.shadow <= 0 || shadow.clip.empty() || easel_.hatched()) {
             return;
         }
         const PathId shape = shapes_[part.name];

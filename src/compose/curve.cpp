@@ -264,20 +264,6 @@ std::vector<std::vector<Point>> outlines(const Path& path) {
     return found;
 }
 
-bool inside(const std::vector<std::vector<Point>>& chains, Point p) {
-    bool within = false;
-    for (const auto& chain : chains) {
-        for (std::size_t i = 0, j = chain.size() - 1; i < chain.size(); j = i++) {
-            const Point a = chain[i];
-            const Point b = chain[j];
-            if ((a.y > p.y) != (b.y > p.y) && p.x < (b.x - a.x) * (p.y - a.y) / (b.y - a.y) + a.x) {
-                within = !within;
-            }
-        }
-    }
-    return within;
-}
-
 Path outer_edge(const std::vector<std::vector<Point>>& shapes) {
     Path edge;
     for (std::size_t own = 0; own < shapes.size(); ++own) {

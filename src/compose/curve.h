@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/chain.h"
 #include "base/geometry.h"
 
 namespace platewright {
@@ -63,9 +64,6 @@ class Curve {
 
 /// All subpaths of `path` as closed chains.
 std::vector<std::vector<Point>> outlines(const Path& path);
-
-/// Whether `p` lies inside closed chains, even-odd.
-bool inside(const std::vector<std::vector<Point>>& outlines, Point p);
 
 /// The edges of closed shapes laid together that lie inside none of the others: the outline of the
 /// whole.

@@ -45,13 +45,11 @@ class Easel {
     Easel(const Uniform& uniform, double scale, bool line_drawing, Ink ink)
         : uniform_(uniform), scale_(scale), line_drawing_(line_drawing), ink_(ink) {}
 
-    /// Nothing casts a shadow in a hatched drawing, where nothing may compete with the hatching.
-    [[nodiscard]] bool unshaded() const { return hatched(); }
-
     /// A tailor's drawing: outlines on a tint of the cloth, with a calm wash along the edges and
     /// the shadow of one thickness of cloth on another.
     [[nodiscard]] bool line_drawing() const { return line_drawing_; }
 
+    /// Nothing casts a shadow in it: nothing may compete with the hatching.
     [[nodiscard]] bool hatched() const { return ink_ == Ink::hatched; }
 
     /// Tells of points on what is being painted whether something painted later hides them all.

@@ -50,14 +50,9 @@ std::vector<Chain> in(const Axes& axes, const std::vector<Chain>& chains) {
 Extent at_level(const std::vector<Chain>& chains, double y) {
     Extent extent;
     for (const Chain& chain : chains) {
-        for (std::size_t i = 0; i < chain.size(); ++i) {
-            const Point a = chain[i];
-            const Point b = chain[(i + 1) % chain.size()];
-            if ((a.y <= y) != (b.y <= y)) {
-                const double x = a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
-                extent.least = std::min(extent.least, x);
-                extent.most = std::max(extent.most, x);
-            }
+        if (const Crossing here = crossing(chain, y); here.found) {
+            extent.least = std::min(extent.least, here.least);
+            extent.most = std::max(extent.most, here.greatest);
         }
     }
     return extent;
@@ -82,18 +77,6 @@ double truth_at(const std::vector<double>& truth, double share) {
     const auto before = static_cast<std::size_t>(at);
     const std::size_t after = std::min(before + 1, truth.size() - 1);
     return truth[before] + (truth[after] - truth[before]) * (at - static_cast<double>(before));
-}
-
-/// The x of a line that runs downward, at height `y`; held at its ends.
-double x_on(const Chain& line, double y) {
-    for (std::size_t i = 1; i < line.size(); ++i) {
-        const Point a = line[i - 1];
-        const Point b = line[i];
-        if ((a.y <= y) != (b.y <= y)) {
-            return a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
-        }
-    }
-    return y < line.front().y ? line.front().x : line.back().x;
 }
 
 /// A cuff on the forearm: its hem stays, its edge climbs or sinks along the arm, as wide as the
@@ -183,7 +166,7 @@ class Lapel {
     [[nodiscard]] Point moved(Point p) const {
         const double top = inner_.front().y;
         const double share = (p.y - top) / (inner_.back().y - top);
-        const double edge = x_on(inner_, p.y);
+        const double edge = x_at(inner_, p.y);
         return {edge + (p.x - edge) * stated_ / truth_at(truth_, share), p.y};
     }
 
@@ -228,8 +211,8 @@ class Collar {
 /// Everything of one view.
 class Fitting {
   public:
-    Fitting(const Uniform& uniform, const Template& view)
-        : view_(view), stated_(stated_by(uniform)), fitted_(view) {}
+    Fitting(StatedMeasures stated, const Template& view)
+        : view_(view), stated_(std::move(stated)), fitted_(view) {}
 
     std::optional<Template> fit() {
         for (std::size_t i = 0; i < view_.parts.size(); ++i) {
@@ -332,7 +315,7 @@ std::optional<Template> fitted(const Uniform& uniform, const Template& view) {
     const StatedMeasures stated = stated_by(uniform);
     const bool any = stated.lapel_width || stated.cuff_height || stated.collar_height;
     const bool on_man = view.view == "front" || view.view == "back" || view.view == "side";
-    return any && on_man ? Fitting(uniform, view).fit() : std::nullopt;
+    return any && on_man ? Fitting(stated, view).fit() : std::nullopt;
 }
 
 }  // namespace platewright

@@ -12,6 +12,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/chain.h"
 #include "base/geometry.h"
 #include "resolve/uniform.h"
 #include "vocabulary/measure.h"
@@ -19,9 +20,6 @@
 namespace platewright {
 
 struct Template;
-
-/// Points along a line that nobody can tell from the curve.
-using Chain = std::vector<Point>;
 
 /// Measures of the facings that an order may state.
 struct StatedMeasures {

@@ -69,7 +69,7 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
                                i % 3 == 1   ? 0.14
                                : i % 3 == 2 ? 0.05
                                             : 0.0);
-        if (!easel.unshaded()) {
+        if (!easel.hatched()) {
             easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);
         }
         easel.fill(where.free, strip, {}, own);

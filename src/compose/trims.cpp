@@ -105,7 +105,7 @@ void paint_loop(Easel& easel, Group& into, Point from, Point to, const Paint& pa
     const Point neck = to - way * (half * 1.1);
     const PathId loop = easel.drawing().add(
         polygon({from - across, neck - across, to, neck + across, from + across}));
-    if (!easel.unshaded()) {
+    if (!easel.hatched()) {
         easel.fill(into, loop, {1.2, 2}, kCastShadow, 0.25);
     }
     easel.fill(into, loop, {}, paint.colour);

@@ -131,12 +131,14 @@ class Planner {
 
     /// Whether the last row is nearly empty, and not because there is only that one.
     static bool left_alone(const ChartPlan& plan) {
+        if (plan.rows.size() < 2) {
+            return false;
+        }
         std::size_t last = 0;
-        for (const ChartPlan::Run& run :
-             plan.rows.empty() ? std::vector<ChartPlan::Run>{} : plan.rows.back().runs) {
+        for (const ChartPlan::Run& run : plan.rows.back().runs) {
             last += run.last - run.first;
         }
-        return plan.rows.size() > 1 && 2 * last < plan.columns;
+        return 2 * last < plan.columns;
     }
 
     /// As many rows on every page, so that the last is not nearly empty: the foot is raised as far

@@ -376,7 +376,7 @@ void warn_if_small(const Plan& plan, Diagnostics& to) {
     warning.severity = Severity::warning;
     warning.code = "layout.too-long";
     warning.message = "the words of this plate fit only in type of " +
-                      format_number(plan.style.body * 72 / 25.4, 1) +
+                      format_number(plan.style.body * 72 / kInch, 1) +
                       " pt, and below 7 pt they are hard to read";
     warning.hints = {"use larger paper, for example `--paper A3`",
                      "or shorten the title, the notes and the names in the colour key"};

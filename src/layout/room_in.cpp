@@ -23,7 +23,7 @@ std::pair<double, double> between(const Chain& outline, double top, double botto
     constexpr int looks = 4;
     for (int i = 0; i <= looks; ++i) {
         const double y = top + (bottom - top) * i / looks;
-        const shapes::Crossing here = shapes::crossing(outline, y);
+        const Crossing here = crossing(outline, y);
         if (!here.found) {
             return {0, 0};
         }
@@ -33,26 +33,13 @@ std::pair<double, double> between(const Chain& outline, double top, double botto
     return room;
 }
 
-/// Whether a point is inside, by how often a line from it crosses the outline.
-bool holds(const Chain& outline, Point p) {
-    bool inside = false;
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Point a = outline[i];
-        const Point b = outline[(i + 1) % outline.size()];
-        if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y)) {
-            inside = !inside;
-        }
-    }
-    return inside;
-}
-
 /// Whether nothing of the outline, however it is bent, runs through the block.
 bool holds_block(const Chain& outline, const Rect& block) {
     constexpr int looks = 8;
     for (int i = 0; i <= looks; ++i) {
         const double x = block.left + block.width() * i / looks;
         for (const double y : {block.top, block.centre().y, block.bottom}) {
-            if (!holds(outline, {x, y})) {
+            if (!inside({outline}, {x, y})) {
                 return false;
             }
         }

@@ -21,7 +21,7 @@ inline constexpr Colour kSoftInk{0x5a, 0x4d, 0x3f};
 inline constexpr const char* kColophon = "Platewright";
 
 /// 7 pt in mm: below this the small type of a page is hard to read.
-inline constexpr double kSevenPoint = 7 * 25.4 / 72;
+inline constexpr double kSevenPoint = 7 * kInch / 72;
 
 /// Where the baseline lies in a row of type, from its top, in ems.
 inline constexpr double kBaseline = 0.86;

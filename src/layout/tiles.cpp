@@ -31,7 +31,7 @@ constexpr double kPiecesApart = 12;
 /// The smallest type on a piece.
 constexpr double kSmallest = 2.5;
 constexpr double kSquare = 100;
-constexpr double kInches = 50.8;
+constexpr double kInches = 2 * kInch;
 constexpr double kCheckWidth = kSquare + 14 + kInches;
 constexpr double kCheckHeight = kSquare + 26;
 
@@ -49,14 +49,6 @@ struct CuttingTable {
     double height = 0;
 };
 
-Rect box_of(const PatternPiece& piece) {
-    Rect box;
-    for (const Point p : piece.cut) {
-        box.include(p);
-    }
-    return box;
-}
-
 /// Shelf after shelf, long pieces first; `corner` is kept free.
 CuttingTable lay_on_table(const std::vector<PatternPiece>& pieces,
                           double least_width,
@@ -66,16 +58,16 @@ CuttingTable lay_on_table(const std::vector<PatternPiece>& pieces,
     std::vector<const PatternPiece*> order;
     for (const PatternPiece& piece : pieces) {
         order.push_back(&piece);
-        table.width = std::max(table.width, box_of(piece).width() + kPiecesApart);
+        table.width = std::max(table.width, shapes::box(piece.cut).width() + kPiecesApart);
     }
     std::ranges::stable_sort(order, [](const PatternPiece* a, const PatternPiece* b) {
-        return box_of(*a).height() > box_of(*b).height();
+        return shapes::box(a->cut).height() > shapes::box(b->cut).height();
     });
     double x = corner.x > 0 ? corner.x + kPiecesApart : 0;
     double y = 0;
     double shelf = corner.y;
     for (const PatternPiece* piece : order) {
-        const Rect box = box_of(*piece);
+        const Rect box = shapes::box(piece->cut);
         if (x > 0 && x + box.width() > table.width) {
             y += shelf + kPiecesApart;
             x = 0;
@@ -422,7 +414,7 @@ Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type) {
     constexpr double edge = 10;
     double widest = 0;
     for (const PatternPiece& piece : sheets.full_size) {
-        widest = std::max(widest, box_of(piece).width());
+        widest = std::max(widest, shapes::box(piece.cut).width());
     }
     const CuttingTable table = lay_on_table(sheets.full_size, std::max(900.0, widest), {});
     Page page;

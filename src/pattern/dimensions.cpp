@@ -86,7 +86,7 @@ class Measuring {
         double left = 1e6;
         double right = -1e6;
         for (const Chain& chain : part->outline) {
-            const shapes::Crossing at = shapes::crossing(chain, y);
+            const Crossing at = crossing(chain, y);
             left = at.found ? std::min(left, at.least) : left;
             right = at.found ? std::max(right, at.greatest) : right;
         }
@@ -161,8 +161,8 @@ class Measuring {
                 Dimension& width = add(above ? "lapel width above" : "lapel width below",
                                        Way::across,
                                        Side::beside,
-                                       {shapes::x_at(*inner, y), y},
-                                       {shapes::x_at(*outer, y), y},
+                                       {x_at(*inner, y), y},
+                                       {x_at(*outer, y), y},
                                        "breast");
                 width.aside = above ? -6 : 6;
                 width.stated = stated_.lapel_width;
@@ -373,7 +373,7 @@ class Measuring {
         for (const Point p : part->outline.front()) {
             turned.push_back({p.y, p.x});
         }
-        const shapes::Crossing at = shapes::crossing(turned, 0);
+        const Crossing at = crossing(turned, 0);
         const Rect box = shapes::box(part->outline.front());
         Dimension& height = add("collar height",
                                 Way::down,

@@ -40,7 +40,7 @@ struct Dimension {
 /// The unit in which a man's orders write.
 struct OwnUnit {
     std::string name = "in";
-    double mm = 25.4;
+    double mm = kInch;
 };
 
 /// The first unit of the trade that his uniform states a measure in, not a metric one; else the

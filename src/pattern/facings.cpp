@@ -144,7 +144,7 @@ class Facings {
         if (behind == nullptr || before == nullptr) {
             return;
         }
-        const shapes::Crossing height = height_at_middle(behind->outline.front());
+        const Crossing height = height_at_middle(behind->outline.front());
         const double high = height.greatest - height.least;
         const bool falling = source_.uniform.word(property_id("collar.shape")) == "falling";
         const double half = source_.body.of(BodyMeasure::neck) / 2 + kCollarEase;
@@ -171,12 +171,12 @@ class Facings {
     }
 
     /// The outline's height on the line x = 0.
-    static shapes::Crossing height_at_middle(const Chain& outline) {
+    static Crossing height_at_middle(const Chain& outline) {
         Chain turned;
         for (const Point p : outline) {
             turned.push_back({p.y, p.x});
         }
-        return shapes::crossing(turned, 0);
+        return crossing(turned, 0);
     }
 
     void add_strap(const Flat& flat) {

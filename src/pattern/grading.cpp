@@ -109,19 +109,6 @@ bool begins(std::string_view name, std::initializer_list<std::string_view> with)
     return std::ranges::any_of(with, [&](std::string_view each) { return name.starts_with(each); });
 }
 
-/// Where a chain that runs downward is at height `y`; nothing beyond its ends.
-double x_at(const Chain& chain, double y) {
-    for (std::size_t i = 1; i < chain.size(); ++i) {
-        const Point a = chain[i - 1];
-        const Point b = chain[i];
-        if ((a.y <= y) != (b.y <= y)) {
-            return a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
-        }
-    }
-    return std::abs(chain.front().y - y) < std::abs(chain.back().y - y) ? chain.front().x
-                                                                        : chain.back().x;
-}
-
 /// How the facings are set right after the body has moved them.
 class StatedFacings {
   public:
@@ -207,7 +194,7 @@ class StatedFacings {
              part != nullptr && !part->outline.empty() ? part->outline.front() : Chain{}) {
             turned.push_back({p.y, p.x});
         }
-        const shapes::Crossing at = shapes::crossing(turned, 0);
+        const Crossing at = crossing(turned, 0);
         return at.found ? std::pair(at.least, at.greatest) : std::pair(usual_top, usual_foot);
     }
 

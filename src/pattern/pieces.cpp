@@ -159,14 +159,13 @@ class Garments {
         const double arm_pit = pit_of(front, seam.front().y);
         Chain outer;
         Chain inner;
-        const shapes::Crossing at_pit = shapes::crossing(front, arm_pit);
+        const Crossing at_pit = crossing(front, arm_pit);
         const double pit_seam = at_pit.greatest + width_behind(behind, seam, arm_pit);
         for (double y = seam.front().y; y < box.bottom - 1; y += kStep) {
-            const shapes::Crossing side = shapes::crossing(front, y);
+            const Crossing side = crossing(front, y);
             const double width = std::max(0.0, width_behind(behind, seam, y));
             if (y < arm_pit) {
-                const double x = pit_seam + std::abs(shapes::x_at(seam, y)) -
-                                 std::abs(shapes::x_at(seam, arm_pit));
+                const double x = pit_seam + std::abs(x_at(seam, y)) - std::abs(x_at(seam, arm_pit));
                 outer.push_back({x, y});
                 inner.push_back({x - width, y});
                 continue;
@@ -185,7 +184,7 @@ class Garments {
         double widest = 0;
         double at = from;
         for (double y = from; y < from + 120; y += 2) {
-            const shapes::Crossing side = shapes::crossing(front, y);
+            const Crossing side = crossing(front, y);
             if (side.greatest > widest + 0.01) {
                 widest = side.greatest;
                 at = y;
@@ -195,8 +194,8 @@ class Garments {
     }
 
     static double width_behind(const Chain& behind, const Chain& seam, double y) {
-        const shapes::Crossing side = shapes::crossing(behind, y);
-        return side.found ? std::abs(side.least) - std::abs(shapes::x_at(seam, y)) : 0;
+        const Crossing side = crossing(behind, y);
+        return side.found ? std::abs(side.least) - std::abs(x_at(seam, y)) : 0;
     }
 
     void add_sleeves(const Flat& flat) {
@@ -227,7 +226,7 @@ class Garments {
         Chain right;
         Chain left;
         for (double y = pit; y < end + kStep; y += kStep) {
-            const shapes::Crossing at = shapes::crossing(whole, std::min(y, end));
+            const Crossing at = crossing(whole, std::min(y, end));
             right.push_back({at.greatest + shift, std::min(y, end)});
             left.push_back({at.least - shift, std::min(y, end)});
         }

@@ -127,37 +127,6 @@ Chain turned_down(const Chain& chain, Point along) {
     return result;
 }
 
-Crossing crossing(const Chain& closed, double y) {
-    Crossing found;
-    for (std::size_t i = 0; i < closed.size(); ++i) {
-        const Point a = closed[i];
-        const Point b = closed[(i + 1) % closed.size()];
-        if ((a.y <= y) == (b.y <= y)) {
-            continue;
-        }
-        const double x = a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
-        found.least = found.found ? std::min(found.least, x) : x;
-        found.greatest = found.found ? std::max(found.greatest, x) : x;
-        found.found = true;
-    }
-    return found;
-}
-
-double x_at(const Chain& open, double y) {
-    for (std::size_t i = 1; i < open.size(); ++i) {
-        const Point a = open[i - 1];
-        const Point b = open[i];
-        if ((a.y <= y) != (b.y <= y)) {
-            return a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
-        }
-    }
-    if (open.empty()) {
-        return 0;
-    }
-    const bool first = std::abs(open.front().y - y) < std::abs(open.back().y - y);
-    return first ? open.front().x : open.back().x;
-}
-
 Chain simplified(const Chain& outline, double tolerance) {
     ClipperLib::Path path = to_library(outline);
     if (path.size() < 4) {

@@ -32,19 +32,6 @@ Chain at_origin(const Chain& chain);
 /// With `along` turned to point down the page, about the origin.
 Chain turned_down(const Chain& chain, Point along);
 
-/// Where the chain crosses height `y`: the least and the greatest x; `found` is false for none.
-struct Crossing {
-    bool found = false;
-    double least = 0;
-    double greatest = 0;
-};
-
-/// Every crossing of that height, from the first to the last.
-Crossing crossing(const Chain& closed, double y);
-
-/// The x of an open chain at height `y`, held at its ends.
-double x_at(const Chain& open, double y);
-
 /// As few points as keep the outline within `tolerance` mm.
 Chain simplified(const Chain& outline, double tolerance);
 

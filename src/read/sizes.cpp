@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Standard sizes: whole men by name.
-#include <map>
+#include <algorithm>
 #include <string>
 #include <utility>
 #include <vector>
@@ -8,14 +8,13 @@
 #include "base/text.h"
 #include "read/keys.h"
 #include "read/lengths.h"
-#include "read/names.h"
+#include "read/named_list.h"
 #include "read/read.h"
 #include "read/tree.h"
 
 namespace platewright {
 namespace {
 
-constexpr std::string_view kSizes = "sizes";
 constexpr const char* kHowToWrite =
     "write the measures in braces: {height: 1740 mm, chest girth: 980 mm, …}";
 
@@ -40,9 +39,11 @@ void check_whole(const TreeEntry& entry, const WrittenBody& body, bool flawed, D
         .hints.emplace_back(body[0] ? "add what is missing, with its unit" : kHowToWrite);
 }
 
-SpecifiedSizes::Size read_size(const TreeEntry& entry, const ReadContext& context) {
+SpecifiedSizes::Size read_size(const TreeEntry& entry,
+                               const WrittenText& name,
+                               const ReadContext& context) {
     SpecifiedSizes::Size size;
-    size.name = {entry.key, entry.key_span};
+    size.name = name;
     if (entry.value.form == Item::Form::nothing) {
         report_no_value(entry, kHowToWrite, context);
         return size;
@@ -63,28 +64,19 @@ SpecifiedSizes::Size read_size(const TreeEntry& entry, const ReadContext& contex
     return size;
 }
 
-void read_all(const TreeEntry& entry, SpecifiedSizes& sizes, const ReadContext& context) {
-    if (entry.value.form == Item::Form::nothing) {
-        report_no_value(entry, "name the sizes on the lines below, indented", context);
-        return;
-    }
-    if (entry.value.form != Item::Form::group) {
-        report_form(entry.value, entry.key, "write each size as a key of its own", context);
-        return;
-    }
-    std::map<std::string, Span> seen;
-    for (const TreeEntry& each : entry.value.entries) {
-        SpecifiedSizes::Size size = read_size(each, context);
-        check_name(size.name, context.to);
-        const auto [first, is_new] = seen.emplace(lower(each.key), each.key_span);
-        if (!is_new) {
-            report_repeated_name(size.name, first->second, context.to);
-        }
-        sizes.sizes.push_back(std::move(size));
-    }
-    if (!seen.contains(std::string(kUsualSize))) {
+void read_all(const TreeEntry& list, SpecifiedSizes& sizes, const ReadContext& context) {
+    read_named(list,
+               "write each size as a key of its own",
+               context,
+               [&](const TreeEntry& entry, const WrittenText& name) {
+                   sizes.sizes.push_back(read_size(entry, name, context));
+               });
+    const bool usual = std::ranges::any_of(sizes.sizes, [](const SpecifiedSizes::Size& size) {
+        return lower(size.name.text) == kUsualSize;
+    });
+    if (list.value.form == Item::Form::group && !usual) {
         context.to
-            .error("read.missing-key", entry.key_span, "there is no size " + quoted(kUsualSize))
+            .error("read.missing-key", list.key_span, "there is no size " + quoted(kUsualSize))
             .hints.emplace_back("it is taken where a sheet names none: add it");
     }
 }
@@ -92,26 +84,12 @@ void read_all(const TreeEntry& entry, SpecifiedSizes& sizes, const ReadContext& 
 }  // namespace
 
 std::optional<SpecifiedSizes> read_sizes(const SourceMap& sources, FileId file, Diagnostics& to) {
-    const std::size_t errors = to.error_count();
-    const auto root = read_tree(sources, file, to);
-    const ReadContext context{sources, file, to};
-    const bool complete = to.error_count() == errors;
     SpecifiedSizes sizes;
-    if (root) {
-        for (const TreeEntry& entry : root->entries) {
-            if (entry.key == kSizes) {
-                read_all(entry, sizes, context);
-            } else {
-                report_unknown_key(entry, "a file of sizes", "", {std::string(kSizes)}, context);
-            }
-        }
-    }
-    if (root && complete && find_entry(*root, kSizes) == nullptr) {
-        to.error("read.missing-key", {file, 0, 0}, "the file names no sizes")
-            .hints.emplace_back(
-                "begin with a line 'sizes:' and write the sizes below it, indented");
-    }
-    return to.error_count() == errors ? std::optional(std::move(sizes)) : std::nullopt;
+    const auto add = [&](const TreeEntry& entry, const ReadContext& context) {
+        read_all(entry, sizes, context);
+    };
+    const bool good = read_only_key(sources, file, "sizes", "a file of sizes", to, add);
+    return good ? std::optional(std::move(sizes)) : std::nullopt;
 }
 
 }  // namespace platewright

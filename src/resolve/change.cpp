@@ -134,11 +134,6 @@ const std::vector<Thing>& things() {
     return kAll;
 }
 
-bool is_nothing(const Value& value) {
-    const auto* number = std::get_if<int>(&value);
-    return std::holds_alternative<Absent>(value) || (number != nullptr && *number == 0);
-}
-
 bool is_there(const Uniform& man, const Thing& thing) {
     return man.speaks(thing.head) && !is_nothing(man.value(thing.head));
 }

@@ -6,7 +6,6 @@
 #include <array>
 #include <cstddef>
 #include <string>
-#include <variant>
 
 namespace platewright {
 namespace {
@@ -49,10 +48,7 @@ Matter matter_of(const Uniform& man, PropertyId id) {
 }
 
 bool is_worn(const Uniform& man, PropertyId id) {
-    const Value& value = man.value(id);
-    const auto* number = std::get_if<int>(&value);
-    const bool none = std::holds_alternative<Absent>(value) || (number != nullptr && *number == 0);
-    return man.speaks(id) && !none;
+    return man.speaks(id) && !is_nothing(man.value(id));
 }
 
 /// The row's own, else the first of its group.

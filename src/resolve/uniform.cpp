@@ -42,6 +42,11 @@ std::string word_of(const Value& value) {
     return "none";
 }
 
+bool is_nothing(const Value& value) {
+    const auto* number = std::get_if<int>(&value);
+    return std::holds_alternative<Absent>(value) || (number != nullptr && *number == 0);
+}
+
 std::string Uniform::word(PropertyId id) const {
     return word_of(value(id));
 }

@@ -52,6 +52,9 @@ using Value = std::variant<Absent, Material, std::string, int, Measure>;
 /// The value as a user would write it; `none` where it is not worn.
 std::string word_of(const Value& value);
 
+/// Not worn, or none of it.
+bool is_nothing(const Value& value);
+
 /// Who decided, weakest first. A custom speaks only where there is no regulation.
 enum class Strength {
     initial,

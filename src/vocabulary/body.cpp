@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/geometry.h"
 #include "base/text.h"
-#include "vocabulary/measure.h"
 
 namespace platewright {
 namespace {

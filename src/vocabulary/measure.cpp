@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/geometry.h"
 #include "base/text.h"
 
 namespace platewright {

@@ -17,9 +17,6 @@ struct Measure {
     friend bool operator==(const Measure&, const Measure&) = default;
 };
 
-/// An English inch, mm (International Yard and Pound Agreement 1959).
-inline constexpr double kInch = 25.4;
-
 /// One unit of the trade.
 struct LengthUnit {
     /// As written after the number: `in`, `Zoll rhineland`, `ligne paris`, `line`.

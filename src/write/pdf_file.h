@@ -8,10 +8,12 @@
 #include <string_view>
 #include <vector>
 
+#include "base/geometry.h"
+
 namespace platewright {
 
 /// Points of PDF to the millimetre.
-inline constexpr double kPointsPerMm = 72 / 25.4;
+inline constexpr double kPointsPerMm = 72 / kInch;
 
 /// Number of an object in a `PdfFile`.
 using PdfObject = std::size_t;

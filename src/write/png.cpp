@@ -19,16 +19,14 @@ namespace platewright {
 
 namespace {
 
-constexpr double kMmPerInch = 25.4;
-
 /// Pixels of one side of the picture.
 int pixels(double mm, double dpi) {
-    return static_cast<int>(std::lround(mm / kMmPerInch * dpi));
+    return static_cast<int>(std::lround(mm / kInch * dpi));
 }
 
 void check_size(const Page& page, double dpi) {
-    const double across = page.width / kMmPerInch * dpi;
-    const double down = page.height / kMmPerInch * dpi;
+    const double across = page.width / kInch * dpi;
+    const double down = page.height / kInch * dpi;
     // cairo's own limit for one side.
     constexpr double longest = 32767;
     const bool fits = across >= 1 && down >= 1 && across <= longest && down <= longest &&
@@ -47,7 +45,7 @@ CairoSurface painted(const Page& page, const Typesetter& type, double dpi) {
         CAIRO_FORMAT_RGB24, pixels(page.width, dpi), pixels(page.height, dpi)));
     check(cairo_surface_status(surface.get()));
     const CairoContext context(cairo_create(surface.get()));
-    cairo_scale(context.get(), dpi / kMmPerInch, dpi / kMmPerInch);
+    cairo_scale(context.get(), dpi / kInch, dpi / kInch);
     paint(context.get(), page, type);
     cairo_surface_flush(surface.get());
     check(cairo_surface_status(surface.get()));
@@ -104,7 +102,7 @@ void write_header(Sink& sink, cairo_surface_t* surface, double dpi, std::string&
                  PNG_INTERLACE_NONE,
                  PNG_COMPRESSION_TYPE_DEFAULT,
                  PNG_FILTER_TYPE_DEFAULT);
-    const auto per_metre = static_cast<png_uint_32>(std::lround(dpi / kMmPerInch * 1000));
+    const auto per_metre = static_cast<png_uint_32>(std::lround(dpi / kInch * 1000));
     png_set_pHYs(sink.png, sink.info, per_metre, per_metre, PNG_RESOLUTION_METER);
     png_set_sRGB(sink.png, sink.info, PNG_sRGB_INTENT_PERCEPTUAL);
     std::string key = "Title";

@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "base/files.h"
+#include "support.h"
 
 namespace platewright::cli {
 namespace {
@@ -13,11 +13,11 @@ namespace {
 class DrawnChart {
   public:
     explicit DrawnChart(const std::string& text) {
-        const FileId file = sources_.add(PLATEWRIGHT_SOURCE_DIR "/plates/chart.yaml", text);
-        const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
+        const FileId file = bench_.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/chart.yaml", text);
+        const auto sheet = prepare_sheet(bench_.workshop, file, bench_.problems, bench_.timings);
         if (sheet) {
             const Typesetter type;
-            document_ = sheet->draw({Paper{}, Ink::colour}, type, problems_, timings_);
+            document_ = sheet->draw({Paper{}, Ink::colour}, type, bench_.problems, bench_.timings);
         }
     }
 
@@ -26,14 +26,10 @@ class DrawnChart {
 
     [[nodiscard]] std::size_t pages() const { return document_ ? document_->pages.size() : 0; }
 
-    [[nodiscard]] const Diagnostics& problems() const { return problems_; }
+    [[nodiscard]] const Diagnostics& problems() const { return bench_.problems; }
 
   private:
-    DiskReader files_;
-    SourceMap sources_;
-    Diagnostics problems_;
-    Timings timings_;
-    Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};
+    Bench bench_;
     std::optional<Document> document_;
 };
 

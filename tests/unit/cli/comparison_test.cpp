@@ -4,27 +4,23 @@
 
 #include <gtest/gtest.h>
 
-#include "base/files.h"
+#include "support.h"
 
 namespace platewright::cli {
 namespace {
 
 /// The layout of a comparison of these plates as text.
 std::string compared(const std::string& men) {
-    const DiskReader files;
-    SourceMap sources;
-    Diagnostics problems;
-    Timings timings;
-    Workshop workshop(files, PLATEWRIGHT_SOURCE_DIR, sources);
-    const FileId file = sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/comparison.yaml",
-                                    "comparison: A\nmen: " + men + "\n");
-    const auto sheet = prepare_sheet(workshop, file, problems, timings);
+    Bench bench;
+    const FileId file = bench.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/comparison.yaml",
+                                          "comparison: A\nmen: " + men + "\n");
+    const auto sheet = prepare_sheet(bench.workshop, file, bench.problems, bench.timings);
     if (!sheet) {
         return "";
     }
     const Typesetter type;
-    const auto document = sheet->draw({Paper{}, Ink::colour}, type, problems, timings);
-    EXPECT_TRUE(problems.all().empty());
+    const auto document = sheet->draw({Paper{}, Ink::colour}, type, bench.problems, bench.timings);
+    EXPECT_TRUE(bench.problems.all().empty());
     return document ? dump(*document) : "";
 }
 

@@ -7,11 +7,10 @@
 #include <algorithm>
 #include <string>
 
-#include "base/files.h"
-#include "cli/workshop.h"
 #include "compose/curve.h"
 #include "pattern/dimensions.h"
 #include "pattern/shapes.h"
+#include "support.h"
 
 namespace platewright::cli {
 namespace {
@@ -23,16 +22,15 @@ constexpr double kTolerance = 2;
 class OrderedMan {
   public:
     explicit OrderedMan(const std::string& orders) {
-        const FileId file = sources_.add("trial.yaml",
-                                         "plate: Trial\ncoat: blue\nfacings: red\n" + orders +
-                                             "views: [front, back, side, flat-coat-front, "
-                                             "flat-coat-back]\n");
-        Timings timings;
-        job_ = workshop_.prepare(file, true, problems_, timings);
-        uniform_ = job_ ? workshop_.uniform_of(*job_, problems_) : std::nullopt;
+        const FileId file = bench_.sources.add("trial.yaml",
+                                               "plate: Trial\ncoat: blue\nfacings: red\n" + orders +
+                                                   "views: [front, back, side, flat-coat-front, "
+                                                   "flat-coat-back]\n");
+        job_ = bench_.workshop.prepare(file, true, bench_.problems, bench_.timings);
+        uniform_ = job_ ? bench_.workshop.uniform_of(*job_, bench_.problems) : std::nullopt;
     }
 
-    [[nodiscard]] bool ready() const { return uniform_ && problems_.all().empty(); }
+    [[nodiscard]] bool ready() const { return uniform_ && bench_.problems.all().empty(); }
 
     [[nodiscard]] const Template& usual(const std::string& view) const {
         return *job_->views.at(view);
@@ -57,10 +55,7 @@ class OrderedMan {
     }
 
   private:
-    DiskReader files_;
-    SourceMap sources_;
-    Diagnostics problems_;
-    Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};
+    Bench bench_;
     std::optional<Job> job_;
     std::optional<Uniform> uniform_;
 };
@@ -74,8 +69,8 @@ Chain outline_of(const Template& view, const std::string& name) {
 double lapel_width(const Template& view, const std::string& name, double share) {
     const Chain& inner = view.guides.at(name + "-inner").chain();
     const double y = inner.front().y + (inner.back().y - inner.front().y) * share;
-    const double edge = shapes::x_at(inner, y);
-    const shapes::Crossing at = shapes::crossing(outline_of(view, name), y);
+    const double edge = x_at(inner, y);
+    const Crossing at = crossing(outline_of(view, name), y);
     return std::max(std::abs(at.greatest - edge), std::abs(at.least - edge));
 }
 
@@ -95,7 +90,7 @@ double collar_height(const Template& view, const std::string& name, double x) {
     for (const Point p : outline_of(view, name)) {
         turned.push_back({p.y, p.x});
     }
-    const shapes::Crossing at = shapes::crossing(turned, x);
+    const Crossing at = crossing(turned, x);
     return at.greatest - at.least;
 }
 
@@ -175,7 +170,7 @@ TEST(OrderedMeasures, FiguresKnowTheMeasuresOfTheFlats) {
     for (std::size_t i = 0; i < lapel.size(); ++i) {
         const double share = static_cast<double>(i) / static_cast<double>(lapel.size() - 1);
         const double y = inner.front().y + (inner.back().y - inner.front().y) * share;
-        EXPECT_NEAR(lapel[i], shapes::x_at(outer, y) - shapes::x_at(inner, y), kTolerance);
+        EXPECT_NEAR(lapel[i], x_at(outer, y) - x_at(inner, y), kTolerance);
     }
 }
 

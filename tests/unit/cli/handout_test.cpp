@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "base/files.h"
+#include "support.h"
 
 namespace platewright::cli {
 namespace {
@@ -13,11 +13,11 @@ namespace {
 class DrawnHandout {
   public:
     explicit DrawnHandout(const std::string& text, const Paper& paper = {}) {
-        const FileId file = sources_.add(PLATEWRIGHT_SOURCE_DIR "/plates/handout.yaml", text);
-        const auto sheet = prepare_sheet(workshop_, file, problems_, timings_);
+        const FileId file = bench_.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/handout.yaml", text);
+        const auto sheet = prepare_sheet(bench_.workshop, file, bench_.problems, bench_.timings);
         if (sheet) {
             const Typesetter type;
-            document_ = sheet->draw({paper, Ink::colour}, type, problems_, timings_);
+            document_ = sheet->draw({paper, Ink::colour}, type, bench_.problems, bench_.timings);
         }
     }
 
@@ -27,14 +27,10 @@ class DrawnHandout {
 
     [[nodiscard]] const std::optional<Document>& document() const { return document_; }
 
-    [[nodiscard]] const std::vector<Diagnostic>& problems() const { return problems_.all(); }
+    [[nodiscard]] const std::vector<Diagnostic>& problems() const { return bench_.problems.all(); }
 
   private:
-    DiskReader files_;
-    SourceMap sources_;
-    Diagnostics problems_;
-    Timings timings_;
-    Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};
+    Bench bench_;
     std::optional<Document> document_;
 };
 

@@ -6,20 +6,16 @@
 
 #include <algorithm>
 
-#include "base/files.h"
-#include "cli/workshop.h"
+#include "support.h"
 
 namespace platewright::cli {
 namespace {
 
 TEST(MaterialsOfAMan, FacingsHaveTheLiningThatIsSaidOfThem) {
-    const DiskReader files;
-    SourceMap sources;
-    Diagnostics problems;
-    Workshop workshop(files, PLATEWRIGHT_SOURCE_DIR, sources);
-    const auto job = workshop.prepare(SpecifiedPlate{}, false, problems);
+    Bench bench;
+    const auto job = bench.workshop.prepare(SpecifiedPlate{}, false, bench.problems);
     ASSERT_TRUE(job);
-    const auto uniform = workshop.uniform_of(*job, problems);
+    const auto uniform = bench.workshop.uniform_of(*job, bench.problems);
     ASSERT_TRUE(uniform);
     PatternPiece lapel;
     lapel.garment = "coat";

@@ -12,7 +12,7 @@ namespace {
 using Lines = std::vector<std::string>;
 using Texts = std::map<std::string, std::string>;
 
-/// FilesInMemory in memory; counts how often each is read.
+/// Files in memory; counts how often each is read.
 class FilesInMemory : public FileReader {
   public:
     explicit FilesInMemory(Texts texts) : texts_(std::move(texts)) {}

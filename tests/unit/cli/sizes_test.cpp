@@ -2,21 +2,17 @@
 // The standard sizes that come with the figure.
 #include <gtest/gtest.h>
 
-#include "base/files.h"
-#include "cli/workshop.h"
+#include "support.h"
 #include "vocabulary/body.h"
 
 namespace platewright::cli {
 namespace {
 
 TEST(StandardSizes, AreBelievedAndGrow) {
-    const DiskReader files;
-    SourceMap sources;
-    Diagnostics problems;
-    Workshop workshop(files, PLATEWRIGHT_SOURCE_DIR, sources);
-    const auto job = workshop.prepare(SpecifiedPlate{}, false, problems);
+    Bench bench;
+    const auto job = bench.workshop.prepare(SpecifiedPlate{}, false, bench.problems);
     ASSERT_TRUE(job);
-    const auto sizes = workshop.sizes_of(*job, problems);
+    const auto sizes = bench.workshop.sizes_of(*job, bench.problems);
     ASSERT_TRUE(sizes);
     ASSERT_EQ(sizes->sizes.size(), 3U);
     for (std::size_t i = 0; i < sizes->sizes.size(); ++i) {

@@ -9,8 +9,8 @@
 #include <string>
 #include <vector>
 
-#include "base/files.h"
 #include "base/text.h"
+#include "support.h"
 
 namespace platewright::cli {
 namespace {
@@ -19,21 +19,23 @@ namespace {
 class Wardrobe {
   public:
     Wardrobe() {
-        FileResult text = files_.read(PLATEWRIGHT_SOURCE_DIR "/plates/wardrobe.yaml", 1 << 20);
-        const FileId file = sources_.add("plates/wardrobe.yaml", std::move(text.text));
-        Timings timings;
-        job_ = workshop_.prepare(file, true, problems_, timings);
+        FileResult text =
+            bench_.files.read(PLATEWRIGHT_SOURCE_DIR "/plates/wardrobe.yaml", 1 << 20);
+        const FileId file = bench_.sources.add("plates/wardrobe.yaml", std::move(text.text));
+        job_ = bench_.workshop.prepare(file, true, bench_.problems, bench_.timings);
     }
 
     [[nodiscard]] bool ready() const { return job_.has_value(); }
 
-    WardrobeIndex index() { return wardrobe_index(workshop_, *job_, Printing{}, problems_); }
+    WardrobeIndex index() {
+        return wardrobe_index(bench_.workshop, *job_, Printing{}, bench_.problems);
+    }
 
     const Job& job() { return *job_; }
 
     /// The drawing of the man with these settings, on every view.
     std::string drawn(const std::vector<Setting>& settings) {
-        const auto uniform = workshop_.uniform_of(wearing(*job_, settings), problems_);
+        const auto uniform = bench_.workshop.uniform_of(wearing(*job_, settings), bench_.problems);
         std::string all;
         for (const auto& view : job_->views) {
             all += uniform ? dump(compose(*uniform, *view.second, job_->ornaments, 10)) : "";
@@ -42,10 +44,7 @@ class Wardrobe {
     }
 
   private:
-    DiskReader files_;
-    SourceMap sources_;
-    Diagnostics problems_;
-    Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};
+    Bench bench_;
     std::optional<Job> job_;
 };
 

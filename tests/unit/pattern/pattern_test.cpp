@@ -68,9 +68,9 @@ TEST(Grading, StatedLapelIsThatWideAtEveryHeight) {
     const Moving moving = grading_of(Hang::trunk, reference_body(), stated, flat);
     for (const double y : {60.0, 230.0, 400.0}) {
         const double inner =
-            moving("lapel-left-inner", {shapes::x_at(flat.guides["lapel-left-inner"], y), y}).x;
+            moving("lapel-left-inner", {x_at(flat.guides["lapel-left-inner"], y), y}).x;
         const double outer =
-            moving("lapel-left-outer", {shapes::x_at(flat.guides["lapel-left-outer"], y), y}).x;
+            moving("lapel-left-outer", {x_at(flat.guides["lapel-left-outer"], y), y}).x;
         EXPECT_NEAR(outer - inner, 76.2, 1e-6);
     }
 }

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// Everything a sheet is prepared with, from the shipped data.
+#pragma once
+
+#include "base/files.h"
+#include "cli/workshop.h"
+
+namespace platewright::cli {
+
+/// A workshop over the project's own files, and what it reports.
+struct Bench {
+    DiskReader files;
+    SourceMap sources;
+    Diagnostics problems;
+    Timings timings;
+    Workshop workshop{files, PLATEWRIGHT_SOURCE_DIR, sources};
+};
+
+}  // namespace platewright::cli
