@@ -343,11 +343,12 @@ class ComparisonSheet : public Sheet {
             }
             std::string parties;
             for (const std::vector<std::size_t>& party : shared.parties) {
-                std::vector<std::string> names;
+                // Titles have commas of their own.
+                std::string names;
                 for (const std::size_t i : party) {
-                    names.push_back(men_[i].uniform.title);
+                    names += (names.empty() ? "" : "; ") + men_[i].uniform.title;
                 }
-                parties += (parties.empty() ? "" : "; ") + comma_list(names);
+                parties += (parties.empty() ? "" : " / ") + names;
             }
             among_some.push_back(say(language_, messages::kAmong, {thing, parties}));
         }

@@ -32,8 +32,10 @@ constexpr double kPiecesApart = 12;
 constexpr double kSmallest = 2.5;
 constexpr double kSquare = 100;
 constexpr double kInches = 2 * kInch;
-constexpr double kCheckWidth = kSquare + 14 + kInches;
-constexpr double kCheckHeight = kSquare + 26;
+/// Clear of the match lines, which run in the middle of the overlap.
+constexpr double kCheckFrom = kOverlap / 2 + 3;
+constexpr double kCheckWidth = kCheckFrom + kSquare + 12 + kInches;
+constexpr double kCheckHeight = kCheckFrom + kSquare + 24;
 
 struct Laid {
     const PatternPiece* piece = nullptr;
@@ -226,12 +228,13 @@ class Tiler {
     }
 
     void draw_checks(Pen& pen, Point origin) const {
-        draw_square(pen, origin + Point{2, 2}, kSquare, "100 mm");
-        draw_square(pen, origin + Point{kSquare + 12, 2}, kInches, "2 in");
-        double baseline = kSquare + 8;
+        const Point from = origin + Point{kCheckFrom, kCheckFrom};
+        draw_square(pen, from, kSquare, "100 mm");
+        draw_square(pen, from + Point{kSquare + 10, 0}, kInches, "2 in");
+        double baseline = kSquare + 6;
         for (const std::string& line : {say(sheets_.language, messages::kMeasureSquare),
                                         say(sheets_.language, messages::kNeverFit)}) {
-            pen.words(line, origin + Point{2, baseline}, 3.2, Align::start, 0, true);
+            pen.words(line, from + Point{0, baseline}, 3.2, Align::start, 0, true);
             baseline += 4.2;
         }
     }
