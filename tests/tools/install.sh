@@ -39,10 +39,6 @@ install_missing() {
     "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-# The files of a folder compiled together, which reads their headers once and takes half the time.
-# shellcheck disable=SC2034  # used by the scripts that source this file
-together=(-DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=16)
-
 # configure FOLDER CMAKE-OPTION...: says something only when it fails.
 configure() {
     local folder=$1
