@@ -72,6 +72,10 @@ struct Group {
     bool step = false;
     std::vector<PathId> clip;
     std::vector<Node> children;
+    /// What links in the document call this place, and which place one gets to from here; empty if
+    /// none.
+    std::string anchor = {};
+    std::string leads_to = {};
 };
 
 /// A picture: its paths, and the tree that paints them.

@@ -343,6 +343,7 @@ class HandoutSheet : public Sheet {
         made.source = words.source ? words.source->text : captions.source;
         made.notes = texts_of(words.notes);
         made.notes.insert(made.notes.end(), captions.notes.begin(), captions.notes.end());
+        made.footnotes = captions.footnotes;
         made.unit = text_of(written_.unit.name);
         made.contact = texts_of(written_.unit.contact);
         made.unit_notes = texts_of(written_.unit.notes);

@@ -53,17 +53,26 @@ std::string metal_name(Language language, const Material& material) {
     return bare && printed == material.name ? term(language, material.name + " metal") : printed;
 }
 
-void add_to_key(Captions& captions, const Material& material, const std::string& place) {
+void add_to_key(Captions& captions,
+                const Material& material,
+                const std::string& place,
+                std::string_view property) {
     const std::string name = metal_name(captions.language, material);
     const auto entry = std::ranges::find_if(captions.key, [&](const KeyEntry& e) {
         return e.name == name && e.colour == material.colour && e.metal == material.metal;
     });
     if (entry != captions.key.end()) {
         entry->worn += ", " + place;
+        entry->properties.emplace_back(property);
         return;
     }
-    captions.key.push_back(
-        {name, material.made_of, material.colour, material.metal, place, material.tincture()});
+    captions.key.push_back({name,
+                            material.made_of,
+                            material.colour,
+                            material.metal,
+                            place,
+                            material.tincture(),
+                            {std::string(property)}});
 }
 
 /// A length as it was printed, kept on one line.
@@ -289,8 +298,10 @@ void describe_key(const Particulars& to, const std::set<std::string>* shown) {
         const bool drawn = shown == nullptr || shown->contains(std::string(row.key));
         if (material != nullptr && drawn && keyed(row) && to.uniform.speaks(id) &&
             !same_as_plume(to.uniform, row)) {
-            add_to_key(
-                to.captions, *material, term(to.language(), row.called()) + to.notes.mark(id));
+            add_to_key(to.captions,
+                       *material,
+                       term(to.language(), row.called()) + to.notes.mark(id),
+                       row.key);
             add_callout(to, id, *material);
         }
     }
@@ -320,9 +331,7 @@ Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown)
     describe_shoulders(to);
     describe_marks(to);
     describe_hat(to);
-    for (std::string& line : notes.lines()) {
-        captions.notes.push_back(std::move(line));
-    }
+    captions.footnotes = notes.all();
     return captions;
 }
 

@@ -62,6 +62,14 @@ struct KeyEntry {
     std::string worn;
     /// How it is hatched on a sheet without colour.
     TinctureId tincture = 0;
+    /// The properties that are of it, by key.
+    std::vector<std::string> properties = {};
+};
+
+/// What is said at the foot of a sheet of things that have its mark: `*`, `†` …
+struct Footnote {
+    std::string mark;
+    std::string words;
 };
 
 /// What may be pointed at on a figure: `lapels: sea green`; `key`: the property by which figures
@@ -83,6 +91,7 @@ struct Captions {
     std::string drawn_by;
     std::string source;
     std::vector<std::string> notes;
+    std::vector<Footnote> footnotes = {};
     std::vector<KeyEntry> key;
     /// "buttons: white metal, No. 4" and so on: what the figure is too small to show.
     std::vector<std::pair<std::string, std::string>> particulars;

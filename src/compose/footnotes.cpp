@@ -107,17 +107,17 @@ std::string Footnotes::mark(PropertyId id) const {
     return found == of_.end() ? std::string() : mark_of(found->second);
 }
 
-std::vector<std::string> Footnotes::lines() const {
-    std::vector<std::string> lines;
+std::vector<Footnote> Footnotes::all() const {
+    std::vector<Footnote> all;
     for (std::size_t i = 0; i < notes_.size(); ++i) {
         std::string about;
         for (const std::string& name : notes_[i].about) {
             about += (about.empty() ? "" : ", ") + name;
         }
-        lines.push_back(mark_of(i) + " " +
-                        say(language_, messages::kNameAndWords, {about, notes_[i].words}));
+        all.push_back(
+            {mark_of(i), say(language_, messages::kNameAndWords, {about, notes_[i].words})});
     }
-    return lines;
+    return all;
 }
 
 }  // namespace platewright

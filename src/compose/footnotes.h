@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "compose/figure.h"
 #include "resolve/uniform.h"
 
 namespace platewright {
@@ -19,9 +20,9 @@ class Footnotes {
     /// The mark of a property, `*`, `†` …; empty if there is nothing to say of it.
     [[nodiscard]] std::string mark(PropertyId id) const;
 
-    /// "* pockets: not as ordered, instead of the rule 'upright pockets': …", in the order of the
-    /// marks.
-    [[nodiscard]] std::vector<std::string> lines() const;
+    /// `*` and "pockets: not as ordered, instead of the rule 'upright pockets': …", in the order of
+    /// the marks.
+    [[nodiscard]] std::vector<Footnote> all() const;
 
   private:
     struct Note {

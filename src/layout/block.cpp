@@ -99,8 +99,37 @@ void Block::join(Block part, Point at) {
     height = std::max(height, at.y + part.height);
 }
 
+std::size_t Block::end_of_link(std::size_t first) const {
+    const Place& from = rows[first];
+    std::size_t end = first + 1;
+    // A row with a name of its own begins another link; so does the next column.
+    while (end < rows.size() && rows[end].row.leads_to == from.row.leads_to &&
+           rows[end].row.anchor.empty() && rows[end].at.x == from.at.x &&
+           rows[end].at.y > rows[end - 1].at.y) {
+        ++end;
+    }
+    return end;
+}
+
 void Block::draw(Point at, Layer& on) const {
-    for (const Place& place : rows) {
+    for (std::size_t first = 0; first < rows.size();) {
+        const std::size_t end = end_of_link(first);
+        Linked link{rows[first].row.anchor, rows[first].row.leads_to, {}};
+        for (std::size_t i = first; i < end; ++i) {
+            const Point corner = at + rows[i].at;
+            link.area.include(Rect{
+                corner.x, corner.y, corner.x + rows[i].row.width, corner.y + rows[i].row.height});
+        }
+        on.begin_link(link);
+        draw_rows(first, end, at, on);
+        on.end_link();
+        first = end;
+    }
+}
+
+void Block::draw_rows(std::size_t first, std::size_t end, Point at, Layer& on) const {
+    for (std::size_t i = first; i < end; ++i) {
+        const Place& place = rows[i];
         const Point corner = at + place.at;
         if (place.row.swatch) {
             draw_swatch(*place.row.swatch, corner, on);

@@ -42,6 +42,12 @@ struct Row {
     double baseline = 0;
     std::vector<Piece> pieces;
     std::optional<Swatch> swatch;
+    /// What the row is called by links, and where it leads; empty if none. Rows of one entry that
+    /// lead to one place are one link.
+    std::string anchor = {};
+    std::string leads_to = {};
+    /// How far its words reach.
+    double width = 0;
 };
 
 /// Rows that belong together: one colour of the key, one note.
@@ -63,6 +69,11 @@ struct Block {
     void join(Block part, Point at);
 
     void draw(Point at, Layer& on) const;
+
+  private:
+    /// Up to where the rows from `first` on are one link.
+    [[nodiscard]] std::size_t end_of_link(std::size_t first) const;
+    void draw_rows(std::size_t first, std::size_t end, Point at, Layer& on) const;
 };
 
 /// Columns `pitch` mm from left edge to left edge, entries `gap` mm apart.

@@ -243,6 +243,17 @@ void add_site(Point site, double middle, const Placed& picture, Callout& to) {
     (site.x < middle ? to.from_left : to.from_right).push_back(picture.at + site * picture.factor);
 }
 
+Rect words_area(const PlacedCallout& callout, const Type& type, Ruler& ruler) {
+    double width = 0;
+    for (const std::string& line : callout.lines) {
+        width = std::max(width, ruler.width(line, type));
+    }
+    Rect area = callout.box;
+    (callout.on_left ? area.left : area.right) =
+        callout.on_left ? area.right - width : area.left + width;
+    return area;
+}
+
 CalloutPlan place_callouts(const std::vector<Callout>& callouts,
                            const CalloutColumns& columns,
                            const Type& type,
@@ -265,6 +276,7 @@ void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on) {
     constexpr double line_share = 0.045;
     constexpr double dot_share = 0.16;
     for (const PlacedCallout& callout : plan.placed) {
+        on.begin_link(callout.link);
         Path line;
         line.move_to(callout.start);
         line.line_to(callout.bend);
@@ -283,6 +295,7 @@ void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on) {
                      callout.on_left ? Align::end : Align::start);
             y += type.size * kLeading;
         }
+        on.end_link();
     }
 }
 

@@ -41,6 +41,8 @@ struct PlacedCallout {
     Point start;
     Point bend;
     Point site;
+    /// Its name and where it leads; the area is that of its words.
+    Linked link = {};
 };
 
 /// Callouts in place, left column first, each from the top. `left_out`: numbers of those for which
@@ -58,6 +60,9 @@ CalloutPlan place_callouts(const std::vector<Callout>& callouts,
                            const CalloutColumns& columns,
                            const Type& type,
                            Ruler& ruler);
+
+/// What of its box the words of a callout take.
+Rect words_area(const PlacedCallout& callout, const Type& type, Ruler& ruler);
 
 /// Words, lines and a dot at each site.
 void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on);

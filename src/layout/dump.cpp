@@ -125,10 +125,14 @@ std::string dump(const Document& document) {
         }
         for (const Link& link : page.links) {
             out += "  link " + box(link.area) + " to " +
-                   (link.uri.empty()
+                   (!link.to.empty() ? link.to
+                    : link.uri.empty()
                         ? "page " + std::to_string(link.page + 1) + " at " + number(link.y)
                         : link.uri) +
                    "\n";
+        }
+        for (const NamedPlace& place : page.places) {
+            out += "  place " + place.name + " at " + point(place.at) + "\n";
         }
     }
     return out;

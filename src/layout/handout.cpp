@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "layout/flow.h"
+#include "layout/key.h"
 #include "layout/numbered_figure.h"
 #include "words/handout_messages.h"
 #include "words/sheet_messages.h"
@@ -138,9 +139,29 @@ void put_earned(const Handout& handout, Flow& flow) {
     }
 }
 
+double height_of(const std::vector<sheet::Slab>& slabs) {
+    double height = 0;
+    for (const sheet::Slab& slab : slabs) {
+        height += slab.space_before + slab.height;
+    }
+    return height;
+}
+
+std::string mark_anchor(std::size_t number) {
+    return "mark-" + std::to_string(number + 1);
+}
+
+/// Words that bear a footnote's mark lead to it.
+sheet::Linked link_of_mark(std::size_t number, const Handout& handout) {
+    const auto note = sheet::footnote_in(handout.marks[number].words, handout.footnotes);
+    return note ? sheet::Linked{mark_anchor(number), sheet::note_anchor(*note), {}}
+                : sheet::Linked{};
+}
+
 /// A mark's picture on the left, words and measures on the right.
 sheet::Slab mark_slab(const HandoutMark& mark,
                       Language language,
+                      const sheet::Linked& link,
                       double width,
                       sheet::Press& press) {
     const TextStyle& style = press.style;
@@ -166,8 +187,14 @@ sheet::Slab mark_slab(const HandoutMark& mark,
     };
     stack(sheet::paragraph_slabs(
         mark.name, sheet::speech_of(Voice::strong, style), width - left, press));
-    stack(sheet::paragraph_slabs(
-        mark.words, sheet::speech_of(Voice::body, style), width - left, press));
+    const double words_top = y;
+    std::vector<sheet::Slab> words = sheet::paragraph_slabs(
+        mark.words, sheet::speech_of(Voice::body, style), width - left, press);
+    sheet::Linked place = link;
+    place.area = {left, words_top, width, words_top + height_of(words)};
+    slab.content.begin_link(place);
+    stack(words);
+    slab.content.end_link();
     Table table;
     table.columns = {{"", Align::start, true},
                      {say(language, messages::kAsOrdered), Align::end, false},
@@ -192,8 +219,12 @@ void put_marks(const Handout& handout, Flow& flow) {
     flow.heading(say(handout.language, messages::kWhereMarksGo));
     put_earned(handout, flow);
     flow.columns(2);
-    for (const HandoutMark& mark : handout.marks) {
-        flow.slab(mark_slab(mark, handout.language, flow.width(), flow.press()));
+    for (std::size_t i = 0; i < handout.marks.size(); ++i) {
+        flow.slab(mark_slab(handout.marks[i],
+                            handout.language,
+                            link_of_mark(i, handout),
+                            flow.width(),
+                            flow.press()));
     }
     flow.columns(1);
 }
@@ -330,10 +361,36 @@ void put_unit(const Handout& handout, Flow& flow) {
     flow.columns(1);
 }
 
+/// A footnote leads back to the first words that bear its mark.
+void put_footnote(std::size_t number, const Handout& handout, Flow& flow) {
+    const Footnote& note = handout.footnotes[number];
+    sheet::Linked link{sheet::note_anchor(number), {}, {}};
+    for (std::size_t i = 0; i < handout.marks.size() && link.to.empty(); ++i) {
+        const bool bears = sheet::footnote_in(handout.marks[i].words, handout.footnotes) == number;
+        link.to = bears ? mark_anchor(i) : std::string();
+    }
+    const sheet::Speech speech = sheet::speech_of(Voice::small_italic, flow.style());
+    for (sheet::Slab& slab :
+         sheet::paragraph_slabs(note.mark + " " + note.words, speech, flow.width(), flow.press())) {
+        sheet::Layer linked("text");
+        link.area = {0, 0, flow.width(), slab.height};
+        linked.begin_link(link);
+        linked.append(slab.content, {});
+        linked.end_link();
+        link.anchor.clear();
+        slab.content = std::move(linked);
+        flow.slab(std::move(slab));
+    }
+    flow.space(flow.style().leading * 0.35);
+}
+
 void put_notes(const Handout& handout, Flow& flow) {
     flow.space(flow.style().leading);
     for (const std::string& note : handout.notes) {
         flow.paragraph(note, Voice::small_italic);
+    }
+    for (std::size_t i = 0; i < handout.footnotes.size(); ++i) {
+        put_footnote(i, handout, flow);
     }
     if (!handout.source.empty()) {
         flow.paragraph(say(handout.language, messages::kSource, {handout.source}),

@@ -92,6 +92,8 @@ struct Handout {
     std::vector<std::string> contact;
     std::vector<std::string> unit_notes;
     std::vector<std::string> notes;
+    /// Of what the marks' words say.
+    std::vector<Footnote> footnotes = {};
     /// Composed for `handout_scale`.
     Figure man;
     std::vector<HandoutPart> parts;

@@ -59,6 +59,57 @@ void add_lines(Entry& to, const std::string& words, const Setting& set, Ruler& r
     }
 }
 
+/// Says how far the words of each row reach, and gives the entry its name. Rows that bear a mark
+/// lead to its footnote, the others where the entry leads.
+void link_rows(Entry& entry,
+               const std::string& anchor,
+               const std::string& to,
+               const std::vector<Footnote>& footnotes,
+               Ruler& ruler) {
+    for (Row& row : entry) {
+        row.leads_to = to;
+        row.width = row.swatch ? row.swatch->width : 0;
+        for (const Piece& piece : row.pieces) {
+            row.width = std::max(row.width, piece.x + ruler.width(piece.words, piece.type));
+            if (const auto number = footnote_in(piece.words, footnotes)) {
+                row.leads_to = note_anchor(*number);
+            }
+        }
+    }
+    if (!entry.empty()) {
+        entry.front().anchor = anchor;
+    }
+}
+
+/// Which entry of a list first bears the mark of that footnote; empty if none does.
+template <typename Words>
+std::optional<std::size_t> bearer_of(std::size_t footnote,
+                                     const std::vector<Footnote>& footnotes,
+                                     std::size_t entries,
+                                     const Words& words_of) {
+    for (std::size_t i = 0; i < entries; ++i) {
+        if (footnote_in(words_of(i), footnotes) == footnote) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Where the matter of a footnote is named first.
+std::string place_of_footnote(std::size_t footnote, const Captions& captions) {
+    const auto colour = bearer_of(footnote, captions.footnotes, captions.key.size(), [&](auto i) {
+        return captions.key[i].worn;
+    });
+    if (colour) {
+        return key_anchor(*colour);
+    }
+    const auto particular =
+        bearer_of(footnote, captions.footnotes, captions.particulars.size(), [&](auto i) {
+            return captions.particulars[i].second;
+        });
+    return particular ? particular_anchor(*particular) : std::string();
+}
+
 /// "azure: level lines"; what the convention does not have says so.
 std::string hatching_words(TinctureId id, Language language) {
     const messages::TinctureWords& words = messages::kTinctureWords.at(id);
@@ -146,8 +197,17 @@ std::vector<Entry> colour_entries(const Captions& captions,
                                   double width,
                                   Ruler& ruler) {
     std::vector<Entry> entries;
-    for (const KeyEntry& colour : captions.key) {
+    for (std::size_t i = 0; i < captions.key.size(); ++i) {
+        const KeyEntry& colour = captions.key[i];
         entries.push_back(colour_entry(colour, captions, style, width, ruler));
+        const bool named_beside = !captions.callouts.empty();
+        if (named_beside || footnote_in(colour.worn, captions.footnotes)) {
+            link_rows(entries.back(),
+                      key_anchor(i),
+                      named_beside ? callout_anchor(i) : std::string(),
+                      captions.footnotes,
+                      ruler);
+        }
     }
     return entries;
 }
@@ -158,8 +218,12 @@ std::vector<Entry> particular_entries(const Captions& captions,
                                       Ruler& ruler) {
     const double labels = label_width(captions, style, width, ruler);
     std::vector<Entry> entries;
-    for (const auto& particular : captions.particulars) {
+    for (std::size_t i = 0; i < captions.particulars.size(); ++i) {
+        const auto& particular = captions.particulars[i];
         entries.push_back(particular_entry(particular, style, labels, width, ruler));
+        if (footnote_in(particular.second, captions.footnotes)) {
+            link_rows(entries.back(), particular_anchor(i), "", captions.footnotes, ruler);
+        }
     }
     return entries;
 }
@@ -176,8 +240,11 @@ std::vector<Entry> note_entries(const Notes& notes,
             entries.push_back(std::move(entry));
         }
     };
-    for (const std::string& remark : notes.remarks) {
-        add(remark, roman(style.small()));
+    for (const Remark& remark : notes.remarks) {
+        add(remark.words, roman(style.small()));
+        if (!remark.anchor.empty() && !entries.empty()) {
+            link_rows(entries.back(), remark.anchor, remark.leads_to, {}, ruler);
+        }
     }
     if (!notes.source.empty()) {
         add(say(notes.language, messages::kSource, {notes.source}), italic(style.small()));
@@ -251,6 +318,49 @@ class Lists {
 };
 
 }  // namespace
+
+std::string key_anchor(std::size_t row) {
+    return "key-" + std::to_string(row + 1);
+}
+
+std::string callout_anchor(std::size_t row) {
+    return "callout-" + std::to_string(row + 1);
+}
+
+std::string particular_anchor(std::size_t row) {
+    return "particular-" + std::to_string(row + 1);
+}
+
+std::string note_anchor(std::size_t footnote) {
+    return "note-" + std::to_string(footnote + 1);
+}
+
+std::optional<std::size_t> footnote_in(const std::string& words,
+                                       const std::vector<Footnote>& footnotes) {
+    std::optional<std::size_t> found;
+    std::size_t longest = 0;
+    for (std::size_t i = 0; i < footnotes.size(); ++i) {
+        const std::string& mark = footnotes[i].mark;
+        if (mark.size() > longest && words.find(mark) != std::string::npos) {
+            found = i;
+            longest = mark.size();
+        }
+    }
+    return found;
+}
+
+std::vector<Remark> remarks_of(const Captions& captions) {
+    std::vector<Remark> remarks;
+    for (const std::string& note : captions.notes) {
+        remarks.push_back({note});
+    }
+    for (std::size_t i = 0; i < captions.footnotes.size(); ++i) {
+        const Footnote& note = captions.footnotes[i];
+        remarks.push_back(
+            {note.mark + " " + note.words, note_anchor(i), place_of_footnote(i, captions)});
+    }
+    return remarks;
+}
 
 Block key_block(const Captions& captions,
                 const Notes& notes,

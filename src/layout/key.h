@@ -2,6 +2,8 @@
 // The words beneath the title: colour key, particulars, notes.
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,9 +14,30 @@
 
 namespace platewright::sheet {
 
+/// What links call the rows of the key, the callouts of what each lists, particulars and footnotes,
+/// by their numbers from 0.
+std::string key_anchor(std::size_t row);
+std::string callout_anchor(std::size_t row);
+std::string particular_anchor(std::size_t row);
+std::string note_anchor(std::size_t footnote);
+
+/// Which footnote the words bear the mark of; the longest where one mark begins another.
+std::optional<std::size_t> footnote_in(const std::string& words,
+                                       const std::vector<Footnote>& footnotes);
+
+/// One of the notes; a footnote has a name and leads back to the place that bears its mark.
+struct Remark {
+    std::string words;
+    std::string anchor = {};
+    std::string leads_to = {};
+};
+
+/// The notes of a plate, then its footnotes with their marks.
+std::vector<Remark> remarks_of(const Captions& captions);
+
 /// What stands in small type under everything else.
 struct Notes {
-    std::vector<std::string> remarks = {};
+    std::vector<Remark> remarks = {};
     std::string source = {};
     Language language = Language::english;
 };

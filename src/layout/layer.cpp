@@ -6,15 +6,30 @@
 
 namespace platewright::sheet {
 
+std::vector<Node>& Layer::nodes() {
+    std::vector<Node>& all = drawing_.root.children;
+    return in_link_ ? std::get<Group>(all.back()).children : all;
+}
+
+void Layer::begin_link(const Linked& place) {
+    in_link_ = !place.empty();
+    if (in_link_) {
+        Group group;
+        group.anchor = place.anchor;
+        group.leads_to = place.to;
+        drawing_.root.children.emplace_back(std::move(group));
+        links_.push_back(place);
+    }
+}
+
 void Layer::fill(Path path, Colour colour, double alpha) {
     const PathId id = drawing_.add(std::move(path));
-    drawing_.root.children.emplace_back(Shape{id, {}, Fill{colour, alpha, false}, std::nullopt});
+    nodes().emplace_back(Shape{id, {}, Fill{colour, alpha, false}, std::nullopt});
 }
 
 void Layer::stroke(Path path, Colour colour, double width, double alpha) {
     const PathId id = drawing_.add(std::move(path));
-    drawing_.root.children.emplace_back(
-        Shape{id, {}, std::nullopt, Stroke{colour, width, alpha, {}}});
+    nodes().emplace_back(Shape{id, {}, std::nullopt, Stroke{colour, width, alpha, {}}});
 }
 
 void Layer::line(Point from, Point to, Colour colour, double width) {
@@ -26,16 +41,14 @@ void Layer::line(Point from, Point to, Colour colour, double width) {
 
 void Layer::outlined(Path path, Colour inside, Colour edge, double width) {
     const PathId id = drawing_.add(std::move(path));
-    drawing_.root.children.emplace_back(
-        Shape{id, {}, Fill{inside, 1, false}, Stroke{edge, width, 1, {}}});
+    nodes().emplace_back(Shape{id, {}, Fill{inside, 1, false}, Stroke{edge, width, 1, {}}});
 }
 
 void Layer::hatched(Path path, TinctureId tincture, double width) {
     constexpr Colour black{0, 0, 0};
     Hatching hatching = hatching_over(path.bounds(), tincture, 1);
     const PathId id = drawing_.add(std::move(path));
-    drawing_.root.children.emplace_back(
-        Shape{id, {}, Fill{{0xff, 0xff, 0xff}, 1, false}, std::nullopt});
+    nodes().emplace_back(Shape{id, {}, Fill{{0xff, 0xff, 0xff}, 1, false}, std::nullopt});
     if (!hatching.empty()) {
         Group within;
         within.name = "hatching";
@@ -46,15 +59,14 @@ void Layer::hatched(Path path, TinctureId tincture, double width) {
                   {},
                   std::nullopt,
                   Stroke{black, hatching.width, 1, std::move(hatching.dash)}});
-        drawing_.root.children.emplace_back(std::move(within));
+        nodes().emplace_back(std::move(within));
     }
-    drawing_.root.children.emplace_back(Shape{id, {}, std::nullopt, Stroke{black, width, 1, {}}});
+    nodes().emplace_back(Shape{id, {}, std::nullopt, Stroke{black, width, 1, {}}});
 }
 
 void Layer::words(
     const std::string& words, Point at, const Type& type, Colour colour, Align align) {
-    drawing_.root.children.emplace_back(
-        Text{words, at, type.face, type.size, type.tracking, colour, align, 0});
+    nodes().emplace_back(Text{words, at, type.face, type.size, type.tracking, colour, align, 0});
 }
 
 void Layer::append(const Layer& other, Point by) {
@@ -62,7 +74,14 @@ void Layer::append(const Layer& other, Point by) {
     drawing_.paths.insert(
         drawing_.paths.end(), other.drawing_.paths.begin(), other.drawing_.paths.end());
     for (const Node& node : other.drawing_.root.children) {
-        drawing_.root.children.push_back(moved(node, first, by));
+        nodes().push_back(moved(node, first, by));
+    }
+    for (Linked link : other.links_) {
+        link.area = {link.area.left + by.x,
+                     link.area.top + by.y,
+                     link.area.right + by.x,
+                     link.area.bottom + by.y};
+        links_.push_back(std::move(link));
     }
 }
 
@@ -90,6 +109,14 @@ Node Layer::moved(const Node& node, PathId first, Point by) {
 }
 
 void Layer::put_on(Page& page) && {
+    for (const Linked& link : links_) {
+        if (!link.to.empty()) {
+            page.links.push_back({link.area, {}, 0, 0, link.to});
+        }
+        if (!link.anchor.empty()) {
+            page.places.push_back({link.anchor, {link.area.left, link.area.top}});
+        }
+    }
     if (!empty()) {
         page.items.push_back(Placed{{}, 1, std::move(drawing_)});
     }

@@ -11,6 +11,18 @@
 
 namespace platewright::sheet {
 
+/// A stretch of a layer that leads somewhere, or is led to, or both.
+struct Linked {
+    /// Its own name; empty: nothing leads here.
+    std::string anchor;
+    /// The name of the place it leads to; empty: none.
+    std::string to;
+    /// What of the paper answers to it, mm.
+    Rect area;
+
+    [[nodiscard]] bool empty() const { return anchor.empty() && to.empty(); }
+};
+
 /// Collects shapes and words in painting order.
 class Layer {
   public:
@@ -36,6 +48,12 @@ class Layer {
                Colour colour,
                Align align = Align::start);
 
+    /// What is added from here to `end_link` is one place; without names it changes nothing. Places
+    /// do not lie in each other.
+    void begin_link(const Linked& place);
+
+    void end_link() { in_link_ = false; }
+
     /// Everything of another layer, moved by `by`, on top of what is there.
     void append(const Layer& other, Point by);
 
@@ -45,10 +63,15 @@ class Layer {
     void put_on(Page& page) &&;
 
   private:
+    /// Where the next node goes.
+    [[nodiscard]] std::vector<Node>& nodes();
+
     /// A node of another layer whose paths stand here from `first` on.
     Node moved(const Node& node, PathId first, Point by);
 
     Drawing drawing_;
+    std::vector<Linked> links_;
+    bool in_link_ = false;
 };
 
 /// A thin line from `from` to `to` that swells to `thickness` in the middle, as a graver cuts it.

@@ -24,6 +24,15 @@ void draw_disc(Point centre, std::size_t number, const Type& type, double line, 
         std::to_string(number), {centre.x, centre.y + type.size * 0.25}, type, kInk, Align::middle);
 }
 
+/// What links call a number on the figure, and its line in the list.
+std::string number_anchor(std::size_t number) {
+    return "number-" + std::to_string(number);
+}
+
+std::string part_anchor(std::size_t number) {
+    return "part-" + std::to_string(number);
+}
+
 double highest_site(const HandoutPart& part) {
     return std::ranges::min(part.sites, {}, &Point::y).y;
 }
@@ -56,6 +65,11 @@ std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
         const double side = placed.on_left ? disc : width - disc;
         const Point centre{side, placed.box.centre().y};
         const Point edge{centre.x + (placed.on_left ? disc : -disc), centre.y};
+        const std::size_t number = in.first + placed.number;
+        slab.content.begin_link(
+            {number_anchor(number),
+             part_anchor(number),
+             {centre.x - disc, centre.y - disc, centre.x + disc, centre.y + disc}});
         Path line;
         line.move_to(edge);
         line.line_to({placed.bend.x, centre.y});
@@ -66,7 +80,8 @@ std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
                               kInk,
                               kPaper,
                               0.16 * press.style.unit);
-        draw_disc(centre, in.first + placed.number, type, 0.14 * press.style.unit, slab.content);
+        draw_disc(centre, number, type, 0.14 * press.style.unit, slab.content);
+        slab.content.end_link();
     }
     return plan.left_out;
 }
@@ -140,9 +155,14 @@ Slab numbered_figure(const Figure& figure,
         list_height += row.space_before + row.height;
     }
     double y = std::max(0.0, (height - list_height) / 2);
-    for (const Slab& row : list) {
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        const Slab& row = list[i];
         y += row.space_before;
+        slab.content.begin_link({part_anchor(in.first + i),
+                                 number_anchor(in.first + i),
+                                 {list_left, y, in.width, y + row.height}});
         slab.content.append(row.content, {list_left, y});
+        slab.content.end_link();
         y += row.height;
     }
     slab.height = std::max(height, y);

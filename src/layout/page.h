@@ -26,6 +26,15 @@ struct Link {
     /// Number of the page from 0, and how far down it.
     std::size_t page = 0;
     double y = 0;
+    /// The name of a place instead of page and height; empty: those. A name without a place is of
+    /// something there was no room for: it leads nowhere and is not written.
+    std::string to = {};
+};
+
+/// A place on the page that has a name, unique in the document: `key-2`.
+struct NamedPlace {
+    std::string name;
+    Point at;
 };
 
 /// Contract: everything lies within the sheet; items are painted in order; the writers need nothing
@@ -36,6 +45,8 @@ struct Page {
     Colour paper;
     std::vector<Placed> items;
     std::vector<Link> links;
+    /// What links lead to by name; the groups of the drawings that lie there are called the same.
+    std::vector<NamedPlace> places = {};
 };
 
 /// An entry of the list of contents that readers show beside the pages.

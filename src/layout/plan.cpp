@@ -165,9 +165,9 @@ double words_height(const Plan& plan, const Spaces& s) {
 void set_words(Plan& plan, const Task& task, double width, Ruler& ruler) {
     const Captions& captions = task.captions;
     set_title(plan, captions, width, ruler);
-    Notes notes{captions.notes, captions.source, captions.language};
+    Notes notes{remarks_of(captions), captions.source, captions.language};
     if (!captions.drawn_by.empty() && !credit_fits(task, plan.style, ruler)) {
-        notes.remarks.push_back(say(captions.language, messages::kDrawnBy, {captions.drawn_by}));
+        notes.remarks.push_back({say(captions.language, messages::kDrawnBy, {captions.drawn_by})});
     }
     const bool headings = plan.economy < Economy::headings;
     const KeyForm form{headings, plan.packing != Packing::tight};
@@ -293,6 +293,9 @@ std::size_t letters_of(const Captions& captions) {
         captions.title.size() * 3 + captions.subtitle.size() + captions.source.size();
     for (const std::string& note : captions.notes) {
         letters += note.size();
+    }
+    for (const Footnote& note : captions.footnotes) {
+        letters += note.words.size();
     }
     for (const KeyEntry& entry : captions.key) {
         letters += entry.name.size() + entry.made_of.size() + entry.worn.size();

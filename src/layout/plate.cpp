@@ -9,6 +9,7 @@
 #include "layout/callouts.h"
 #include "layout/furniture.h"
 #include "layout/ground.h"
+#include "layout/key.h"
 #include "layout/layout.h"
 #include "layout/plan.h"
 #include "words/sheet_messages.h"
@@ -279,6 +280,29 @@ std::vector<Point> sites_on(const Figure& figure,
     return sites;
 }
 
+/// Every callout leads to the row of the key that lists its thing; the first of a row is where that
+/// leads back to.
+void link_callouts(const Captions& captions,
+                   const Type& type,
+                   Ruler& ruler,
+                   sheet::CalloutPlan& plan) {
+    std::vector<bool> led_to(captions.key.size(), false);
+    for (sheet::PlacedCallout& placed : plan.placed) {
+        const std::string& property = captions.callouts[placed.number].key;
+        const auto row = std::ranges::find_if(captions.key, [&](const KeyEntry& entry) {
+            return std::ranges::find(entry.properties, property) != entry.properties.end();
+        });
+        if (row == captions.key.end()) {
+            continue;
+        }
+        const auto number = static_cast<std::size_t>(row - captions.key.begin());
+        placed.link = {led_to[number] ? std::string() : sheet::callout_anchor(number),
+                       sheet::key_anchor(number),
+                       sheet::words_area(placed, type, ruler)};
+        led_to[number] = true;
+    }
+}
+
 /// Things of the first figure are named on its left, those of the last on its right; of a single
 /// figure on both sides.
 void put_callouts(const std::vector<Figure>& figures,
@@ -301,7 +325,9 @@ void put_callouts(const std::vector<Figure>& figures,
         {row.right + air, row.top, row.right + width - air, row.bottom}};
     const Type type = sheet::italic(plan.style.small());
     Layer layer("callouts");
-    sheet::draw_callouts(sheet::place_callouts(callouts, columns, type, ruler), type, layer);
+    sheet::CalloutPlan placed = sheet::place_callouts(callouts, columns, type, ruler);
+    link_callouts(captions, type, ruler, placed);
+    sheet::draw_callouts(placed, type, layer);
     std::move(layer).put_on(page);
 }
 

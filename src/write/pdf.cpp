@@ -66,11 +66,11 @@ std::string write_pdf(const Document& document,
     file.set(resources,
              "<< /ExtGState <<" + opacities.entries() + " >> /Font <<" + fonts + " >> >>");
     const PdfObject outline = write_outline(file, document, pages);
-    const PdfObject catalog =
-        file.add("<< /Type /Catalog /Pages " + reference(tree) + " /Outlines " +
-                 reference(outline) + " /Lang " + pdf_text(printable(document.language)) +
-                 " /Metadata " + reference(write_metadata(file, document, created)) +
-                 " /ViewerPreferences << /DisplayDocTitle true >> >>");
+    const PdfObject catalog = file.add(
+        "<< /Type /Catalog /Pages " + reference(tree) + " /Outlines " + reference(outline) +
+        " /Lang " + pdf_text(printable(document.language)) + named_places(file, document, pages) +
+        " /Metadata " + reference(write_metadata(file, document, created)) +
+        " /ViewerPreferences << /DisplayDocTitle true >> >>");
     return file.finish(catalog, write_info(file, document, created));
 }
 

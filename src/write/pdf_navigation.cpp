@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <ctime>
+#include <map>
+#include <set>
 
 #include "text/shaping.h"
 #include "write/numbers.h"
@@ -43,6 +45,26 @@ std::string destination(const Document& document,
     std::string made = "[" + reference(pages[page]) + " /XYZ null ";
     append_short(made, (document.pages[page].height - y) * kPointsPerMm, 1);
     return made + " null]";
+}
+
+bool has_place(const Document& document, const std::string& name) {
+    return std::ranges::any_of(document.pages, [&](const Page& page) {
+        return std::ranges::find(page.places, name, &NamedPlace::name) != page.places.end();
+    });
+}
+
+/// `/Dest (key-2)`, `/Dest [4 0 R …]`, or what opens an address; empty if it leads nowhere.
+std::string target_of(const Link& link,
+                      const Document& document,
+                      const std::vector<PdfObject>& pages) {
+    if (!link.uri.empty()) {
+        return "/A << /S /URI /URI " + pdf_text(printable(link.uri)) + " >>";
+    }
+    if (!link.to.empty()) {
+        return has_place(document, link.to) ? "/Dest (" + link.to + ")" : std::string();
+    }
+    return link.page < pages.size() ? "/Dest " + destination(document, pages, link.page, link.y)
+                                    : std::string();
 }
 
 /// A bookmark a page.
@@ -139,7 +161,8 @@ std::string page_links(PdfFile& file,
                        const std::vector<PdfObject>& pages) {
     std::string list;
     for (const Link& link : document.pages[page].links) {
-        if (link.uri.empty() && link.page >= pages.size()) {
+        const std::string target = target_of(link, document, pages);
+        if (target.empty()) {
             continue;
         }
         const double height = document.pages[page].height;
@@ -149,11 +172,36 @@ std::string page_links(PdfFile& file,
             append_short(body, mm * kPointsPerMm, 2);
             body += ' ';
         }
-        body += link.uri.empty() ? "] /Dest " + destination(document, pages, link.page, link.y)
-                                 : "] /A << /S /URI /URI " + pdf_text(printable(link.uri)) + " >>";
-        list += reference(file.add(body + " >>")) + " ";
+        list += reference(file.add(body + "] " + target + " >>")) + " ";
     }
     return list.empty() ? list : " /Annots [ " + list + "]";
+}
+
+std::string named_places(PdfFile& file,
+                         const Document& document,
+                         const std::vector<PdfObject>& pages) {
+    std::set<std::string> wanted;
+    for (const Page& page : document.pages) {
+        for (const Link& link : page.links) {
+            wanted.insert(link.to);
+        }
+    }
+    // A tree of names is read by halving: they stand in the order of their bytes.
+    std::map<std::string, std::string> places;
+    for (std::size_t page = 0; page < document.pages.size(); ++page) {
+        for (const NamedPlace& place : document.pages[page].places) {
+            if (wanted.contains(place.name)) {
+                places.try_emplace(place.name, destination(document, pages, page, place.at.y));
+            }
+        }
+    }
+    std::string names;
+    for (const auto& [name, place] : places) {
+        names += "(" + name + ") " + place + " ";
+    }
+    return names.empty() ? names
+                         : " /Names << /Dests " +
+                               reference(file.add("<< /Names [ " + names + "] >>")) + " >>";
 }
 
 PdfObject write_info(PdfFile& file, const Document& document, std::optional<std::int64_t> created) {

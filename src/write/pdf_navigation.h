@@ -24,6 +24,12 @@ std::string page_links(PdfFile& file,
                        std::size_t page,
                        const std::vector<PdfObject>& pages);
 
+/// The entry `/Names` of the catalog with the places that links lead to by name (12.3.2.3), and no
+/// others; empty if there are none.
+std::string named_places(PdfFile& file,
+                         const Document& document,
+                         const std::vector<PdfObject>& pages);
+
 /// Title, author and so on for the trailer (14.3.3).
 PdfObject write_info(PdfFile& file, const Document& document, std::optional<std::int64_t> created);
 

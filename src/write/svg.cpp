@@ -2,6 +2,7 @@
 // SVG: the drawing tree as elements. Written here and not by cairo, whose SVG has no names and no
 // live text.
 #include <map>
+#include <set>
 #include <vector>
 
 #include "base/outline.h"
@@ -97,6 +98,13 @@ class Writer {
             all.emplace_back(placed);
             count_uses(placed.drawing.root, all.back(), outlines_, classes_);
         }
+        std::set<std::string> wanted;
+        for (const Drawn& drawn : all) {
+            find_wanted(drawn.placed->drawing.root, wanted);
+        }
+        for (const Drawn& drawn : all) {
+            name_places(drawn.placed->drawing.root, wanted);
+        }
         for (const Drawn& drawn : all) {
             place(drawn);
         }
@@ -118,6 +126,10 @@ class Writer {
     void operator()(const Text& text) { out_ += type_.element(text, drawn_->grid); }
 
     void operator()(const Group& group) {
+        if (!group.anchor.empty() || !group.leads_to.empty()) {
+            linked(group);
+            return;
+        }
         const bool nameless = group.name.empty() || group.step;
         const bool bare = nameless && group.clip.empty();
         const std::string style = common_style(group);
@@ -139,6 +151,51 @@ class Writer {
     }
 
   private:
+    static void find_wanted(const Group& group, std::set<std::string>& wanted) {
+        wanted.insert(group.leads_to);
+        for (const Node& node : group.children) {
+            if (const auto* inner = std::get_if<Group>(&node)) {
+                find_wanted(*inner, wanted);
+            }
+        }
+    }
+
+    /// Gives every place that is led to its id before anything else has one: links may stand above
+    /// their places.
+    void name_places(const Group& group, const std::set<std::string>& wanted) {
+        if (!group.anchor.empty() && wanted.contains(group.anchor)) {
+            place_ids_.try_emplace(group.anchor, ids_.make(group.anchor, {}));
+        }
+        for (const Node& node : group.children) {
+            if (const auto* inner = std::get_if<Group>(&node)) {
+                name_places(*inner, wanted);
+            }
+        }
+    }
+
+    /// A place, a link, both, or neither if nothing on this page leads here and what this leads to
+    /// is on another: that is another file.
+    void linked(const Group& group) {
+        const auto here = place_ids_.find(group.anchor);
+        const auto there = place_ids_.find(group.leads_to);
+        const bool leads = there != place_ids_.end();
+        if (group.children.empty() || (!leads && here == place_ids_.end())) {
+            children(group);
+            return;
+        }
+        const std::string tag = leads ? "a" : "g";
+        out_ += "<" + tag;
+        if (here != place_ids_.end()) {
+            out_ += " id=\"" + here->second + '"';
+        }
+        if (leads) {
+            out_ += " href=\"#" + there->second + '"';
+        }
+        out_ += ">\n";
+        children(group);
+        out_ += "</" + tag + ">\n";
+    }
+
     void place(const Drawn& drawn) {
         const Placed& placed = *drawn.placed;
         drawn_ = &drawn;
@@ -299,6 +356,7 @@ class Writer {
     std::map<std::string, std::string> row_ids_;
     std::string out_;
     std::string within_;
+    std::map<std::string, std::string> place_ids_;
     const Drawn* drawn_ = nullptr;
 };
 

@@ -4,6 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <set>
+
 #include "support.h"
 
 namespace platewright::cli {
@@ -71,7 +74,30 @@ TEST(HandoutSheet, HasAnOutlineAndLinks) {
     ASSERT_TRUE(drawn.document());
     ASSERT_GE(drawn.document()->outline.size(), 4U);
     EXPECT_EQ(drawn.document()->outline.front().title, "What to get");
-    EXPECT_EQ(drawn.document()->pages.front().links.size(), drawn.document()->outline.size());
+    const std::vector<Link>& links = drawn.document()->pages.front().links;
+    const auto contents =
+        std::ranges::count_if(links, [](const Link& link) { return link.to.empty(); });
+    EXPECT_EQ(static_cast<std::size_t>(contents), drawn.document()->outline.size());
+}
+
+// A number on the figure leads to its line, the line back to the number.
+TEST(HandoutSheet, NumbersAndLinesLeadToEachOther) {
+    const DrawnHandout drawn(kShort);
+    ASSERT_TRUE(drawn.document());
+    std::set<std::string> places;
+    std::set<std::string> led_to;
+    for (const Page& page : drawn.document()->pages) {
+        for (const NamedPlace& place : page.places) {
+            EXPECT_TRUE(places.insert(place.name).second) << place.name;
+        }
+        for (const Link& link : page.links) {
+            led_to.insert(link.to);
+        }
+    }
+    led_to.erase("");
+    EXPECT_TRUE(led_to.contains("part-1"));
+    EXPECT_TRUE(led_to.contains("number-1"));
+    EXPECT_EQ(places, led_to);
 }
 
 TEST(HandoutSheet, AddressesCanBeFollowed) {

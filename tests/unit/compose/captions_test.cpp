@@ -77,13 +77,14 @@ TEST(Captions, FootnotesSpeakItToo) {
     decision.certainty = Certainty::conjectural;
     decision.other_sources = {{"Kammerbuch", "nichts davon"}};
     const Captions german = captions_of(uniform);
-    ASSERT_EQ(german.notes.size(), 1U);
-    EXPECT_EQ(german.notes.front(),
-              "* Gradabzeichen: nicht wie befohlen, anstelle von Artikel 9; Vermutung: alter Rock; "
+    ASSERT_EQ(german.footnotes.size(), 1U);
+    EXPECT_EQ(german.footnotes.front().mark, "*");
+    EXPECT_EQ(german.footnotes.front().words,
+              "Gradabzeichen: nicht wie befohlen, anstelle von Artikel 9; Vermutung: alter Rock; "
               "anders Kammerbuch: nichts davon.");
     uniform.language = Language::french;
-    EXPECT_EQ(captions_of(uniform).notes.front(),
-              "* marques de grade\u202f: non conforme à l’ordonnance, au lieu de Artikel 9; "
+    EXPECT_EQ(captions_of(uniform).footnotes.front().words,
+              "marques de grade\u202f: non conforme à l’ordonnance, au lieu de Artikel 9; "
               "conjecture\u202f: alter Rock; autrement Kammerbuch\u202f: nichts davon.");
 }
 

@@ -4,7 +4,10 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
+
+#include "sample.h"
 
 namespace platewright::sheet {
 namespace {
@@ -67,6 +70,63 @@ TEST(SetInGrid, PoursWhereAGridWouldWasteHeight) {
 TEST(SetInGrid, TakesMoreColumnsThanEntries) {
     EXPECT_EQ(set_in_grid(entries({1, 1}), {3, 50, 2}).rows.size(), 2U);
     EXPECT_TRUE(set_in_grid({}, {3, 50, 2}).empty());
+}
+
+/// A key with two colours, of which one bears two marks, set in one column.
+struct Keyed {
+    Captions captions;
+    Page page;
+
+    Keyed() {
+        captions.title = "Private";
+        captions.key = {{"green", "", {1, 2, 3}, false, "coat", 0, {"coat.cloth"}},
+                        {"buff", "", {9, 8, 7}, false, "cuffs*, collar**", 0, {"cuffs.cloth"}}};
+        captions.particulars = {{"pockets", "upright*"}, {"cuffs", "round"}};
+        captions.callouts = {{"coat.cloth", "coat: green"}};
+        captions.footnotes = {{"*", "cuffs: inferred."}, {"**", "collar: a conjecture."}};
+        const Typesetter type;
+        Ruler ruler(type);
+        Layer layer("key");
+        key_block(captions, {remarks_of(captions), "", Language::english}, {}, {1, 3}, 60, ruler)
+            .draw({10, 10}, layer);
+        std::move(layer).put_on(page);
+    }
+
+    [[nodiscard]] bool leads(const std::string& to) const {
+        return std::ranges::find(page.links, to, &Link::to) != page.links.end();
+    }
+
+    [[nodiscard]] bool has(const std::string& place) const {
+        return std::ranges::find(page.places, place, &NamedPlace::name) != page.places.end();
+    }
+};
+
+TEST(KeyBlock, RowsLeadToCalloutsAndMarksToTheirFootnotes) {
+    const Keyed keyed;
+    for (const char* name : {"key-1", "key-2", "particular-1", "note-1", "note-2"}) {
+        EXPECT_TRUE(keyed.has(name)) << name;
+    }
+    for (const char* to : {"callout-1", "callout-2", "note-1", "note-2", "key-2"}) {
+        EXPECT_TRUE(keyed.leads(to)) << to;
+    }
+    // What bears no mark leads to no footnote, and needs no name.
+    EXPECT_FALSE(keyed.has("particular-2"));
+}
+
+TEST(KeyBlock, LinksAreAsLargeAsTheirWords) {
+    for (const Link& link : Keyed().page.links) {
+        EXPECT_GE(link.area.left, 10);
+        EXPECT_GT(link.area.width(), 3) << link.to;
+        EXPECT_LE(link.area.right, 71) << link.to;
+        EXPECT_GT(link.area.height(), 2) << link.to;
+    }
+}
+
+TEST(KeyBlock, TheLongerMarkIsMeant) {
+    const std::vector<Footnote> notes{{"*", ""}, {"**", ""}};
+    EXPECT_EQ(footnote_in("collar**", notes), 1U);
+    EXPECT_EQ(footnote_in("collar*", notes), 0U);
+    EXPECT_EQ(footnote_in("collar", notes), std::nullopt);
 }
 
 }  // namespace

@@ -78,6 +78,21 @@ TEST(WritePdf, WritesLinks) {
     EXPECT_FALSE(has(write_pdf(test::sample(), Typesetter(), std::nullopt), "/Annots"));
 }
 
+// A link to a name without a place would be dead, and a place that nothing leads to is ballast.
+TEST(WritePdf, LinksLeadToPlacesByTheirNames) {
+    Document document = test::sample();
+    const double height = document.pages[0].height;
+    document.pages[0].links = {{{0, 0, 10, 10}, {}, 0, 0, "key-2"},
+                               {{0, 0, 10, 10}, {}, 0, 0, "nowhere"}};
+    document.pages[0].places = {{"key-2", {5, height / 2}}, {"lonely", {5, 5}}};
+    const std::string bytes = write_pdf(document, Typesetter(), std::nullopt);
+    EXPECT_TRUE(has(bytes, "/Dest (key-2)"));
+    EXPECT_TRUE(has(bytes, "/Names [ (key-2) ["));
+    EXPECT_TRUE(has(bytes, "/XYZ null 127.6 null] ]"));
+    EXPECT_FALSE(has(bytes, "nowhere"));
+    EXPECT_FALSE(has(bytes, "lonely"));
+}
+
 TEST(WritePdf, HoldsMetadataInPlainText) {
     Document document = test::sample();
     document.title = "Lapels & cuffs <1784>";

@@ -56,6 +56,31 @@ TEST(WriteSvg, IsTheExpectedText) {
     EXPECT_EQ(found, expected.str()) << "see sample.found.svg in the working folder";
 }
 
+// Words lead to a place further down and back; what has no partner on the page is no link.
+TEST(WriteSvg, LinksLeadToIdsOnThePage) {
+    Drawing drawing;
+    const PathId square = drawing.add(rectangle({0, 0, 9, 9}));
+    const auto place = [&](const char* name, const char* to) {
+        Group group;
+        group.anchor = name;
+        group.leads_to = to;
+        group.children.emplace_back(filled(square, {1, 2, 3}));
+        drawing.root.children.emplace_back(std::move(group));
+    };
+    place("callout-1", "key-1");
+    place("key-1", "callout-1");
+    place("", "key-1");
+    place("lonely", "elsewhere");
+    drawing.root.name = "key-1";
+    const std::string svg = write_svg(page_of(std::move(drawing)), 0, Typesetter());
+    EXPECT_EQ(count(svg, "<a id=\"callout-1\" href=\"#key-1\">"), 1U);
+    EXPECT_EQ(count(svg, "<a id=\"key-1\" href=\"#callout-1\">"), 1U);
+    EXPECT_EQ(count(svg, "<a href=\"#key-1\">"), 1U);
+    EXPECT_EQ(count(svg, "</a>"), 3U);
+    EXPECT_EQ(count(svg, "lonely"), 0U);
+    EXPECT_EQ(count(svg, "id=\"key-1\""), 1U);
+}
+
 TEST(WriteSvg, HasPaperSizeTitleAndDescription) {
     pugi::xml_document xml;
     ASSERT_TRUE(xml.load_string(write_svg(test::sample(), 0, Typesetter()).c_str()));
