@@ -407,6 +407,7 @@ class Drafter {
     void add_palettes() {
         const std::vector<SpecifiedPalette> palettes = workshop_.all_palettes(to_);
         std::vector<std::string> known;
+        known.reserve(palettes.size());
         for (const SpecifiedPalette& palette : palettes) {
             known.push_back(palette.name);
         }

@@ -21,7 +21,7 @@ inline constexpr std::array kWorkshop = std::to_array<Key>({
     kLanguage,
     {.key = "man",
      .meaning = "the path of the man's plate from this file",
-     .example = "tannbruck-private.yaml",
+     .example = "tannbruck-corporal.yaml",
      .required = true},
     {.key = "garments",
      .holds = Holds::lines,

@@ -117,7 +117,7 @@ TEST(HandoutSheet, SpeaksTheLanguageItSays) {
 }
 
 TEST(HandoutSheet, AManWhoStandsAloneNeedsNoRegulation) {
-    const DrawnHandout drawn("handout: Book\nman: tannbruck-private.yaml\n");
+    const DrawnHandout drawn("handout: Book\nman: tannbruck-corporal.yaml\n");
     EXPECT_TRUE(drawn.problems().empty());
     EXPECT_TRUE(drawn.has("What to get"));
     EXPECT_FALSE(drawn.has("What to wear when"));
