@@ -50,19 +50,23 @@ sheet::Task task_of(const std::vector<Figure>& figures,
     return task;
 }
 
-/// Where each figure's origin goes: frames side by side, all origins at one height.
+/// Where each figure's origin goes: all origins at one height, and as much air between what is
+/// drawn of two neighbours as between any others; half of it at the ends.
 std::vector<Stand> stand_up(const std::vector<Figure>& figures, const Plan& plan) {
     double top = 0;
+    double air = 0;
+    std::vector<Stand> stands;
     for (const Figure& figure : figures) {
         top = std::min(top, figure.frame.top);
+        stands.push_back({{}, sheet::Silhouette(figure.drawing, figure.frame)});
+        air += figure.frame.width() - stands.back().silhouette.box().width();
     }
-    std::vector<Stand> stands;
-    double left = plan.figures.left;
-    for (const Figure& figure : figures) {
-        const Point at{left - figure.frame.left * plan.factor,
-                       plan.figures.top - top * plan.factor};
-        stands.push_back({at, sheet::Silhouette(figure.drawing, figure.frame)});
-        left += figure.frame.width() * plan.factor;
+    air *= plan.factor / static_cast<double>(figures.size());
+    double left = plan.figures.left + air / 2;
+    for (Stand& stand : stands) {
+        const Rect& box = stand.silhouette.box();
+        stand.at = {left - box.left * plan.factor, plan.figures.top - top * plan.factor};
+        left += box.width() * plan.factor + air;
     }
     return stands;
 }
