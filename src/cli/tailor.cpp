@@ -10,6 +10,7 @@
 
 #include "base/text.h"
 #include "cli/tailor_tables.h"
+#include "compose/template.h"
 #include "layout/placement.h"
 #include "vocabulary/body.h"
 
@@ -37,20 +38,25 @@ struct PlacementFrame {
     const char* frame;
     const char* view;
     const char* title;
-    /// Parts that are shown whole.
+    /// Parts that are shown whole, and those round them that are drawn too, parted by spaces.
     const char* whole;
+    const char* round;
 };
 
+/// The bodies of coats, before and behind.
+constexpr const char* kBodies = "coat- coatee- surtout- jacket-";
+constexpr const char* kShoulders = "coat- coatee- surtout- jacket- sleeve- epaulette- wing- roll-";
+
 constexpr std::array kPlacements = std::to_array<PlacementFrame>({
-    {"breast", "flat-coat-front", "lapel, the wearer’s left", "lapel-"},
-    {"cuff", "flat-coat-front", "cuff and marks, left sleeve", "cuff-left"},
-    {"right sleeve", "flat-coat-front", "marks, right sleeve", "cuff-right"},
-    {"pocket", "flat-coat-front", "pocket", "pocket-left"},
-    {"skirts", "flat-coat-front", "skirt, fore part", "turnback-"},
-    {"pocket", "flat-coat-back", "pocket", "pocket-left"},
-    {"skirts", "flat-coat-back", "skirt, hind part", "turnback-"},
-    {"shoulder", "flat-coat-front", "shoulder", "strap-"},
-    {"shoulder", "flat-coat-back", "collar, behind", "collar-"},
+    {"breast", "flat-coat-front", "lapel, the wearer’s left", "lapel-", kBodies},
+    {"cuff", "flat-coat-front", "cuff and marks, left sleeve", "cuff-left", "sleeve-"},
+    {"right sleeve", "flat-coat-front", "marks, right sleeve", "cuff-right", "sleeve-"},
+    {"pocket", "flat-coat-front", "pocket", "pocket-left", kBodies},
+    {"skirts", "flat-coat-front", "skirt, fore part", "turnback-", kBodies},
+    {"pocket", "flat-coat-back", "pocket", "pocket-left", kBodies},
+    {"skirts", "flat-coat-back", "skirt, hind part", "turnback-", kBodies},
+    {"shoulder", "flat-coat-front", "shoulder", "strap-", kShoulders},
+    {"shoulder", "flat-coat-back", "collar, behind", "collar-", kBodies},
 });
 
 bool asked(const std::vector<WrittenText>& names, std::string_view name) {
@@ -124,10 +130,15 @@ void report_doubts(const SpecifiedWorkshop& sheet, const Body& body, Diagnostics
 /// One run through everything, for one man.
 class Tailoring {
   public:
-    Tailoring(const TailorJob& job, const Uniform& uniform, const Paper& paper, Diagnostics& to)
+    Tailoring(const TailorJob& job,
+              const Uniform& uniform,
+              const Paper& paper,
+              const Typesetter& type,
+              Diagnostics& to)
         : job_(job),
           uniform_(uniform),
           paper_(paper),
+          ruler_(type),
           to_(to),
           body_(body_of(job.sheet, job.size)),
           stated_(stated_by(uniform)),
@@ -155,6 +166,7 @@ class Tailoring {
     const TailorJob& job_;
     const Uniform& uniform_;
     const Paper& paper_;
+    sheet::Ruler ruler_;
     Diagnostics& to_;
     Body body_;
     StatedMeasures stated_;
@@ -210,7 +222,6 @@ class Tailoring {
             sheets.notes.push_back(note.text);
         }
         sheets.language = uniform_.language;
-        sheets.unit = unit_;
         for (const std::string_view each : kWorkshopSheets) {
             if (job_.sheet.sheets.empty()) {
                 sheets.order.emplace_back(each);
@@ -240,14 +251,20 @@ class Tailoring {
                     whole.push_back(dimension);
                 }
             }
-            sheets.flats.push_back({std::string(each.garment),
-                                    compose(uniform_,
-                                            *view->second,
-                                            job_.job.ornaments,
-                                            scale,
-                                            box_of(flats_.at(each.view))),
-                                    std::move(whole)});
+            const Flat& flat = flats_.at(each.view);
+            sheets.flats.push_back(
+                {std::string(each.garment),
+                 compose(uniform_, *view->second, job_.job.ornaments, scale, box_of(flat)),
+                 std::move(whole),
+                 {},
+                 flat});
+            sheets.flats.back().lines =
+                flat_dimensions(sheets.flats.back(), paper_, measured(flat));
         }
+    }
+
+    sheet::MeasuredFlat measured(const Flat& flat) {
+        return {flat, uniform_.language, unit_, ruler_};
     }
 
     void draw_placements(WorkshopSheets& sheets) {
@@ -264,26 +281,50 @@ class Tailoring {
             if (shown.empty()) {
                 continue;
             }
-            include_parts(flats_.at(each.view), each, parts);
-            const PlacementWindow window = placement_window(parts, shown, paper_);
-            sheets.placements.push_back({each.title,
-                                         compose(uniform_,
-                                                 *templates_[each.view],
-                                                 job_.job.ornaments,
-                                                 window.scale,
-                                                 window.frame),
-                                         std::move(shown)});
+            const Template drawn = only_shown(*templates_[each.view], each);
+            const Flat flat = flat_of(uniform_, drawn);
+            include_parts(flat, each, parts);
+            PlacementWindow window = placement_window(parts, shown, measured(flat), paper_);
+            sheets.placements.push_back(
+                {each.title,
+                 compose(uniform_, drawn, job_.job.ornaments, window.scale, window.frame),
+                 std::move(shown),
+                 std::move(window.lines),
+                 flat});
         }
+    }
+
+    static bool begins_with_any(std::string_view name, std::string_view beginnings) {
+        for (std::size_t from = 0; from < beginnings.size();) {
+            const std::size_t end = std::min(beginnings.find(' ', from), beginnings.size());
+            if (name.starts_with(beginnings.substr(from, end - from))) {
+                return true;
+            }
+            from = end + 1;
+        }
+        return false;
+    }
+
+    static bool on_other_side(std::string_view part, const PlacementFrame& shown) {
+        const bool right = std::string_view(shown.frame) == "right sleeve";
+        return part.find(right ? "left" : "right") != std::string_view::npos;
+    }
+
+    /// Neighbours that the window would cut off are left out: they would be mistaken for parts.
+    static Template only_shown(Template drawn, const PlacementFrame& shown) {
+        std::erase_if(drawn.parts, [&shown](const Part& part) {
+            return on_other_side(part.name, shown) || (!part.name.starts_with(shown.whole) &&
+                                                       !begins_with_any(part.name, shown.round));
+        });
+        return drawn;
     }
 
     /// What is measured is seen whole, on the side that is measured.
     static void include_parts(const Flat& flat, const PlacementFrame& shown, Rect& frame) {
         for (const FlatPart& part : flat.parts) {
-            const bool other_side = std::string_view(shown.frame) != "right sleeve" &&
-                                    part.name.find("right") != std::string::npos;
             for (const Chain& chain : part.outline) {
                 for (const Point p : chain) {
-                    if (part.name.starts_with(shown.whole) && !other_side) {
+                    if (part.name.starts_with(shown.whole)) {
                         frame.include(p);
                     }
                 }
@@ -327,7 +368,7 @@ class WorkshopSheet : public Sheet {
                                                Diagnostics& to,
                                                Timings& timings) const override {
         const auto work = timings.measure(
-            "compose", [&] { return tailor_work(workshop_, job_, printing.paper, to); });
+            "compose", [&] { return tailor_work(workshop_, job_, printing.paper, type, to); });
         if (!work) {
             return std::nullopt;
         }
@@ -367,9 +408,10 @@ std::optional<TailorJob> prepare_tailor(Workshop& workshop,
 std::optional<TailorWork> tailor_work(const Workshop& workshop,
                                       const TailorJob& job,
                                       const Paper& paper,
+                                      const Typesetter& type,
                                       Diagnostics& to) {
     const auto uniform = workshop.uniform_of(job.job, to);
-    return uniform ? std::optional(Tailoring(job, *uniform, paper, to).work()) : std::nullopt;
+    return uniform ? std::optional(Tailoring(job, *uniform, paper, type, to).work()) : std::nullopt;
 }
 
 std::unique_ptr<Sheet> prepare_workshop_sheet(Workshop& workshop,

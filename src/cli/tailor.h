@@ -40,6 +40,7 @@ struct TailorWork {
 std::optional<TailorWork> tailor_work(const Workshop& workshop,
                                       const TailorJob& job,
                                       const Paper& paper,
+                                      const Typesetter& type,
                                       Diagnostics& to);
 
 /// The sheet of a workshop file; null after an error.

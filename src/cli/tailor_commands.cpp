@@ -42,7 +42,8 @@ ExitCode with_work(const std::string& path,
         Workshop workshop(files, data, sources);
         Timings unused;
         const auto job = prepare_tailor(workshop, *file, problems, unused);
-        const auto work = job ? tailor_work(workshop, *job, Paper{}, problems) : std::nullopt;
+        const Typesetter type;
+        const auto work = job ? tailor_work(workshop, *job, Paper{}, type, problems) : std::nullopt;
         if (work) {
             exit = then(*work, problems);
         } else if (workshop.missed_a_file()) {

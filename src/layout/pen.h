@@ -18,6 +18,8 @@ inline constexpr double kNarrow = 0.18;
 inline constexpr double kWide = 0.35;
 /// Type of dimensions.
 inline constexpr double kFigures = 2.55;
+/// An arrowhead of ISO 129-1: its length.
+inline constexpr double kArrow = 2.4;
 
 /// Line types of ISO 128-2 that are used here.
 enum class LineKind { continuous, dashed, chain };
@@ -48,12 +50,6 @@ class Pen {
     /// Words in small capitals.
     void heading(const std::string& words, Point at, double size, Align align = Align::start);
 
-    /// A dimension between two points: its line `aside` mm to the right of the way, extension lines
-    /// with a gap, the words above the line and readable from below or from the right. What is too
-    /// short for its arrows has them outside, and what is too short for its words has them beyond
-    /// the end.
-    void dimension(Point from, Point to, double aside, const std::string& words);
-
     /// Keeps only what lies in the rectangle.
     void clip(const Rect& to);
 
@@ -66,8 +62,6 @@ class Pen {
     [[nodiscard]] Drawing& drawing() { return drawing_; }
 
   private:
-    void dimension_words(Point from, Point to, const std::string& words);
-
     Ruler& ruler_;
     Drawing drawing_;
 };

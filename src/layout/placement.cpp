@@ -2,68 +2,73 @@
 // How large a window is, so that its dimensions lie within it, and at which scale it is drawn.
 #include "layout/placement.h"
 
-#include <cmath>
+#include <algorithm>
+#include <array>
 
 #include "layout/slab.h"
 
 namespace platewright {
 namespace {
 
-/// The largest scale of ISO 5455 at which two drawings of that size stand beside one another.
-int placement_scale(const Rect& frame, const Paper& paper) {
-    const Rect area = sheet::TextStyle(paper).area;
-    constexpr double apart = 4;
-    const double half = (area.width() - apart) / 2;
-    for (const int scale : {1, 2, 5}) {
-        if (frame.width() / scale <= half && frame.height() / scale <= area.height() * 0.45) {
-            return scale;
-        }
-    }
-    return 10;
+/// Between two drawings, and round what one shows, mm on paper.
+constexpr double kApart = 4;
+constexpr double kAir = 2.5;
+/// Dimensions may stand so far from the parts.
+constexpr double kRoundParts = 34;
+
+/// A rectangle about the middle of another, no larger than that.
+Rect held_in(const Rect& wanted, Point middle, double width, double height) {
+    return {std::max(wanted.left, middle.x - width / 2),
+            std::max(wanted.top, middle.y - height / 2),
+            std::min(wanted.right, middle.x + width / 2),
+            std::min(wanted.bottom, middle.y + height / 2)};
 }
 
-/// Takes in the lines of a dimension and its words, as `Pen::dimension` draws them at that scale.
-void include_dimension(const Dimension& each, int scale, Rect& frame) {
-    constexpr double words = 19;
-    constexpr double arrows_outside = 6;
-    constexpr double above_line = 4;
-    Point a = each.from;
-    Point b = each.to;
-    if (each.way == DimensionWay::across) {
-        b.y = a.y;
-    } else if (each.way == DimensionWay::down) {
-        b.x = a.x;
-    }
-    const Point along = unit(b - a);
-    const Point out{-along.y, along.x};
-    const double lane = (each.aside + (each.aside < 0 ? -above_line : above_line)) * scale;
-    const bool narrow = length(b - a) / scale < words;
-    const double beyond = narrow ? (words + arrows_outside) * scale : 0;
-    const bool to_first = std::abs(along.y) > std::abs(along.x) ? a.y < b.y : along.x < 0;
-    for (const Point p : {a, b}) {
-        frame.include(p);
-        frame.include(p + out * lane);
-    }
-    const Point end = to_first ? a - along * beyond : b + along * beyond;
-    frame.include(end + out * (each.aside * scale));
+Rect scaled(const Rect& rect, double factor) {
+    return {rect.left * factor, rect.top * factor, rect.right * factor, rect.bottom * factor};
 }
 
 }  // namespace
 
 PlacementWindow placement_window(const Rect& parts,
                                  const std::vector<Dimension>& shown,
+                                 const sheet::MeasuredFlat& flat,
                                  const Paper& paper) {
-    constexpr double air = 5;
-    PlacementWindow window{parts, 0};
-    for (int tried = placement_scale(parts, paper); tried > window.scale;
-         tried = placement_scale(window.frame, paper)) {
-        window = {parts, tried};
-        for (const Dimension& each : shown) {
-            include_dimension(each, tried, window.frame);
+    const Rect area = sheet::TextStyle(paper).area;
+    const double width = (area.width() - kApart) / 2 - 2 * kAir;
+    const double height = area.height() * 0.45 - 2 * kAir;
+    PlacementWindow window;
+    for (const int scale : {1, 2, 5, 10, 20}) {
+        const Rect on_paper = scaled(parts, 1.0 / scale);
+        if (on_paper.width() > width || on_paper.height() > height) {
+            continue;
         }
-        window.frame = window.frame.grown(air * tried / 2);
+        const Rect room = held_in(on_paper.grown(kRoundParts), on_paper.centre(), width, height);
+        window.scale = scale;
+        window.lines = sheet::lay_dimensions(shown, {flat, static_cast<double>(scale), room});
+        Rect frame = on_paper;
+        for (const sheet::DimensionLine& line : window.lines) {
+            frame.include(box_of(line));
+        }
+        window.frame = scaled(frame.grown(kAir), scale);
+        const bool good = std::ranges::all_of(window.lines, [](const sheet::DimensionLine& line) {
+            return line.cost < sheet::kBadPlace;
+        });
+        if (good) {
+            break;
+        }
     }
     return window;
+}
+
+std::vector<sheet::DimensionLine> flat_dimensions(const MeasuredView& view,
+                                                  const Paper& paper,
+                                                  const sheet::MeasuredFlat& flat) {
+    const Rect area = sheet::TextStyle(paper).area;
+    const Rect on_paper = scaled(view.picture.frame, 1 / view.picture.scale);
+    const Rect room =
+        held_in(on_paper.grown(kRoundParts), on_paper.centre(), area.width(), area.height());
+    return sheet::lay_dimensions(view.dimensions, {flat, view.picture.scale, room});
 }
 
 }  // namespace platewright

@@ -4,21 +4,31 @@
 
 #include <vector>
 
+#include "layout/dimensioning.h"
 #include "layout/layout.h"
+#include "layout/workshop.h"
 #include "pattern/dimensions.h"
 
 namespace platewright {
 
-/// What a placement drawing shows, mm on the garment, and the denominator of its scale: 1, 2, 5 or
-/// 10.
+/// What a placement drawing shows, mm on the garment, the denominator of its scale (1, 2, 5 or 10),
+/// and its dimensions.
 struct PlacementWindow {
     Rect frame;
     int scale = 1;
+    std::vector<sheet::DimensionLine> lines;
 };
 
-/// Those parts, and round them room for the lines and words of the dimensions.
+/// At the largest scale at which two drawings stand beside one another: those parts, and round them
+/// room for the lines and words of the dimensions. `flat`: what is drawn.
 PlacementWindow placement_window(const Rect& parts,
                                  const std::vector<Dimension>& shown,
+                                 const sheet::MeasuredFlat& flat,
                                  const Paper& paper);
+
+/// Dimensions of a whole view, anywhere beside it on the page.
+std::vector<sheet::DimensionLine> flat_dimensions(const MeasuredView& view,
+                                                  const Paper& paper,
+                                                  const sheet::MeasuredFlat& flat);
 
 }  // namespace platewright

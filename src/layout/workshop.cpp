@@ -3,8 +3,6 @@
 #include "layout/workshop.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 #include <functional>
 #include <utility>
 
@@ -23,9 +21,6 @@ namespace {
 
 using sheet::Pen;
 
-/// Between a garment and its first dimension line, and from one to the next.
-constexpr double kFirstLane = 4;
-constexpr double kLane = 7;
 /// Between cells of a row.
 constexpr double kCellsApart = 4;
 /// A line of words under a drawing.
@@ -33,29 +28,6 @@ constexpr double kLabel = 5.6;
 /// Type under pieces, and from line to line.
 constexpr double kPieceType = 2.5;
 constexpr double kPieceLine = 3.1;
-
-/// Everything that stands round a view, mm on paper.
-struct Lanes {
-    std::array<std::vector<const Dimension*>, 5> by_side;
-
-    explicit Lanes(const std::vector<Dimension>& dimensions) {
-        for (const Dimension& each : dimensions) {
-            by_side[static_cast<std::size_t>(each.side)].push_back(&each);
-        }
-        for (auto& side : by_side) {
-            std::ranges::stable_sort(
-                side, [](const Dimension* a, const Dimension* b) { return a->mm() < b->mm(); });
-        }
-    }
-
-    [[nodiscard]] const std::vector<const Dimension*>& at(DimensionSide side) const {
-        return by_side[static_cast<std::size_t>(side)];
-    }
-
-    [[nodiscard]] double room(DimensionSide side) const {
-        return at(side).empty() ? 0.5 : 2.5 + kLane * static_cast<double>(at(side).size());
-    }
-};
 
 /// Puts one thing after another on pages.
 class Sheets {
@@ -137,11 +109,31 @@ class Sheets {
     using Items = std::vector<Placed>;
 
     /// A cell of that size, drawn with its corner at the place it is given; the row is that high.
+    /// Neighbours of one `group` are not parted for the sake of what stands before them.
     struct Cell {
         double width = 0;
         double height = 0;
+        std::string group;
         std::function<void(Items& on, Point corner, double row)> draw;
     };
+
+    /// As many cells as there is room for, and of a group that is not the first all or none.
+    std::size_t end_of_row(const std::vector<Cell>& cells, std::size_t first) const {
+        double width = cells[first].width;
+        std::size_t end = first + 1;
+        std::size_t whole = end;
+        for (; end < cells.size(); ++end) {
+            width += kCellsApart + cells[end].width;
+            if (width > flow_.width() + 0.01) {
+                break;
+            }
+            const bool last_of_group =
+                end + 1 == cells.size() || cells[end + 1].group != cells[end].group ||
+                cells[end].group.empty() || cells[end].group == cells[first].group;
+            whole = last_of_group ? end + 1 : whole;
+        }
+        return whole;
+    }
 
     /// Cells in rows, each row in the middle of the page. `outline`: the first row's entry.
     void put_cells(const std::vector<Cell>& cells, const std::string& outline) {
@@ -153,12 +145,10 @@ class Sheets {
                 slab.outline = outline;
                 slab.anchor = outline;
             }
-            std::size_t end = first;
-            while (end < cells.size() &&
-                   (end == first || width + kCellsApart + cells[end].width <= room + 0.01)) {
-                width += cells[end].width + (end == first ? 0 : kCellsApart);
-                slab.height = std::max(slab.height, cells[end].height);
-                ++end;
+            const std::size_t end = end_of_row(cells, first);
+            for (std::size_t i = first; i < end; ++i) {
+                width += cells[i].width + (i == first ? 0 : kCellsApart);
+                slab.height = std::max(slab.height, cells[i].height);
             }
             // Space left over goes between the cells and beside them alike.
             const auto number = static_cast<double>(end - first);
@@ -173,24 +163,32 @@ class Sheets {
         }
     }
 
+    /// What a view and its dimensions take, mm on paper from the garment's origin.
+    static Rect reach_of(const Figure& picture, const std::vector<sheet::DimensionLine>& lines) {
+        const double factor = 1 / picture.scale;
+        const Rect& frame = picture.frame;
+        Rect reach{
+            frame.left * factor, frame.top * factor, frame.right * factor, frame.bottom * factor};
+        for (const sheet::DimensionLine& line : lines) {
+            reach.include(box_of(line));
+        }
+        return reach;
+    }
+
     void put_flats() {
         std::vector<Cell> cells;
         for (const MeasuredView& view : sheets_.flats) {
-            const Lanes lanes(view.dimensions);
-            const double factor = 1 / view.picture.scale;
-            const double left = lanes.room(DimensionSide::left);
-            const double above = lanes.room(DimensionSide::above);
-            const double width =
-                left + view.picture.frame.width() * factor + lanes.room(DimensionSide::right);
-            const double height = above + view.picture.frame.height() * factor +
-                                  lanes.room(DimensionSide::below) + kLabel;
+            const Rect reach = reach_of(view.picture, view.lines);
             cells.push_back(
-                {width, height, [=, this, &view](Items& on, Point cell, double row) {
-                     const Lanes round(view.dimensions);
-                     const Point corner = cell + Point{left, above};
-                     draw_view(view.picture, corner, factor, false, on);
-                     draw_dimensions(view.picture.frame, round, corner, factor, on);
-                     const double middle = corner.x + view.picture.frame.width() * factor / 2;
+                {reach.width(),
+                 reach.height() + kLabel,
+                 view.garment,
+                 [=, this, &view](Items& on, Point cell, double row) {
+                     const Point origin = cell - Point{reach.left, reach.top};
+                     draw_view(view.picture, origin, false, on);
+                     dimension(view.lines, origin, on);
+                     const double middle =
+                         origin.x + view.picture.frame.centre().x / view.picture.scale;
                      label(view.picture.title, view.picture.scale, {middle, row - 1.4}, on);
                  }});
         }
@@ -198,79 +196,28 @@ class Sheets {
         put_cells(cells, say(messages::kFlats));
     }
 
-    void draw_view(const Figure& picture, Point corner, double factor, bool framed, Items& on) {
-        Placed placed{corner - Point{picture.frame.left, picture.frame.top} * factor,
-                      factor,
-                      picture.drawing};
+    void dimension(const std::vector<sheet::DimensionLine>& lines, Point origin, Items& on) {
+        Pen pen("dimensions", ruler_);
+        draw_dimensions(lines, origin, pen);
+        std::move(pen).put_on(on);
+    }
+
+    void draw_view(const Figure& picture, Point origin, bool framed, Items& on) {
+        const double factor = 1 / picture.scale;
+        Placed placed{origin, factor, picture.drawing};
         placed.drawing.root.name = "flat";
         on.push_back(std::move(placed));
         if (framed) {
             Pen pen("edge", ruler_);
-            const Point size{picture.frame.width() * factor, picture.frame.height() * factor};
+            const Rect& frame = picture.frame;
+            const Point corner = origin + Point{frame.left, frame.top} * factor;
+            const Point size{frame.width() * factor, frame.height() * factor};
             pen.chain({corner, corner + Point{size.x, 0}, corner + size, corner + Point{0, size.y}},
                       true,
                       0.13,
                       sheet::LineKind::continuous);
             std::move(pen).put_on(on);
         }
-    }
-
-    void draw_dimensions(
-        const Rect& frame, const Lanes& lanes, Point corner, double factor, Items& on) {
-        Pen pen("dimensions", ruler_);
-        const auto on_paper = [&](Point p) {
-            return corner + (p - Point{frame.left, frame.top}) * factor;
-        };
-        const Point end = on_paper({frame.right, frame.bottom});
-        for (const DimensionSide side : {DimensionSide::left,
-                                         DimensionSide::right,
-                                         DimensionSide::above,
-                                         DimensionSide::below}) {
-            double lane = kFirstLane;
-            for (const Dimension* each : lanes.at(side)) {
-                const Point a = on_paper(each->from);
-                const Point b = on_paper(each->to);
-                const double at = side == DimensionSide::left    ? corner.x - lane
-                                  : side == DimensionSide::right ? end.x + lane
-                                  : side == DimensionSide::above ? corner.y - lane
-                                                                 : end.y + lane;
-                outside(pen, *each, a, b, at);
-                lane += kLane;
-            }
-        }
-        for (const Dimension* each : lanes.at(DimensionSide::beside)) {
-            beside(pen, *each, on_paper(each->from), on_paper(each->to));
-        }
-        std::move(pen).put_on(on);
-    }
-
-    /// With extension lines from both points to the line at `at`.
-    void outside(Pen& pen, const Dimension& each, Point a, Point b, double at) const {
-        const bool upright = each.way == DimensionWay::down;
-        const Point from = upright ? Point{at, a.y} : Point{a.x, at};
-        const Point to = upright ? Point{at, b.y} : Point{b.x, at};
-        for (const auto& [foot, end] : {std::pair{a, from}, std::pair{b, to}}) {
-            const Point way = unit(end - foot);
-            if (length(end - foot) > 1) {
-                pen.line(foot + way * 0.8, end + way * 1.3);
-            }
-        }
-        pen.dimension(from, to, 0, words_of(each));
-    }
-
-    void beside(Pen& pen, const Dimension& each, Point a, Point b) const {
-        if (each.way == DimensionWay::across) {
-            b.y = a.y;
-        } else if (each.way == DimensionWay::down) {
-            b.x = a.x;
-        }
-        pen.dimension(a, b, each.aside, words_of(each));
-    }
-
-    /// Millimetres, and the order's own words or its own unit.
-    [[nodiscard]] std::string words_of(const Dimension& each) const {
-        return number_words(sheets_.language, each.mm(), each.stated ? 1 : 0) + " (" +
-               (each.stated ? each.stated->printed : in_eighths(each.mm(), sheets_.unit)) + ")";
     }
 
     void label(const std::string& title, double scale, Point at, Items& on) {
@@ -293,11 +240,12 @@ class Sheets {
             const double width = view.picture.frame.width() * factor;
             const double height = view.picture.frame.height() * factor + kLabel + 1;
             cells.push_back(
-                {width, height, [=, this, &view](Items& on, Point cell, double row) {
-                     const Point corner = cell + Point{0, row - height};
-                     draw_view(view.picture, corner, factor, true, on);
-                     draw_dimensions(
-                         view.picture.frame, Lanes(view.dimensions), corner, factor, on);
+                {width, height, {}, [=, this, &view](Items& on, Point cell, double row) {
+                     const Rect& frame = view.picture.frame;
+                     const Point origin =
+                         cell + Point{0, row - height} - Point{frame.left, frame.top} * factor;
+                     draw_view(view.picture, origin, true, on);
+                     dimension(view.lines, origin, on);
                      label(view.title, view.picture.scale, {cell.x + width / 2, row - 1.8}, on);
                  }});
         }
@@ -366,6 +314,7 @@ class Sheets {
             const double drawn = box.height() / scale;
             cells.push_back({widest,
                              drawn + 5 + kPieceLine * static_cast<double>(words.size()),
+                             {},
                              [=, this, &piece](Items& on, Point cell, double) {
                                  put_piece(piece, box, cell, widest, on);
                              }});

@@ -9,6 +9,7 @@
 #include "base/diagnostic.h"
 #include "base/language.h"
 #include "compose/figure.h"
+#include "layout/dimensioning.h"
 #include "layout/layout.h"
 #include "pattern/dimensions.h"
 #include "pattern/materials.h"
@@ -21,6 +22,10 @@ struct MeasuredView {
     std::string garment;
     Figure picture;
     std::vector<Dimension> dimensions;
+    /// As they are drawn, mm on paper.
+    std::vector<sheet::DimensionLine> lines;
+    /// What is drawn.
+    Flat flat;
 };
 
 /// A part of a view, larger: `cuff`, `breast`.
@@ -28,6 +33,10 @@ struct PlacementView {
     std::string title;
     Figure picture;
     std::vector<Dimension> dimensions;
+    /// As they are drawn, mm on paper.
+    std::vector<sheet::DimensionLine> lines;
+    /// What is drawn.
+    Flat flat;
 };
 
 /// A row of a table; one field alone is a heading across it.
@@ -52,8 +61,6 @@ struct WorkshopSheets {
     std::string source;
     std::vector<std::string> notes;
     Language language = Language::english;
-    /// In which lengths are printed beside the millimetres.
-    OwnUnit unit;
     /// In the order they are to be printed: `flats`, `placement`, `pieces`, `materials`, `full
     /// size`.
     std::vector<std::string> order;

@@ -14,7 +14,6 @@ namespace platewright {
 namespace {
 
 using Way = DimensionWay;
-using Side = DimensionSide;
 
 Point middle(const Chain& chain) {
     return (chain.front() + chain.back()) * 0.5;
@@ -56,9 +55,8 @@ class Measuring {
     Rect box_;
     std::vector<Dimension> found_;
 
-    Dimension& add(
-        const char* what, Way way, Side side, Point from, Point to, const char* frame = "") {
-        found_.push_back({what, way, side, from, to, 5, frame, std::nullopt});
+    Dimension& add(const char* what, Way way, Point from, Point to, const char* frame = "") {
+        found_.push_back({what, way, from, to, frame, std::nullopt});
         return found_.back();
     }
 
@@ -77,8 +75,16 @@ class Measuring {
         return lowest;
     }
 
+    static Point top_of(const FlatPart& part) {
+        const Chain& outline = part.outline.front();
+        return *std::min_element(
+            outline.begin(), outline.end(), [](Point a, Point b) { return a.y < b.y; });
+    }
+
+    static Point mirrored(Point p) { return {-std::abs(p.x), p.y}; }
+
     /// From side to side at that height.
-    void across_at(const char* what, const char* part_name, double y, Side side) {
+    void across_at(const char* what, const char* part_name, double y) {
         const FlatPart* part = flat_.part(part_name);
         if (part == nullptr) {
             return;
@@ -91,7 +97,7 @@ class Measuring {
             right = at.found ? std::max(right, at.greatest) : right;
         }
         if (left < right) {
-            add(what, Way::across, side, {left, y}, {right, y});
+            add(what, Way::across, {left, y}, {right, y});
         }
     }
 
@@ -99,18 +105,13 @@ class Measuring {
         const Chain* shoulder = flat_.guide("shoulder-left");
         const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
         if (shoulder != nullptr && hem.y > 0) {
-            add("length", Way::down, Side::right, shoulder->front(), hem);
-            add("shoulder",
-                Way::along,
-                Side::beside,
-                shoulder->back(),
-                shoulder->front(),
-                "shoulder");
+            // On the right half of the garment; the left has those of its sleeve.
+            add("length", Way::down, mirrored(shoulder->front()), mirrored(hem));
+            add("shoulder", Way::along, shoulder->back(), shoulder->front(), "shoulder");
             const Chain* base = flat_.guide("epaulette-left-base");
             if (base != nullptr && flat_.part("epaulette-left") != nullptr) {
                 add("epaulette beyond the shoulder",
                     Way::along,
-                    Side::beside,
                     middle(*base),
                     shoulder->back(),
                     "shoulder");
@@ -130,21 +131,15 @@ class Measuring {
         if (hole == nullptr || edge == nullptr || hem == nullptr) {
             return;
         }
-        add("sleeve", Way::along, Side::beside, hem->back(), hole->front()).aside = 7;
+        add("sleeve", Way::along, hem->back(), hole->front());
         // Along the sleeve: the corners of edge and hem need not lie square to one another.
         const Point down = sleeve_direction();
         const Point rise = down * -dot(middle(*hem) - middle(*edge), down);
-        Dimension& height =
-            add("cuff height", Way::along, Side::beside, hem->back(), hem->back() + rise, "cuff");
+        Dimension& height = add("cuff height", Way::along, hem->back(), hem->back() + rise, "cuff");
         height.stated = stated_.cuff_height;
-        // Under the buttons; the lower width outside the cuff.
-        constexpr double drawn_at = 5;
-        constexpr double lower_part = 0.75;
-        add("cuff width above", Way::along, Side::beside, edge->front(), edge->back(), "cuff")
-            .aside = std::clamp(height.mm() / drawn_at * lower_part, 9.0, 14.0);
-        add("cuff width below", Way::along, Side::beside, hem->back(), hem->front(), "cuff").aside =
-            -5;
-        buttons("cuff-left", "cuff button spacing", "cuff", -4);
+        add("cuff width above", Way::along, edge->front(), edge->back(), "cuff");
+        add("cuff width below", Way::along, hem->back(), hem->front(), "cuff");
+        buttons("cuff-left", "cuff button spacing", "cuff");
     }
 
     void lapel() {
@@ -160,56 +155,39 @@ class Measuring {
                 const double y = above ? top + (end - top) * 0.04 : top + (end - top) * 0.96;
                 Dimension& width = add(above ? "lapel width above" : "lapel width below",
                                        Way::across,
-                                       Side::beside,
                                        {x_at(*inner, y), y},
                                        {x_at(*outer, y), y},
                                        "breast");
-                width.aside = above ? -6 : 6;
                 width.stated = stated_.lapel_width;
             }
-            add("lapel length", Way::down, Side::beside, outer->back(), outer->front(), "breast")
-                .aside = 9;
+            add("lapel length", Way::down, outer->back(), outer->front(), "breast");
             buttons(name, "lapel button spacing", "breast");
         }
     }
 
-    /// From one button to the next, and from the end of their line to the first.
-    void buttons(std::string_view part_begins,
-                 const char* what,
-                 const char* frame,
-                 double aside = 4) {
+    /// From one button to the next, and from both ends of their line to the first and the last.
+    void buttons(std::string_view part_begins, const char* what, const char* frame) {
         for (const FlatPart& part : flat_.parts) {
             for (const FlatRow& row : part.rows) {
-                if (part.name.starts_with(part_begins) && row.kind == FlatRow::Kind::buttons &&
-                    row.at.size() > 1) {
-                    const std::size_t first = told_at(row);
-                    add(what, Way::along, Side::beside, row.at[first + 1], row.at[first], frame)
-                        .aside = aside;
-                    constexpr double told_from = 4;
-                    if (!row.line.empty() && length(row.line.front() - row.at[0]) > told_from) {
-                        add("first button below the end",
-                            Way::along,
-                            Side::beside,
-                            row.at[0],
-                            row.line.front(),
-                            frame)
-                            .aside = 4;
-                    }
-                    return;
+                if (!part.name.starts_with(part_begins) || row.kind != FlatRow::Kind::buttons ||
+                    row.at.size() < 2) {
+                    continue;
                 }
+                add(what, Way::along, row.at[1], row.at[0], frame);
+                if (!row.line.empty()) {
+                    from_end("first button below the end", row.at[0], row.line.front(), frame);
+                    from_end("last button above the end", row.at.back(), row.line.back(), frame);
+                }
+                return;
             }
         }
     }
 
-    /// Where many buttons are evenly spaced, low on the line: above stand other dimensions.
-    static std::size_t told_at(const FlatRow& row) {
-        constexpr std::size_t many = 6;
-        if (row.at.size() < many) {
-            return 0;
+    void from_end(const char* what, Point button, Point end, const char* frame) {
+        constexpr double told_from = 4;
+        if (length(end - button) > told_from) {
+            add(what, Way::along, button, end, frame);
         }
-        const std::size_t low = row.at.size() - 3;
-        const double space = length(row.at[1] - row.at[0]);
-        return std::abs(length(row.at[low + 1] - row.at[low]) - space) < 0.5 ? low : 0;
     }
 
     void pocket(const char* frame) {
@@ -226,24 +204,15 @@ class Measuring {
             const bool beyond = box.centre().x < 0;
             add("pocket flap width",
                 Way::across,
-                Side::beside,
                 {box.left, box.bottom},
                 {box.right, box.bottom},
-                frame)
-                .aside = 5;
+                frame);
             const double x = beyond ? box.left : box.right;
-            Dimension& depth = add(
-                "pocket flap depth", Way::down, Side::beside, {x, box.bottom}, {x, box.top}, frame);
-            depth.aside = beyond ? -5 : 5;
+            add("pocket flap depth", Way::down, {x, box.bottom}, {x, box.top}, frame);
             const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
             if (hem.y > box.bottom) {
                 const double inner = box.centre().x;
-                add("pocket above the hem",
-                    Way::down,
-                    Side::beside,
-                    {inner, hem.y},
-                    {inner, box.bottom})
-                    .aside = 0;
+                add("pocket above the hem", Way::down, {inner, hem.y}, {inner, box.bottom});
             }
             buttons(part.name, "pocket button spacing", frame);
         }
@@ -257,31 +226,40 @@ class Measuring {
             if (part == nullptr || edge == nullptr || fold == nullptr) {
                 continue;
             }
-            for (const FlatRow& row : part->rows) {
-                if (row.kind == FlatRow::Kind::buttons && !part->outline.empty()) {
-                    const Point at = row.at.front();
-                    add("turnback button above the hem",
-                        Way::down,
-                        Side::beside,
-                        {at.x, shapes::box(part->outline.front()).bottom},
-                        at,
-                        "skirts");
-                }
+            if (!part->outline.empty()) {
+                held(*part, *edge, *fold);
             }
             add((std::string(what) + " length").c_str(),
                 Way::along,
-                Side::beside,
                 fold->front(),
                 fold->back(),
                 "skirts");
             add((std::string(what) + " width").c_str(),
                 Way::along,
-                Side::beside,
                 fold->back(),
                 edge->back(),
-                "skirts")
-                .aside = view_.ends_with("front") ? 5 : -5;
+                "skirts");
         }
+    }
+
+    /// Fore and hind corner are hooked together under their button; without one the hook is
+    /// measured.
+    void held(const FlatPart& part, const Chain& edge, const Chain& fold) {
+        const double hem = shapes::box(part.outline.front()).bottom;
+        const auto row = std::ranges::find(part.rows, FlatRow::Kind::buttons, &FlatRow::kind);
+        if (row != part.rows.end()) {
+            const Point at = row->at.front();
+            add("turnback button above the hem", Way::down, {at.x, hem}, at, "skirts");
+            return;
+        }
+        // Within the corner, so that neither hem nor edge shows it. Common practice, no source.
+        constexpr double up = 16;
+        constexpr double in = 10;
+        const Point corner = edge.back();
+        const Point at =
+            corner + unit(edge.front() - corner) * up + unit(fold.back() - corner) * in;
+        add("turnback hook above the hem", Way::down, {at.x, hem}, at, "skirts");
+        add("turnback hook within the edge", Way::along, at, foot_on(edge, at), "skirts");
     }
 
     /// From the edge to the lowest mark, its breadth, and the cloth to the next.
@@ -294,24 +272,15 @@ class Measuring {
             const FlatMarks::Band& first = marks.bands.front();
             const std::string frame = marks.left_sleeve ? "cuff" : "right sleeve";
             const Point foot = foot_on(marks.edge, at_middle(first.lower));
-            add("mark above the edge",
-                Way::along,
-                Side::beside,
-                foot,
-                at_middle(first.lower),
-                frame.c_str());
-            // On the other side, where its words meet no others.
+            add("mark above the edge", Way::along, foot, at_middle(first.lower), frame.c_str());
             add("mark width",
                 Way::along,
-                Side::beside,
                 at_middle(first.lower),
                 at_middle(first.upper),
-                frame.c_str())
-                .aside = -5;
+                frame.c_str());
             if (marks.bands.size() > 1) {
                 add("between marks",
                     Way::along,
-                    Side::beside,
                     at_middle(first.upper),
                     at_middle(marks.bands[1].lower),
                     frame.c_str());
@@ -336,18 +305,16 @@ class Measuring {
         const Chain* seam = flat_.guide("back-seam");
         const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
         if (seam != nullptr) {
-            add("nape to waist", Way::down, Side::left, seam->front(), seam->back());
-            add("back length", Way::down, Side::right, seam->front(), hem);
+            add("nape to waist", Way::down, seam->front(), seam->back());
+            add("back length", Way::down, seam->front(), hem);
         }
         if (const Chain* side = flat_.guide("side-back-left-seam")) {
             const Point other{-side->front().x, side->front().y};
-            add("width of the back", Way::across, Side::beside, side->front(), other).aside = 3;
+            add("width of the back", Way::across, side->front(), other);
             add("between the hip buttons",
                 Way::across,
-                Side::beside,
                 side->back(),
-                {-side->back().x, side->back().y})
-                .aside = -5;
+                {-side->back().x, side->back().y});
         }
         const char* body = "coat";
         for (const char* name : {"coat-back",
@@ -358,7 +325,7 @@ class Measuring {
                                  "jacket-back"}) {
             body = flat_.part(name) != nullptr ? name : body;
         }
-        across_at("hem", body, hem.y - 12, Side::below);
+        across_at("hem", body, hem.y - 12);
         collar();
         pocket("pocket");
         turnback("hind turnback");
@@ -377,7 +344,6 @@ class Measuring {
         const Rect box = shapes::box(part->outline.front());
         Dimension& height = add("collar height",
                                 Way::down,
-                                Side::beside,
                                 {box.right, at.greatest},
                                 {box.right, at.least},
                                 "shoulder");
@@ -391,14 +357,11 @@ class Measuring {
         if (part == nullptr) {
             return;
         }
-        const Rect box = shapes::box(part->outline.front());
-        add("length",
-            Way::down,
-            Side::right,
-            {box.centre().x, box.top},
-            {box.centre().x, box.bottom});
+        // On the right half of the garment; the left has its pocket.
+        const Point top = top_of(*part);
+        add("length", Way::down, mirrored(top), mirrored(hem_of({part->name.c_str()})));
         if (!front) {
-            across_at("chest, half girth", body, box.top + 262, Side::below);
+            across_at("chest, half girth", body, top.y + 262);
         }
         buttons("waistcoat-", "button spacing", "");
         pocket("");
@@ -412,25 +375,21 @@ class Measuring {
             if (flat_.part(name) == nullptr || seam == nullptr || inner == nullptr) {
                 continue;
             }
-            add("side seam", Way::down, Side::right, seam->front(), seam->back());
-            add("inside leg seam", Way::down, Side::left, inner->front(), inner->back());
-            add("leg below", Way::across, Side::below, inner->back(), seam->back());
-            across_at("seat, half girth", name, seam->front().y + 160, Side::below);
+            add("side seam", Way::down, seam->front(), seam->back());
+            add("inside leg seam", Way::down, inner->front(), inner->back());
+            add("leg below", Way::across, inner->back(), seam->back());
+            across_at("seat, half girth", name, seam->front().y + 160);
         }
         if (const Chain* waist = flat_.guide("waist-line")) {
-            add("waist, half girth", Way::across, Side::above, waist->front(), waist->back());
+            add("waist, half girth", Way::across, waist->front(), waist->back());
         }
     }
 
     void calf() {
         if (const FlatPart* part = flat_.part("gaiter-")) {
             const Rect box = shapes::box(part->outline.front());
-            add("height",
-                Way::down,
-                Side::right,
-                {box.centre().x, box.top},
-                {box.centre().x, box.bottom});
-            across_at("width above", part->name.c_str(), box.top + 15, Side::above);
+            add("height", Way::down, {box.centre().x, box.top}, {box.centre().x, box.bottom});
+            across_at("width above", part->name.c_str(), box.top + 15);
             buttons("gaiter-", "button spacing", "");
         }
     }

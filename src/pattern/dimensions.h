@@ -14,19 +14,13 @@ namespace platewright {
 /// How a dimension is laid down: level, upright, or along its own direction.
 enum class DimensionWay { across, down, along };
 
-/// Where its line stands: outside the garment on that side, or beside what it measures.
-enum class DimensionSide { left, right, above, below, beside };
-
 /// One dimension, in mm on the garment.
 struct Dimension {
     /// A word of the catalogue: `lapel width above`.
     std::string what;
     DimensionWay way = DimensionWay::along;
-    DimensionSide side = DimensionSide::beside;
     Point from;
     Point to;
-    /// For `beside`: how far to the right of the way from `from` to `to`, mm on paper.
-    double aside = 5;
     /// Parts of the drawing it belongs to, for the placement drawings: `cuff`, `breast`, `skirts`,
     /// `shoulder`; empty: the whole garment.
     std::string frame;

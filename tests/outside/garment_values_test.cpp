@@ -32,7 +32,8 @@ class Coat {
                                          "workshop: Coat\nman: stated-coat.yaml\n");
         cli::Timings timings;
         const auto job = cli::prepare_tailor(workshop_, file, problems_, timings);
-        work_ = job ? cli::tailor_work(workshop_, *job, Paper{}, problems_) : std::nullopt;
+        work_ = job ? cli::tailor_work(workshop_, *job, Paper{}, Typesetter{}, problems_)
+                    : std::nullopt;
     }
 
     [[nodiscard]] std::string problems() const {
