@@ -17,8 +17,6 @@ namespace platewright {
 
 namespace {
 
-constexpr Colour kOutline{0x1d, 0x16, 0x13};
-
 /// One figure under the brush.
 class Painting {
   public:
@@ -125,12 +123,12 @@ class Painting {
         for (const Part* part : worn_) {
             if (part->silhouette) {
                 // Moved away from the light, the line is thin where the light falls and heavy
-                // below.
-                const Point away = kToLight * -easel_.weight(1.05);
-                group.children.emplace_back(Shape{shapes_[part->name],
-                                                  away,
-                                                  std::nullopt,
-                                                  Stroke{kOutline, easel_.weight(3.0), 1, {}}});
+                // below; a tailor's line is as heavy all round.
+                const bool flat = easel_.line_drawing();
+                const Point away = flat ? Point{} : kToLight * -easel_.weight(1.05);
+                const double width = easel_.weight(flat ? 4.6 : 3.0);
+                group.children.emplace_back(
+                    Shape{shapes_[part->name], away, std::nullopt, Stroke{kPenInk, width, 1, {}}});
             }
         }
         return group;

@@ -22,10 +22,11 @@ constexpr double kLightAlpha = 0.032;
 constexpr double kHatchFromDepth = 0.5;
 /// White cloth is modelled by shade alone: light on it cannot be seen.
 constexpr double kLightFromBelow = 0.88;
-/// The wash along the edges of what is laid flat, in mm.
-constexpr double kEdgeReach = 34;
-constexpr int kEdgeSteps = 6;
-constexpr double kEdgeAlpha = 0.03;
+/// The wash along the edges of what is laid flat, in mm: no broader than the turn of the cloth, or
+/// it would be taken for the modelling of a body and dull the lines.
+constexpr double kEdgeReach = 16;
+constexpr int kEdgeSteps = 3;
+constexpr double kEdgeAlpha = 0.035;
 /// On black cloth no hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 
@@ -46,6 +47,9 @@ void crescents(Group& into, PathId cover, int steps, double reach, Fill wash) {
 }  // namespace
 
 double Easel::contour_width(LineWeight line) const {
+    if (line_drawing_) {
+        return flat_contour_width(line);
+    }
     switch (line) {
         case LineWeight::none:
             return 0;
@@ -58,6 +62,24 @@ double Easel::contour_width(LineWeight line) const {
             return weight(1.65);
         case LineWeight::heavy:
             return weight(2.0);
+    }
+    return 0;
+}
+
+double Easel::flat_contour_width(LineWeight line) const {
+    // Each step is seen beside the next: garment, facing, flap, tape. Seams and stitches are
+    // thinner than all of them.
+    switch (line) {
+        case LineWeight::none:
+            return 0;
+        case LineWeight::fine:
+            return weight(1.2);
+        case LineWeight::light:
+            return weight(1.7);
+        case LineWeight::medium:
+            return weight(2.2);
+        case LineWeight::heavy:
+            return weight(2.8);
     }
     return 0;
 }
@@ -116,12 +138,22 @@ Colour Easel::tinted(Colour colour) const {
     // A wash of its hue, strong enough to be found in the key and never so dark that its lines
     // would not be read.
     const OkLab cloth = to_oklab(colour);
-    return from_oklab({0.58 + 0.38 * cloth.l, 0.75 * cloth.a, 0.75 * cloth.b});
+    return from_oklab({0.60 + 0.37 * cloth.l, 0.85 * cloth.a, 0.85 * cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {
     const bool lines_only = hatched() && paint.colour != kPaleBody;
-    return lines_only ? line_inks(paint.colour) : inks_for(paint.colour, surface);
+    if (lines_only) {
+        return line_inks(paint.colour);
+    }
+    Inks inks = inks_for(paint.colour, surface);
+    if (line_drawing_) {
+        // One pen draws everything: lines that took the hue of the tint would be as pale as it is.
+        inks.contour = kPenInk;
+        inks.seam = mix(kPenInk, paint.colour, 0.12);
+        inks.dark = false;
+    }
+    return inks;
 }
 
 void Easel::hatch_piece(Group& into, PathId shape, const Paint& paint) {
@@ -270,6 +302,10 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
 void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
     const double width = contour_width(piece.line);
     if (width <= 0) {
+        return;
+    }
+    if (line_drawing_) {
+        stroke(outer, piece.shape, piece.inks.contour, width);
         return;
     }
     if (piece.inks.dark && piece.line != LineWeight::fine) {

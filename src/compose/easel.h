@@ -22,6 +22,9 @@ namespace platewright {
 /// Shadows that pieces throw on what lies beneath them.
 inline constexpr Colour kCastShadow{0x15, 0x10, 0x1a};
 
+/// What outlines and tailors' lines are drawn with.
+inline constexpr Colour kPenInk{0x1d, 0x16, 0x13};
+
 /// A zone made ready: shared by all pieces that lie on it.
 struct Volume {
     /// Everything but the zone, filled even-odd: moved towards the light it leaves a crescent of
@@ -116,6 +119,7 @@ class Easel {
     void contour(Group& outer, Group& inner, const Piece& piece);
 
   private:
+    [[nodiscard]] double flat_contour_width(LineWeight line) const;
     [[nodiscard]] Colour tinted(Colour colour) const;
     [[nodiscard]] Paint fixed_paint(Colour colour) const;
     void wash_edges(Group& into, const Piece& piece);

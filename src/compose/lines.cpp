@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Lines and tones inside a part: seams, creases, folds, washes, stitches, patches.
+#include <algorithm>
+#include <vector>
+
 #include "compose/easel.h"
 
 namespace platewright {
@@ -36,6 +39,31 @@ void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
                  inks.shade,
                  wide * 0.4,
                  dark * 0.45);
+}
+
+/// On a body a seam is seen where the light catches it; a tailor's line says that it runs from edge
+/// to edge.
+void paint_seam(Easel& easel, const Detail& detail, const Trimming& where) {
+    const double width = easel.weight(detail.width);
+    if (easel.line_drawing()) {
+        easel.stroke(where.clipped, easel.drawing().add(detail.path), where.on.inks.seam, width);
+        return;
+    }
+    easel.fill(where.clipped, easel.tapered(detail.curve, width), where.on.inks.seam);
+}
+
+void paint_stitches(Easel& easel, const Detail& detail, const Trimming& where) {
+    const bool flat = easel.line_drawing();
+    const double step = easel.weight(1);
+    // Round ends lengthen every stitch by the line's own width.
+    const std::vector<double> dash =
+        flat ? std::vector{2.4 * step, 2.9 * step} : std::vector{3 * step, 2.2 * step};
+    const double width = easel.weight(flat ? std::max(detail.width * 1.25, 0.85) : detail.width);
+    where.clipped.children.emplace_back(
+        Shape{easel.drawing().add(detail.path),
+              {},
+              std::nullopt,
+              Stroke{where.on.inks.seam, width, flat ? 1 : 0.9, dash}});
 }
 
 /// A wash of shade or light. A soft one is four nested copies, each a quarter as strong.
@@ -81,8 +109,7 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
     const Inks& inks = where.on.inks;
     switch (detail.kind) {
         case DetailKind::seam:
-            easel.fill(
-                where.clipped, easel.tapered(detail.curve, easel.weight(detail.width)), inks.seam);
+            paint_seam(easel, detail, where);
             break;
         case DetailKind::crease:
             // A crease is a turn of the light, not an edge: fainter than any seam.
@@ -97,15 +124,9 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
                          inks.contour,
                          easel.weight(detail.width));
             break;
-        case DetailKind::stitch: {
-            const double step = easel.weight(1);
-            Shape row{easel.drawing().add(detail.path),
-                      {},
-                      std::nullopt,
-                      Stroke{inks.seam, easel.weight(detail.width), 0.9, {3 * step, 2.2 * step}}};
-            where.clipped.children.emplace_back(std::move(row));
+        case DetailKind::stitch:
+            paint_stitches(easel, detail, where);
             break;
-        }
         case DetailKind::fold:
             paint_fold(easel, detail, where);
             break;

@@ -17,6 +17,10 @@ class ButtonRow {
         : easel_(easel), into_(into), radius_(radius), squash_(squash) {}
 
     void paint(const std::vector<Curve::Station>& stations, const Inks& metal) {
+        if (easel_.line_drawing()) {
+            draw_in_line(stations, metal);
+            return;
+        }
         // Under one millimetre printed there is no room for more than a face, a rim and a dot of
         // light.
         const bool small = radius_ < easel_.weight(7.2);
@@ -47,6 +51,15 @@ class ButtonRow {
     }
 
   private:
+    /// Rim, face and the turn of the edge, with a sharp pen.
+    void draw_in_line(const std::vector<Curve::Station>& stations, const Inks& metal) {
+        layer(stations, 1, {}, Fill{metal.base, 1, false}, pen(1.4));
+        const Colour lit = mix(metal.base, metal.light, 0.6);
+        layer(stations, 0.58, {}, Fill{lit, 1, false}, pen(0.6));
+    }
+
+    [[nodiscard]] Stroke pen(double width) const { return {kPenInk, easel_.weight(width), 1, {}}; }
+
     /// One disc on every button; size and place as shares of the radius.
     void layer(const std::vector<Curve::Station>& stations,
                double size,
@@ -87,6 +100,15 @@ double free_length(const Curve& limit, Point from, Point way, double wanted, dou
 void paint_hole(Easel& easel, Group& into, Point from, Point to, const Inks& cloth) {
     const Curve line(std::vector<Point>{from, to});
     const Point across = right_of(unit(to - from));
+    if (easel.line_drawing()) {
+        Path cut;
+        cut.move_to(from);
+        cut.line_to(to);
+        cut.move_to(to - across * 3.2);
+        cut.line_to(to + across * 3.2);
+        easel.stroke(into, easel.drawing().add(std::move(cut)), cloth.contour, easel.weight(1.35));
+        return;
+    }
     // A worked hole: a cord of thread each side of the cut, and a bar at the end.
     easel.fill(into, band(line, 3.4, Side::both), mix(cloth.base, cloth.shade, 0.30));
     easel.fill(into, easel.tapered(line, easel.weight(1.2)), cloth.seam);

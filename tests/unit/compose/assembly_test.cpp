@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <variant>
 
 #include "sample.h"
 
@@ -205,13 +207,53 @@ TEST(Window, LeavesOutWhatCannotBeSeen) {
     EXPECT_EQ(cut.drawing.root.clip.size(), 1U);
 }
 
+/// What is laid on the first part of a figure before its trimmings.
+const Group& modelling_of(const Figure& figure) {
+    const Group* found = nullptr;
+    const auto search = [&](const auto& self, const Group& group) -> void {
+        if (found == nullptr && group.name == "modelling") {
+            found = &group;
+        }
+        for (const Node& child : group.children) {
+            if (const auto* inner = std::get_if<Group>(&child)) {
+                self(self, *inner);
+            }
+        }
+    };
+    search(search, figure.drawing.root);
+    EXPECT_NE(found, nullptr);
+    static const Group none;
+    return found != nullptr ? *found : none;
+}
+
+constexpr std::string_view kSquareCoat =
+    R"(<g id="coat" data-cloth="coat.cloth"><path class="shape" d="M 0 0 H 60 V 60 H 0 Z"/></g>)";
+
 TEST(LineDrawing, HasAWashAlongItsEdgesOnly) {
-    const std::string parts =
-        "<g id=\"coat\" data-cloth=\"coat.cloth\"><path class=\"shape\" d=\"M 0 0 H 60 V 60 H 0 "
-        "Z\"/></g>";
-    const Figure flat = drawn(parts, {}, {}, "flat");
-    const Figure shaded = drawn(parts);
-    EXPECT_LT(dump(flat).size(), dump(shaded).size());
+    const Figure flat = drawn(std::string(kSquareCoat), {}, {}, "flat");
+    const Group& modelling = modelling_of(flat);
+    ASSERT_FALSE(modelling.children.empty());
+    for (const Node& child : modelling.children) {
+        const auto* wash = std::get_if<Shape>(&child);
+        ASSERT_NE(wash, nullptr);
+        EXPECT_FALSE(wash->fill);
+        ASSERT_TRUE(wash->stroke);
+        // The outline itself, so moved and so broad that most of the cloth stays as it is.
+        const Rect edge = flat.drawing.paths[wash->path].bounds();
+        EXPECT_NEAR(edge.width(), 60, 1e-6);
+        EXPECT_NEAR(edge.height(), 60, 1e-6);
+        const double inwards = std::max(std::abs(wash->shift.x), std::abs(wash->shift.y));
+        EXPECT_LT(inwards + wash->stroke->width / 2, 60 / 5.0);
+    }
+}
+
+TEST(LineDrawing, IsDrawnWithOnePenWhateverTheCloth) {
+    const std::string white =
+        R"(<g id="shirt" data-cloth="#f0ece0"><path class="shape" d="M 0 0 H 60 V 60 H 0 Z"/><path class="seam" d="M 5 9 V 50"/></g>)";
+    EXPECT_NE(
+        dump(drawn(white, {}, {}, "flat")).find("contour\n      5 steps 0,0..60,60 stroke #1d1613"),
+        std::string::npos)
+        << dump(drawn(white, {}, {}, "flat"));
 }
 
 TEST(LineDrawing, ShadowsFallOnWhateverLiesBeneath) {
