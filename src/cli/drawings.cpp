@@ -19,7 +19,7 @@ constexpr std::array<std::string_view, 3> kInSeveralFiles = {"front", "back", "s
 }  // namespace
 
 std::string view_of_file(const std::string& file_name) {
-    const std::string name = file_name.substr(0, file_name.size() - kEnding.size());
+    std::string name = file_name.substr(0, file_name.size() - kEnding.size());
     for (const std::string_view view : kInSeveralFiles) {
         if (name.starts_with(std::string(view) + "-")) {
             return std::string(view);
@@ -32,10 +32,11 @@ std::vector<std::string> files_of_view(const FileReader& files,
                                        const std::string& folder,
                                        const std::string& view) {
     const std::string own = view + std::string(kEnding);
-    std::vector<std::string> found{folder + "/" + own};
+    const std::string within = folder + "/";
+    std::vector<std::string> found{within + own};
     for (const std::string& file : files.list(folder, std::string(kEnding))) {
         if (file != own && view_of_file(file) == view) {
-            found.push_back(folder + "/" + file);
+            found.push_back(within + file);
         }
     }
     return found;

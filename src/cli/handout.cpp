@@ -25,6 +25,7 @@ const std::string kButtonView = "button";
 
 std::vector<std::string> texts_of(const std::vector<WrittenText>& written) {
     std::vector<std::string> texts;
+    texts.reserve(written.size());
     for (const WrittenText& each : written) {
         texts.push_back(each.text);
     }

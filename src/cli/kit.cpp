@@ -92,7 +92,7 @@ bool stands_alone(std::string_view head, std::string_view sort) {
 
 /// What this man's thing is called: the shape of his hat, the cut of his coat.
 std::string called(const KitRow& row, const Uniform& man) {
-    const std::string name = term(man.language, row.name);
+    std::string name = term(man.language, row.name);
     const auto sort = std::ranges::find(kSorts, row.head, &Sort::head);
     if (sort == kSorts.end() || word_of(man, sort->property) == sort->usual) {
         return name;

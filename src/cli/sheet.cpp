@@ -66,6 +66,7 @@ std::vector<std::optional<Job>> men_of(Workshop& workshop,
                                        Diagnostics& to,
                                        Timings& timings) {
     std::vector<std::optional<Job>> men;
+    men.reserve(paths.size());
     for (const WrittenText& path : paths) {
         men.push_back(workshop.prepare_named(path, views, to, timings));
     }

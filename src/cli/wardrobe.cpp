@@ -79,7 +79,7 @@ class Indexer {
     }
 
     /// Ornaments are shown once each; where others may be worn, one is enough.
-    std::vector<Example> options_of(PropertyId id) const {
+    [[nodiscard]] std::vector<Example> options_of(PropertyId id) const {
         std::vector<Example> options = examples_of(id);
         if (properties()[id].group() == "waistcoat" || properties()[id].key == "breeches.cut") {
             // The coat is laid off to show what is under it.
@@ -194,7 +194,9 @@ class Indexer {
         return key;
     }
 
-    Figure picture(const Uniform& uniform, const Window& window, const Rect& cut) const {
+    [[nodiscard]] Figure picture(const Uniform& uniform,
+                                 const Window& window,
+                                 const Rect& cut) const {
         return compose(uniform,
                        *window.view,
                        job_.ornaments,
@@ -203,7 +205,7 @@ class Indexer {
                        printing_.ink);
     }
 
-    std::string look(const Uniform& uniform, const Window& window) const {
+    [[nodiscard]] std::string look(const Uniform& uniform, const Window& window) const {
         return dump(picture(uniform, window, window.frame));
     }
 
@@ -282,7 +284,7 @@ class Indexer {
     }
 
     /// The property's own frame in every view that has it, then the whole figures.
-    std::vector<Window> windows_of(PropertyId id) const {
+    [[nodiscard]] std::vector<Window> windows_of(PropertyId id) const {
         std::vector<Window> windows;
         for (const bool framed : {true, false}) {
             for (const char* name : kViews) {

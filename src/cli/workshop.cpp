@@ -392,15 +392,15 @@ Document plate_of(const Uniform& uniform,
     captions.ink = printing.ink;
     const double scale = timings.measure(
         "layout", [&] { return plate_scale(frames, captions, printing.paper, type); });
-    std::optional<Figure> button;
-    const std::vector<Figure> figures = timings.measure("compose", [&] {
+    PlatePictures pictures;
+    pictures.figures = timings.measure("compose", [&] {
         if (const auto view = job.views.find(kButton); view != job.views.end()) {
-            button = compose(uniform,
-                             *view->second,
-                             job.ornaments,
-                             detail_scale(frame_of(*view->second), printing.paper),
-                             {},
-                             printing.ink);
+            pictures.button = compose(uniform,
+                                      *view->second,
+                                      job.ornaments,
+                                      detail_scale(frame_of(*view->second), printing.paper),
+                                      {},
+                                      printing.ink);
         }
         std::vector<Figure> drawn = figures_of(uniform, job, scale, printing.ink);
         for (std::size_t i = 0; i < drawn.size(); ++i) {
@@ -408,11 +408,10 @@ Document plate_of(const Uniform& uniform,
         }
         return drawn;
     });
-    const std::vector<PlateDetail> details =
+    pictures.details =
         timings.measure("compose", [&] { return details_of_plate(uniform, job, printing); });
-    return timings.measure("layout", [&] {
-        return lay_out_plate(figures, button, details, captions, printing.paper, type, to);
-    });
+    return timings.measure(
+        "layout", [&] { return lay_out_plate(pictures, captions, printing.paper, type, to); });
 }
 
 }  // namespace platewright::cli

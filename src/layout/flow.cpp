@@ -16,7 +16,7 @@ const std::string kContents = "contents";
 
 /// As much of the words as fits on one line.
 std::string shortened(const std::string& words, const Type& type, double room, Ruler& ruler) {
-    const std::string line = on_one_line(words);
+    std::string line = on_one_line(words);
     if (ruler.width(line, type) <= room) {
         return line;
     }
@@ -118,8 +118,9 @@ void put_contents(const std::vector<const Slab*>& chapters,
         press.put_line(number, line, baseline, speech, Align::end, layer);
         // Dots stand in line under each other: on multiples of their pitch from the right.
         const double from = line.left + press.ruler.width(words, speech.type) + dot;
+        const double room = line.right - number_width - 2 * dot - from;
         std::string dots;
-        for (double x = line.right - number_width - 2 * dot; x >= from; x -= dot) {
+        for (int left = room < 0 ? 0 : static_cast<int>(room / dot) + 1; left > 0; --left) {
             dots += dots.empty() ? "." : " .";
         }
         Speech soft = speech;

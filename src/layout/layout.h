@@ -47,14 +47,19 @@ struct PlateDetail {
     Figure picture;
 };
 
+/// What a plate shows. The button only where it is worn.
+struct PlatePictures {
+    std::vector<Figure> figures;
+    std::optional<Figure> button;
+    std::vector<PlateDetail> details;
+};
+
 /// The reference plate: figures side by side on one ground line, button and details enlarged where
 /// there is room, colour key,
 /// particulars, notes. Words are never left out. Where they do not fit, the plate gives up its
 /// furniture in this order: colophon, headings, wide spacing; then the type is set smaller than 7
 /// pt and the warning layout.too-long added, which has no place in a file.
-Document lay_out_plate(const std::vector<Figure>& figures,
-                       const std::optional<Figure>& button,
-                       const std::vector<PlateDetail>& details,
+Document lay_out_plate(const PlatePictures& pictures,
                        const Captions& captions,
                        const Paper& paper,
                        const Typesetter& type,

@@ -167,7 +167,7 @@ double usual_factor(double most) {
 
 /// "button, life size", "button, 3 : 2"; without a scale if it is none of the usual.
 std::string button_words(double factor, Language language) {
-    const std::string button = term(language, "button");
+    std::string button = term(language, "button");
     for (const DetailScale& scale : kDetailScales) {
         if (std::abs(scale.factor - factor) < 1e-6) {
             const std::string size =
@@ -197,13 +197,28 @@ void put_ring(const sheet::Roundel& roundel,
              Align::middle);
 }
 
-void put_button(const Figure& button,
-                const std::vector<Stand>& stands,
-                const Plan& plan,
-                Language language,
-                Ruler& ruler,
-                std::vector<sheet::Roundel>& placed_roundels,
-                Page& page) {
+/// Where roundels go, and those that are there already.
+struct RoundelGround {
+    const Plan& plan;
+    const std::vector<Stand>& stands;
+    Language language;
+    Ruler& ruler;
+    Page& page;
+    std::vector<sheet::Roundel> placed;
+
+    /// Room for one of that radius with such words under it; `placed` is told of it.
+    std::optional<sheet::Roundel> take(double radius, double words) {
+        const double under = sheet::italic(plan.style.small()).size * 1.9;
+        auto found = sheet::find_roundel(plan, stands, placed, {radius, words, under});
+        if (found) {
+            placed.push_back(*found);
+        }
+        return found;
+    }
+};
+
+void put_button(const Figure& button, RoundelGround& on) {
+    const Plan& plan = on.plan;
     const double across = std::max(button.frame.width(), button.frame.height());
     if (across <= 0 || button.scale <= 0) {
         return;
@@ -213,58 +228,49 @@ void put_button(const Figure& button,
     const Type type = sheet::italic(plan.style.small());
     double widest = 0;
     for (const DetailScale& usual : kDetailScales) {
-        widest = std::max(widest, ruler.width(button_words(usual.factor, language), type));
+        widest = std::max(widest, on.ruler.width(button_words(usual.factor, on.language), type));
     }
-    const auto roundel =
-        sheet::find_roundel(plan, stands, placed_roundels, {radius, widest, type.size * 1.9});
+    const auto roundel = on.take(radius, widest);
     if (!roundel) {
         return;
     }
     const double factor =
         std::min(1 / button.scale, usual_factor(2 * roundel->radius * kButtonFills / across));
-    placed_roundels.push_back(*roundel);
     Layer ring("roundel");
     ring.fill(ellipse(roundel->centre, roundel->radius, roundel->radius), sheet::kPaper);
-    put_ring(*roundel, button_words(factor, language), plan, ring);
-    std::move(ring).put_on(page);
+    put_ring(*roundel, button_words(factor, on.language), plan, ring);
+    std::move(ring).put_on(on.page);
     Placed placed{roundel->centre - button.frame.centre() * factor, factor, button.drawing};
     placed.drawing.root.name = "button";
-    page.items.push_back(std::move(placed));
+    on.page.items.push_back(std::move(placed));
 }
 
 /// A part of the figure enlarged within a ring; left out where there is no room for it.
-void put_detail(const PlateDetail& detail,
-                const std::vector<Stand>& stands,
-                const Plan& plan,
-                Language language,
-                Ruler& ruler,
-                std::vector<sheet::Roundel>& placed_roundels,
-                Page& page) {
-    const std::string words = term(language, detail.words);
-    const Type type = sheet::italic(plan.style.small());
-    const auto roundel = sheet::find_roundel(
-        plan,
-        stands,
-        placed_roundels,
-        {kRoundel * plan.style.unit / 2, ruler.width(words, type), type.size * 1.9});
+void put_detail(const PlateDetail& detail, RoundelGround& on) {
+    const Plan& plan = on.plan;
     const double across = std::max(detail.picture.frame.width(), detail.picture.frame.height());
-    if (!roundel || across <= 0) {
+    if (across <= 0) {
         return;
     }
-    placed_roundels.push_back(*roundel);
+    const std::string words = term(on.language, detail.words);
+    const auto roundel = on.take(kRoundel * plan.style.unit / 2,
+                                 on.ruler.width(words, sheet::italic(plan.style.small())));
+    if (!roundel) {
+        return;
+    }
     Layer ground("detail-ground");
     ground.fill(ellipse(roundel->centre, roundel->radius, roundel->radius), sheet::kPaper);
-    std::move(ground).put_on(page);
+    std::move(ground).put_on(on.page);
     const double inner = roundel->radius - 0.8 * plan.style.unit;
     const double factor = 2 * inner / across;
     const Point middle = detail.picture.frame.centre();
     Placed placed{roundel->centre - middle * factor, factor, detail.picture.drawing};
     placed.drawing.root.name = "detail";
     placed.drawing.root.clip = {placed.drawing.add(ellipse(middle, across / 2, across / 2))};
-    page.items.push_back(std::move(placed));
+    on.page.items.push_back(std::move(placed));
     Layer ring("detail-ring");
     put_ring(*roundel, words, plan, ring);
-    std::move(ring).put_on(page);
+    std::move(ring).put_on(on.page);
 }
 
 /// Where on the page a property's material is seen on a figure.
@@ -311,11 +317,15 @@ void link_callouts(const Captions& captions,
 /// figure on both sides.
 void put_callouts(const std::vector<Figure>& figures,
                   const std::vector<Stand>& stands,
-                  const Captions& captions,
+                  const sheet::Task& task,
                   const Plan& plan,
-                  double width,
                   Ruler& ruler,
                   Page& page) {
+    const Captions& captions = task.captions;
+    const double width = task.callout_width();
+    if (width <= 0) {
+        return;
+    }
     std::vector<sheet::Callout> callouts;
     for (const CalloutWords& words : captions.callouts) {
         callouts.push_back({words.words,
@@ -434,13 +444,12 @@ double detail_scale(const Rect& frame, const Paper& paper) {
     return across > 0 ? 1 / usual_factor(room / across) : 1;
 }
 
-Document lay_out_plate(const std::vector<Figure>& figures,
-                       const std::optional<Figure>& button,
-                       const std::vector<PlateDetail>& details,
+Document lay_out_plate(const PlatePictures& pictures,
                        const Captions& captions,
                        const Paper& paper,
                        const Typesetter& type,
                        Diagnostics& to) {
+    const std::vector<Figure>& figures = pictures.figures;
     Ruler ruler(type);
     const sheet::Task task = task_of(figures, captions, paper);
     const double scale = figures.empty() ? 10 : std::max(figures.front().scale, 1e-3);
@@ -456,17 +465,15 @@ Document lay_out_plate(const std::vector<Figure>& figures,
     std::move(frame).put_on(page);
     put_ground(figures, stands, plan, page);
     put_figures(figures, stands, plan, page);
-    std::vector<sheet::Roundel> roundels;
-    if (button) {
-        put_button(*button, stands, plan, captions.language, ruler, roundels, page);
+    RoundelGround roundels{plan, stands, captions.language, ruler, page, {}};
+    if (pictures.button) {
+        put_button(*pictures.button, roundels);
     }
-    for (const PlateDetail& detail : details) {
-        put_detail(detail, stands, plan, captions.language, ruler, roundels, page);
+    for (const PlateDetail& detail : pictures.details) {
+        put_detail(detail, roundels);
     }
     put_labels(stands, plan, ruler, page);
-    if (task.callout_width() > 0) {
-        put_callouts(figures, stands, captions, plan, task.callout_width(), ruler, page);
-    }
+    put_callouts(figures, stands, task, plan, ruler, page);
     put_words(plan, page);
     put_credits(captions, task, plan, ruler, page);
     warn_if_small(plan, to);

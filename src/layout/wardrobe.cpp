@@ -83,7 +83,8 @@ class IndexPlanner {
     /// or reduced for that, all alike.
     IndexPlan best(double top_of_first_page) {
         std::optional<IndexPlan> best;
-        for (double factor = kSmallest; factor <= kLargest; factor += kStep) {
+        for (int step = 0; kSmallest + step * kStep <= kLargest; ++step) {
+            const double factor = kSmallest + step * kStep;
             IndexPlan plan = at_height(measures_.usual_height() * factor, top_of_first_page);
             if (!best || plan.badness < best->badness) {
                 best = std::move(plan);

@@ -276,18 +276,18 @@ void note_renewed(std::vector<Kept>& stays, std::string_view garment, std::strin
 
 /// Buttons of another metal or number are other buttons wherever they are sewn on.
 void renew_buttons(Comparison& found) {
-    static constexpr std::string_view buttons = "buttons";
+    static constexpr std::string_view kButtons = "buttons";
     const bool changed = std::ranges::any_of(
-        found.changes, [](const Change& each) { return each.thing == buttons; });
+        found.changes, [](const Change& each) { return each.thing == kButtons; });
     if (!changed) {
         return;
     }
     for (const Thing& thing : things()) {
         const bool counted = properties()[thing.head].kind == Kind::count;
         const auto kept = std::ranges::find(found.stays, thing.name, &Kept::thing);
-        if (counted && thing.name.ends_with(buttons) && kept != found.stays.end()) {
+        if (counted && thing.name.ends_with(kButtons) && kept != found.stays.end()) {
             found.stays.erase(kept);
-            note_renewed(found.stays, carrier_of(properties()[thing.head]), buttons);
+            note_renewed(found.stays, carrier_of(properties()[thing.head]), kButtons);
         }
     }
     // The buckle of a garter is of the buttons' metal.

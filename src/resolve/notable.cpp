@@ -114,6 +114,7 @@ std::vector<std::string_view> frames_that_matter(const Uniform& man) {
     }
     std::ranges::stable_sort(candidates, outweighs);
     std::vector<std::string_view> frames;
+    frames.reserve(candidates.size());
     for (const Notable& each : candidates) {
         frames.push_back(each.frame);
     }

@@ -207,6 +207,7 @@ void report_none(const Orders& orders, const WrittenDate& as_of, Diagnostics& to
 
 std::vector<const SpecifiedRegulation*> all_of(const std::vector<SpecifiedRegulation>& chain) {
     std::vector<const SpecifiedRegulation*> editions;
+    editions.reserve(chain.size());
     for (const SpecifiedRegulation& edition : chain) {
         editions.push_back(&edition);
     }

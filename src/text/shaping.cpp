@@ -95,10 +95,9 @@ std::string printable(std::string_view words, bool keep_lines) {
         std::string_view piece = words.substr(at, taken);
         if (count == 0) {
             piece = "\xEF\xBF\xBD";
-        } else if (piece == kNoBreakSpace && !keep_lines) {
-            piece = " ";
-        } else if (is_control(g_utf8_get_char(words.data() + at)) &&
-                   !(keep_lines && piece == "\n")) {
+        } else if (keep_lines
+                       ? piece != "\n" && is_control(g_utf8_get_char(words.data() + at))
+                       : piece == kNoBreakSpace || is_control(g_utf8_get_char(words.data() + at))) {
             piece = " ";
         }
         if (made.size() + piece.size() > kSetBytes) {

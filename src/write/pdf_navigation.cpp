@@ -172,7 +172,11 @@ std::string page_links(PdfFile& file,
             append_short(body, mm * kPointsPerMm, 2);
             body += ' ';
         }
-        list += reference(file.add(body + "] " + target + " >>")) + " ";
+        body += "] ";
+        body += target;
+        body += " >>";
+        list += reference(file.add(body));
+        list += ' ';
     }
     return list.empty() ? list : " /Annots [ " + list + "]";
 }
@@ -197,7 +201,13 @@ std::string named_places(PdfFile& file,
     }
     std::string names;
     for (const auto& [name, place] : places) {
-        names += "(" + name + ") " + place + " ";
+        for (const std::string_view part : {std::string_view("("),
+                                            std::string_view(name),
+                                            std::string_view(") "),
+                                            std::string_view(place),
+                                            std::string_view(" ")}) {
+            names += part;
+        }
     }
     return names.empty() ? names
                          : " /Names << /Dests " +

@@ -111,7 +111,7 @@ std::string to_woff(std::string_view opentype) {
     append_big_endian(made, 1, 2);
     append_big_endian(made, 0, 2);
     // No metadata, no private block.
-    made.append(5 * 4, '\0');
+    made.append(std::size_t{5} * 4, '\0');
     return made + directory + data;
 }
 

@@ -10,6 +10,8 @@
 #include <string>
 #include <vector>
 
+// The name is the fuzzer's.
+// NOLINTNEXTLINE(readability-identifier-naming)
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);
 
 namespace {

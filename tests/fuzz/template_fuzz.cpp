@@ -61,6 +61,8 @@ void draw_on(const std::string& text) {
 }  // namespace
 }  // namespace platewright::fuzz
 
+// The name is the fuzzer's.
+// NOLINTNEXTLINE(readability-identifier-naming)
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     platewright::fuzz::draw_on(std::string(data, data + size));
     return 0;

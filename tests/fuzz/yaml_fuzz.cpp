@@ -185,6 +185,8 @@ void read_everything(const std::string& text) {
 }  // namespace
 }  // namespace platewright::fuzz
 
+// The name is the fuzzer's.
+// NOLINTNEXTLINE(readability-identifier-naming)
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     platewright::fuzz::read_everything(std::string(data, data + size));
     return 0;

@@ -181,7 +181,7 @@ TEST(Plate, LabelsOfNarrowFiguresKeepApart) {
     const Typesetter type;
     Diagnostics problems;
     const Document document =
-        lay_out_plate(gaiters, {}, {}, title_alone(), *parse_paper("A4"), type, problems);
+        lay_out_plate({gaiters, {}, {}}, title_alone(), *parse_paper("A4"), type, problems);
     std::vector<Rect> labels;
     for (const Written& line : written(document)) {
         if (line.words == "outer side" || line.words == "inner side" || line.words == "inner" ||
@@ -312,13 +312,12 @@ TEST(Plate, StatesTheScaleItIsDrawnAt) {
     const Typesetter type;
     Diagnostics to;
     // Drawn for 1 : 5, but two men are wider than the sheet at that scale.
-    const Document document = lay_out_plate({sample::man("front", 5), sample::man("back", 5)},
-                                            {},
-                                            {},
-                                            sample::captions(),
-                                            Paper{},
-                                            type,
-                                            to);
+    const Document document =
+        lay_out_plate({{sample::man("front", 5), sample::man("back", 5)}, {}, {}},
+                      sample::captions(),
+                      Paper{},
+                      type,
+                      to);
     const std::vector<Placed> men = drawings(document, "figure-1-front");
     ASSERT_EQ(men.size(), 1U);
     EXPECT_LT(men.front().factor, 1.0 / 9);
@@ -359,7 +358,7 @@ TEST(Plate, KeepsTheRoundelClearOfTheFigures) {
 TEST(Plate, DrawsWithoutFiguresButtonOrWords) {
     const Typesetter type;
     Diagnostics to;
-    const Document document = lay_out_plate({}, {}, {}, Captions{}, Paper{}, type, to);
+    const Document document = lay_out_plate({}, Captions{}, Paper{}, type, to);
     ASSERT_EQ(document.pages.size(), 1U);
     EXPECT_EQ(document.pages.front().items.front().drawing.root.name, "frame");
 }
@@ -370,7 +369,7 @@ TEST(Plate, TakesOneFigureAndSix) {
         Diagnostics to;
         const std::vector<Figure> men(count, sample::man("front", 8));
         const Document document =
-            lay_out_plate(men, sample::button(1), {}, sample::captions(), Paper{}, type, to);
+            lay_out_plate({men, sample::button(1), {}}, sample::captions(), Paper{}, type, to);
         EXPECT_EQ(drawings(document, "figure").size(), count);
     }
 }
@@ -427,7 +426,7 @@ TEST(Plate, NamesThingsBesideItsFiguresWithinTheFrame) {
     figures[1].seen["hat.felt"] = {90'000, {{{100, -20}, 50}}};
     Diagnostics problems;
     const Document plate =
-        lay_out_plate(figures, std::nullopt, {}, captions, paper, type, problems);
+        lay_out_plate({figures, std::nullopt, {}}, captions, paper, type, problems);
     const Captions without = sample::captions();
     EXPECT_GE(scale, plate_scale(frames, without, paper, type));
     std::size_t found = 0;

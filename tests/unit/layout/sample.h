@@ -110,7 +110,7 @@ inline Document plate(const Captions& captions,
     const double scale = plate_scale(frames, captions, paper, type);
     const Figure detail = button(detail_scale(button(1).frame, paper));
     return lay_out_plate(
-        {man("front", scale), man("back", scale)}, detail, {}, captions, paper, type, to);
+        {{man("front", scale), man("back", scale)}, detail, {}}, captions, paper, type, to);
 }
 
 inline Rect placed(const Rect& r, const Placed& by) {
