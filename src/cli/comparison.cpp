@@ -6,10 +6,12 @@
 #include <array>
 #include <functional>
 #include <map>
+#include <set>
 #include <utility>
 
 #include "base/text.h"
-#include "base/vision.h"
+#include "cli/compared.h"
+#include "cli/from_afar.h"
 #include "layout/comparison.h"
 #include "resolve/change.h"
 #include "words/comparison_messages.h"
@@ -23,20 +25,13 @@ namespace {
 struct DressedMan {
     Job job;
     Uniform uniform;
-};
+    /// What his views do not show of what he wears, by key.
+    std::set<std::string> hidden = {};
 
-/// What a man has of a property in words of the language; empty where it says nothing of him.
-std::string value_words(const Uniform& man, PropertyId id) {
-    if (!man.speaks(id)) {
-        return {};
+    [[nodiscard]] bool shows(PropertyId id) const {
+        return !hidden.contains(std::string(properties()[id].key));
     }
-    const Property& row = properties()[id];
-    if (const Material* material = man.material(id)) {
-        return material->printed();
-    }
-    return row.kind == Kind::choice ? choice_term(man.language, row.key, man.word(id))
-                                    : man.word(id);
-}
+};
 
 /// Whether two men have the same of a property: colours of one name may differ.
 bool has_same(const Uniform& a, const Uniform& b, PropertyId id) {
@@ -45,79 +40,6 @@ bool has_same(const Uniform& a, const Uniform& b, PropertyId id) {
     return value_words(a, id) == value_words(b, id) &&
            (one == nullptr || other == nullptr ||
             (one->colour == other->colour && one->made_of == other->made_of));
-}
-
-std::string thing_words(Language language, PropertyId id) {
-    const Property& row = properties()[id];
-    const std::string name = term(language, row.called());
-    const bool of_material = row.kind == Kind::cloth || row.kind == Kind::metal;
-    return of_material ? name : name + ", " + trait_term(language, row.name());
-}
-
-/// How different two men look from afar to some eyes: the largest CIEDE2000 among all areas large
-/// and broad enough. A thing only one of them has is held against the other's coat.
-class FromAfar {
-  public:
-    /// An area counts from ten squares of one minute of arc at 50 m.
-    static constexpr double kMinute = 14.5;
-    static constexpr double kLeastArea = 10 * kMinute * kMinute;
-    /// Colours nearer than this look alike from afar; common practice, no source.
-    static constexpr double kAlike = 10;
-
-    using Eyes = std::function<Colour(Colour)>;
-
-    static double difference(const DressedMan& a,
-                             const Figure& front_a,
-                             const DressedMan& b,
-                             const Figure& front_b,
-                             const Eyes& eyes) {
-        double most = 0;
-        for (const Property& row : properties()) {
-            const PropertyId id = property_id(row.key);
-            const auto one = colour_of(a.uniform, front_a, id);
-            const auto other = colour_of(b.uniform, front_b, id);
-            if (!one && !other) {
-                continue;
-            }
-            const auto first = one ? one : colour_of(a.uniform, front_a, property_id("coat.cloth"));
-            const auto second =
-                other ? other : colour_of(b.uniform, front_b, property_id("coat.cloth"));
-            if (first && second) {
-                most = std::max(most,
-                                delta_e_2000(to_lab_d65(eyes(*first)), to_lab_d65(eyes(*second))));
-            }
-        }
-        return most;
-    }
-
-  private:
-    static bool is_broad(const Site& site) { return site.room >= kMinute / 2; }
-
-    static std::optional<Colour> colour_of(const Uniform& man, const Figure& front, PropertyId id) {
-        const auto seen = front.seen.find(std::string(properties()[id].key));
-        const Material* material = man.material(id);
-        const bool counts = material != nullptr && properties()[id].work != Work::none &&
-                            seen != front.seen.end() && seen->second.area >= kLeastArea &&
-                            std::ranges::any_of(seen->second.sites, is_broad);
-        return counts ? std::optional(material->colour) : std::nullopt;
-    }
-};
-
-/// How some eyes see, and what they are called.
-struct Sighted {
-    Message called;
-    FromAfar::Eyes eyes;
-};
-
-std::vector<Sighted> all_eyes() {
-    const auto without = [](Sight sight) {
-        return [sight](Colour colour) { return as_seen(colour, sight, 1); };
-    };
-    return {{messages::kToAllEyes, [](Colour colour) { return colour; }},
-            {messages::kWithoutColour, grey_of},
-            {messages::kToProtan, without(Sight::protan)},
-            {messages::kToDeutan, without(Sight::deutan)},
-            {messages::kToTritan, without(Sight::tritan)}};
 }
 
 class ComparisonSheet : public Sheet {
@@ -163,7 +85,7 @@ class ComparisonSheet : public Sheet {
             made.men.push_back(drawn(men_[i], frames[i], scale, printing.ink));
         }
         const std::vector<PropertyId> order = by_what_is_seen(made.men);
-        add_differences(order, made);
+        add_differences(order, printing, made);
         made.words.push_back(carried_over());
         made.words.push_back(told_apart(order, made));
         return made;
@@ -185,26 +107,87 @@ class ComparisonSheet : public Sheet {
         return made;
     }
 
+    [[nodiscard]] std::vector<const Uniform*> uniforms() const {
+        std::vector<const Uniform*> men;
+        for (const DressedMan& man : men_) {
+            men.push_back(&man.uniform);
+        }
+        return men;
+    }
+
+    /// Frames that show a part of a man and no detail.
+    static constexpr auto kLargeFrames =
+        std::to_array<std::string_view>({"body", "trunk", "legs", "breeches", "side", "button"});
+
+    /// The frame that shows a property best: its own, else the first of its group; empty if there
+    /// is none that is worth enlarging.
+    static std::string_view frame_of_thing(PropertyId id) {
+        std::string_view frame = properties()[id].frame;
+        for (const Property& row : properties()) {
+            if (frame.empty() && row.group() == properties()[id].group()) {
+                frame = row.frame;
+            }
+        }
+        const bool large = std::ranges::find(kLargeFrames, frame) != kLargeFrames.end();
+        return large ? std::string_view() : frame;
+    }
+
+    /// More would be the plates of the men.
+    static constexpr std::size_t kMostDetails = 4;
+
+    /// The part of every man that shows what they differ in, if it has not been shown already.
+    void add_detail(std::string_view frame, const Printing& printing, MenCompared& made) const {
+        const std::string name = term(language_, frame);
+        ComparedDetail detail{name, {}};
+        const bool shown =
+            std::ranges::find(made.details, name, &ComparedDetail::name) != made.details.end();
+        if (frame.empty() || shown || made.details.size() >= kMostDetails) {
+            return;
+        }
+        for (const DressedMan& man : men_) {
+            const Template& view = *views_of(man.job).front();
+            const auto found = frame_of(view, frame);
+            if (!found) {
+                return;
+            }
+            const Rect window = found->squared();
+            const double scale = near_scale(window, men_.size(), printing.paper);
+            detail.pictures.push_back(
+                compose(man.uniform, view, man.job.ornaments, scale, window, printing.ink));
+        }
+        made.details.push_back(std::move(detail));
+    }
+
     /// What each man has; where colours of one name differ, with what they are made of.
     [[nodiscard]] std::vector<std::string> values_of(PropertyId id) const {
         std::vector<std::string> values;
         for (const DressedMan& man : men_) {
-            values.push_back(value_words(man.uniform, id));
+            values.push_back(value_of(man, id));
             const Material* material = man.uniform.speaks(id) ? man.uniform.material(id) : nullptr;
             const bool namesake = std::ranges::any_of(men_, [&](const DressedMan& other) {
-                return values.back() == value_words(other.uniform, id) &&
+                return values.back() == value_of(other, id) &&
                        !has_same(man.uniform, other.uniform, id);
             });
-            if (namesake && material != nullptr && !material->made_of.empty()) {
+            if (namesake && !values.back().empty() && material != nullptr &&
+                !material->made_of.empty()) {
                 values.back() += ", " + material->made_of;
             }
         }
         return values;
     }
 
+    /// Nothing of what cannot be seen.
+    static std::string value_of(const DressedMan& man, PropertyId id) {
+        return man.shows(id) || !is_worn(man.uniform, id) ? value_words(man.uniform, id)
+                                                          : std::string();
+    }
+
     [[nodiscard]] bool differs(PropertyId id) const {
+        const DressedMan& first = men_.front();
         return !std::ranges::all_of(men_, [&](const DressedMan& man) {
-            return has_same(men_.front().uniform, man.uniform, id);
+            return first.shows(id) || man.shows(id) ? value_of(first, id) == value_of(man, id) &&
+                                                          has_same(first.uniform, man.uniform, id)
+                                                    : true;
         });
     }
 
@@ -224,12 +207,19 @@ class ComparisonSheet : public Sheet {
         }
         std::map<std::string_view, double> area;
         for (const ComparedMan& man : men) {
+            std::map<std::string_view, double> of_shapes;
             for (const auto& [key, seen] : man.views.front().seen) {
-                const PropertyId id = property_id(key);
-                const std::string_view group = properties()[id].group();
-                if (properties()[id].work != Work::none && (differs(id) || reshaped[group])) {
-                    area[group] = std::max(area[group], seen.area);
+                const Property& row = properties()[property_id(key)];
+                const bool material = row.kind == Kind::cloth || row.kind == Kind::metal;
+                const std::string_view group = row.group();
+                if (row.work != Work::none && (differs(property_id(key)) || reshaped[group])) {
+                    double& most = (material ? area : of_shapes)[group];
+                    most = std::max(most, seen.area);
                 }
+            }
+            // Of what has no material of its own, such as pocket flaps, the shape is seen.
+            for (const auto& [group, seen] : of_shapes) {
+                area.try_emplace(group, seen);
             }
         }
         std::ranges::stable_sort(
@@ -240,20 +230,23 @@ class ComparisonSheet : public Sheet {
     /// Not if one man has none of a thing and the others' dress does not speak of it.
     [[nodiscard]] bool anybody_has(PropertyId id) const {
         return std::ranges::any_of(men_, [id](const DressedMan& man) {
-            return man.uniform.speaks(id) && !is_nothing(man.uniform.value(id));
+            return man.shows(id) && is_worn(man.uniform, id);
         });
     }
 
     /// Rows for what differs, and one paragraph for what everybody has alike.
-    void add_differences(const std::vector<PropertyId>& order, MenCompared& made) const {
+    void add_differences(const std::vector<PropertyId>& order,
+                         const Printing& printing,
+                         MenCompared& made) const {
         std::vector<std::string> same;
+        std::vector<DifferingRow> rows;
         for (const PropertyId id : order) {
             const std::vector<std::string> values = values_of(id);
             const bool material = men_.front().uniform.material(id) != nullptr;
             if (differs(id)) {
                 if (anybody_has(id)) {
                     made.differ.push_back(row_of(id, values));
-                    add_callouts(id, values, made);
+                    rows.push_back({id, values});
                 }
             } else if (!values.front().empty() && material) {
                 same.push_back(say(language_,
@@ -261,23 +254,14 @@ class ComparisonSheet : public Sheet {
                                    {thing_words(language_, id), values.front()}));
             }
         }
+        for (std::size_t i = 0; i < men_.size(); ++i) {
+            made.men[i].callouts = what_sets_apart(i, uniforms(), made.men, rows);
+        }
+        for (const DifferingRow& row : rows) {
+            add_detail(frame_of_thing(row.property), printing, made);
+        }
         if (!same.empty()) {
             made.words.push_back({say(language_, messages::kSameForAll), {comma_list(same) + "."}});
-        }
-    }
-
-    /// What can be pointed at: things of a material.
-    void add_callouts(PropertyId id,
-                      const std::vector<std::string>& values,
-                      MenCompared& made) const {
-        const std::string key(properties()[id].key);
-        for (std::size_t i = 0; i < men_.size(); ++i) {
-            if (men_[i].uniform.material(id) != nullptr && !values[i].empty()) {
-                made.men[i].callouts.push_back({key,
-                                                say(language_,
-                                                    messages::kNameAndValue,
-                                                    {thing_words(language_, id), values[i]})});
-            }
         }
     }
 
@@ -331,11 +315,7 @@ class ComparisonSheet : public Sheet {
     [[nodiscard]] std::vector<std::string> carried_among_many() const {
         std::vector<std::string> among_all;
         std::vector<std::string> among_some;
-        std::vector<const Uniform*> men;
-        for (const DressedMan& man : men_) {
-            men.push_back(&man.uniform);
-        }
-        for (const Shared& shared : shared_things(men)) {
+        for (const Shared& shared : shared_things(uniforms())) {
             const std::string thing = term(language_, shared.thing);
             if (shared.parties.front().size() == men_.size()) {
                 among_all.push_back(thing);
@@ -362,56 +342,101 @@ class ComparisonSheet : public Sheet {
     /// More would be a list, not a hint.
     static constexpr std::size_t kMostHints = 4;
 
-    /// The things in which two men differ, each once, those first of which most is seen.
+    [[nodiscard]] std::string only_words(const Uniform& man, const std::string& things) const {
+        return say(language_, messages::kOnlyHas, {man.title, things});
+    }
+
+    /// The things in which two men differ, each once, those first of which most is seen; at last
+    /// what only one of them has.
     [[nodiscard]] std::string what_tells(const Uniform& a,
                                          const Uniform& b,
                                          const std::vector<PropertyId>& order) const {
-        std::vector<std::string> things;
+        std::vector<std::string> both;
+        std::vector<std::string> only_a;
+        std::vector<std::string> only_b;
+        std::set<std::string> told;
         for (const PropertyId id : order) {
             const std::string thing = term(language_, properties()[id].called());
-            if (!has_same(a, b, id) && things.size() < kMostHints &&
-                std::ranges::find(things, thing) == things.end()) {
-                things.push_back(thing);
+            if (has_same(a, b, id) || told.size() >= kMostHints || !told.insert(thing).second) {
+                continue;
+            }
+            const bool has_a = is_worn(a, id);
+            const bool has_b = is_worn(b, id);
+            (has_a == has_b ? both : has_a ? only_a : only_b).push_back(thing);
+        }
+        std::string words = comma_list(both);
+        for (const auto& [man, only] : {std::pair{&a, &only_a}, {&b, &only_b}}) {
+            if (!only->empty()) {
+                words += (words.empty() ? "" : "; ") + only_words(*man, comma_list(*only));
             }
         }
-        return things.empty() ? say(language_, messages::kNothing) : comma_list(things);
+        return words.empty() ? say(language_, messages::kNothing) : words;
+    }
+
+    /// `lapels`, or "only Private, Tannbruck Regiment has lapels".
+    [[nodiscard]] std::string by_words(const Apart& apart,
+                                       const Uniform& a,
+                                       const Uniform& b) const {
+        if (!apart.by) {
+            return say(language_, messages::kNothing);
+        }
+        const std::string thing = term(language_, properties()[*apart.by].called());
+        return apart.only_first    ? only_words(a, thing)
+               : apart.only_second ? only_words(b, thing)
+                                   : thing;
     }
 
     [[nodiscard]] ComparedWords told_apart(const std::vector<PropertyId>& order,
                                            const MenCompared& made) const {
         ComparedWords words{say(language_, messages::kToldApart), {}};
-        double least = 1000;
+        Apart least{1000, {}, false, false};
+        std::pair<std::size_t, std::size_t> pair;
         for (std::size_t i = 0; i < men_.size(); ++i) {
             for (std::size_t k = i + 1; k < men_.size(); ++k) {
-                for (const Sighted& sighted : all_eyes()) {
-                    const double apart = FromAfar::difference(men_[i],
-                                                              made.men[i].views.front(),
-                                                              men_[k],
-                                                              made.men[k].views.front(),
-                                                              sighted.eyes);
-                    least = std::min(least, apart);
-                    if (apart >= FromAfar::kAlike) {
-                        continue;
+                for (const Eyes& eyes : all_eyes()) {
+                    const Apart apart = from_afar({men_[i].uniform, made.men[i].views.front()},
+                                                  {men_[k].uniform, made.men[k].views.front()},
+                                                  eyes);
+                    if (apart.difference < least.difference) {
+                        least = apart;
+                        pair = {i, k};
                     }
-                    words.paragraphs.push_back(
-                        say(language_,
-                            messages::kHardAtFiftyMetres,
-                            {men_[i].uniform.title,
-                             men_[k].uniform.title,
-                             say(language_, sighted.called),
-                             number_words(language_, apart, 1),
-                             what_tells(men_[i].uniform, men_[k].uniform, order)}));
+                    if (apart.difference < kLookAlike) {
+                        words.paragraphs.push_back(hard_to_tell(i, k, apart, eyes, order));
+                    }
                 }
             }
         }
         if (words.paragraphs.empty()) {
-            words.paragraphs.push_back(
-                say(language_,
-                    men_.size() > 2 ? messages::kEveryPairApart : messages::kTheTwoApart,
-                    {number_words(language_, least, 1)}));
+            words.paragraphs.push_back(easy_to_tell(pair, least));
         }
         words.paragraphs.push_back(say(language_, messages::kHowFarSeen));
         return words;
+    }
+
+    [[nodiscard]] std::string hard_to_tell(std::size_t i,
+                                           std::size_t k,
+                                           const Apart& apart,
+                                           const Eyes& eyes,
+                                           const std::vector<PropertyId>& order) const {
+        return say(language_,
+                   messages::kHardAtFiftyMetres,
+                   {men_[i].uniform.title,
+                    men_[k].uniform.title,
+                    say(language_, *eyes.called),
+                    number_words(language_, apart.difference, 1),
+                    what_tells(men_[i].uniform, men_[k].uniform, order)});
+    }
+
+    [[nodiscard]] std::string easy_to_tell(std::pair<std::size_t, std::size_t> pair,
+                                           const Apart& least) const {
+        const Uniform& a = men_[pair.first].uniform;
+        const Uniform& b = men_[pair.second].uniform;
+        const std::string number = number_words(language_, least.difference, 1);
+        const std::string by = by_words(least, a, b);
+        return men_.size() > 2
+                   ? say(language_, messages::kEveryPairApart, {number, a.title, b.title, by})
+                   : say(language_, messages::kTheTwoApart, {number, by});
     }
 };
 
@@ -442,7 +467,8 @@ std::unique_ptr<Sheet> prepare_comparison(Workshop& workshop,
         }
         job->plate.language = language;
         if (auto uniform = workshop.uniform_of(*job, to)) {
-            men.push_back({std::move(*job), std::move(*uniform)});
+            auto hidden = hidden_on(views_of(*job), *uniform);
+            men.push_back({std::move(*job), std::move(*uniform), std::move(hidden)});
         }
     }
     if (to.error_count() > errors || men.size() < written->men.size()) {

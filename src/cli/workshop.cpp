@@ -359,13 +359,20 @@ std::vector<Figure> figures_of(const Uniform& uniform, const Job& job, double sc
 
 namespace {
 
-/// Of garments laid flat, what is not drawn is not named either; of a dressed man everything is.
+/// What a sheet with these views names: of garments laid flat only what is drawn; of a dressed man
+/// also what is seen from another side, but not what is hidden.
 std::set<std::string> shown_in(const std::vector<const Template*>& views, const Uniform& uniform) {
     std::set<std::string> shown;
-    for (const Template* view : views) {
-        if (!is_flat(*view)) {
-            return {};
+    if (std::ranges::any_of(views, [](const Template* view) { return !is_flat(*view); })) {
+        const std::set<std::string> hidden = hidden_on(views, uniform);
+        for (const Property& row : properties()) {
+            if (!hidden.contains(std::string(row.key))) {
+                shown.emplace(row.key);
+            }
         }
+        return shown;
+    }
+    for (const Template* view : views) {
         shown.merge(shown_on(*view, uniform));
     }
     return shown;
@@ -385,7 +392,7 @@ Document plate_of(const Uniform& uniform,
                                             : frame_of(*view, uniform));
     }
     const std::set<std::string> shown = shown_in(views_of(job), uniform);
-    Captions captions = captions_of(uniform, shown.empty() ? nullptr : &shown);
+    Captions captions = captions_of(uniform, &shown);
     if (!job.plate.callouts) {
         captions.callouts.clear();
     }

@@ -250,6 +250,18 @@ class Painting {
                easel_.hidden(detail.curve.chain());
     }
 
+    /// What gives the part its shape: the choices under which it is there.
+    static std::vector<PropertyId> choices_of(const Part& part) {
+        std::vector<PropertyId> choices;
+        for (const Term& term : part.when) {
+            const Kind kind = properties()[term.property].kind;
+            if (!term.negated && (kind == Kind::choice || kind == Kind::ornament)) {
+                choices.push_back(term.property);
+            }
+        }
+        return choices;
+    }
+
     Group paint_part(const Part& part) {
         const Paint paint = *easel_.paint_of(part.cloth);
         const Piece piece{shapes_[part.name], easel_.inks_of(paint, part.surface), part.line};
@@ -265,7 +277,9 @@ class Painting {
         Visible::Mask shown;
         if (visible_ != nullptr) {
             const Outlines shape = outlines(part.shape);
-            visible_->lay(shape, visible_->mask_of(outlines_of(group.clip)), part.cloth.property);
+            const Visible::Mask clip = visible_->mask_of(outlines_of(group.clip));
+            visible_->lay(shape, clip, part.cloth.property);
+            visible_->shape(shape, clip, choices_of(part));
             shown = visible_->mask_of(shape);
         }
         Group inner;

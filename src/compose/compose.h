@@ -8,6 +8,7 @@
 #include <set>
 #include <span>
 #include <string>
+#include <vector>
 
 #include "base/diagnostic.h"
 #include "base/ink.h"
@@ -59,6 +60,10 @@ Figure compose(const Uniform& uniform,
 
 /// The keys of all properties that have a material in this view.
 std::set<std::string> shown_on(const Template& view, const Uniform& uniform);
+
+/// The keys of all properties that have a material on these views of other men but on none of this
+/// one: what is hidden, such as buckles under gaiters, and what is not worn.
+std::set<std::string> hidden_on(const std::vector<const Template*>& views, const Uniform& uniform);
 
 /// What the sheets must say of this man; with `shown`, of materials only those of these keys.
 Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown = nullptr);

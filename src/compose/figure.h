@@ -28,11 +28,14 @@ struct Site {
     double room = 0;
 };
 
-/// How much is seen of a property's material, mm² on the body, and where best: one place left of
-/// the figure's middle on the page, or right of it, or both.
+/// How much is seen of a property's material, or of the parts that a choice gives their shape, mm²
+/// on the body, and where best: one place left of the figure's middle on the page, or right of it,
+/// or both.
 struct Seen {
     double area = 0;
     std::vector<Site> sites;
+    /// The property whose material lies under most of it; empty: none, or not known of a choice.
+    std::string beneath = {};
 };
 
 /// Contract: the drawing's colours are final and its line weights hold when it is printed at 1 :

@@ -77,26 +77,50 @@ Rect close_frame_of(const Template& from, const Uniform& uniform) {
     return frame;
 }
 
-std::set<std::string> shown_on(const Template& view, const Uniform& uniform) {
+namespace {
+
+/// Calls `each` with every property that gives a material to what is drawn on the view, and whether
+/// it is drawn of this man.
+template <typename Each>
+void for_materials(const Template& view, const Uniform& uniform, const Each& each) {
     const Easel easel(uniform, 1, false, Ink::colour);
-    std::set<std::string> shown;
-    const auto add = [&shown](const std::optional<PropertyId>& of) {
-        if (of) {
-            shown.emplace(properties()[*of].key);
-        }
-    };
     for (const Part& part : view.parts) {
-        if (!easel.holds(part.when) || !easel.paint_of(part.cloth)) {
-            continue;
+        const bool there = easel.holds(part.when) && easel.paint_of(part.cloth);
+        if (part.cloth.property) {
+            each(std::string(properties()[*part.cloth.property].key), there);
         }
-        add(part.cloth.property);
         for (const Detail& detail : part.details) {
-            if (easel.holds(detail.when)) {
-                add(property_of(detail));
+            if (const auto property = property_of(detail)) {
+                each(std::string(properties()[*property].key), there && easel.holds(detail.when));
             }
         }
     }
+}
+
+}  // namespace
+
+std::set<std::string> shown_on(const Template& view, const Uniform& uniform) {
+    std::set<std::string> shown;
+    for_materials(view, uniform, [&shown](const std::string& key, bool there) {
+        if (there) {
+            shown.insert(key);
+        }
+    });
     return shown;
+}
+
+std::set<std::string> hidden_on(const std::vector<const Template*>& views, const Uniform& uniform) {
+    std::set<std::string> hidden;
+    std::set<std::string> shown;
+    for (const Template* view : views) {
+        for_materials(*view, uniform, [&](const std::string& key, bool there) {
+            (there ? shown : hidden).insert(key);
+        });
+    }
+    for (const std::string& key : shown) {
+        hidden.erase(key);
+    }
+    return hidden;
 }
 
 std::optional<Rect> frame_of(const Template& from, std::string_view name) {

@@ -71,6 +71,8 @@ Visible::Visible(const Rect& frame) : frame_(frame) {
         rows_ = static_cast<std::size_t>(rows);
     }
     top_.assign(columns_ * rows_, 0);
+    under_ = top_;
+    parts_ = top_;
 }
 
 Point Visible::middle(std::size_t cell) const {
@@ -122,7 +124,22 @@ void Visible::lay(const Outlines& outlines, const Mask& clip, std::optional<Prop
     const int number = of ? static_cast<int>(*of) + 1 : 0;
     for_spans(outlines, [&](std::size_t from, std::size_t to) {
         for (std::size_t i = from; i < to; ++i) {
-            top_[i] = clip.empty() || clip[i] ? number : top_[i];
+            if (clip.empty() || clip[i]) {
+                under_[i] = top_[i] == number ? under_[i] : top_[i];
+                top_[i] = number;
+            }
+        }
+    });
+}
+
+void Visible::shape(const Outlines& outlines,
+                    const Mask& clip,
+                    const std::vector<PropertyId>& choices) {
+    choices_.push_back(choices);
+    const auto number = static_cast<int>(choices_.size());
+    for_spans(outlines, [&](std::size_t from, std::size_t to) {
+        for (std::size_t i = from; i < to; ++i) {
+            parts_[i] = clip.empty() || clip[i] ? number : parts_[i];
         }
     });
 }
@@ -141,7 +158,10 @@ void Visible::lay(const Group& group,
     }
 }
 
-void Visible::carry(std::vector<int>& steps, std::size_t cell, long neighbour) const {
+void Visible::carry(const std::vector<int>& raster,
+                    std::vector<int>& steps,
+                    std::size_t cell,
+                    long neighbour) const {
     const long other = static_cast<long>(cell) + neighbour;
     const auto column = static_cast<long>(cell % columns_);
     const long other_column =
@@ -150,57 +170,99 @@ void Visible::carry(std::vector<int>& steps, std::size_t cell, long neighbour) c
     const bool outside =
         other < 0 || other >= static_cast<long>(top_.size()) || std::abs(other_column - column) > 1;
     const auto index = static_cast<std::size_t>(other);
-    const int reach = outside || top_[index] != top_[cell] ? 0 : steps[index];
+    const int reach = outside || raster[index] != raster[cell] ? 0 : steps[index];
     steps[cell] = std::min(steps[cell], reach + 1);
 }
 
-/// Steps from each cell to the nearest one of another material, sideways and upwards and across:
+/// Steps from each cell to the nearest one of another number, sideways and upwards and across:
 /// two passes over the raster. Source: A. Rosenfeld, J. L. Pfaltz, Pattern Recognition 1, 1968.
-std::vector<int> Visible::distances() const {
+std::vector<int> Visible::distances(const std::vector<int>& raster) const {
     const auto row = static_cast<long>(columns_);
     const std::array<long, 4> before = {-1, -row - 1, -row, -row + 1};
     std::vector<int> steps(top_.size(), static_cast<int>(columns_ + rows_));
     for (std::size_t i = 0; i < top_.size(); ++i) {
         for (const long neighbour : before) {
-            carry(steps, i, neighbour);
+            carry(raster, steps, i, neighbour);
         }
     }
     for (std::size_t i = top_.size(); i-- > 0;) {
         for (const long neighbour : before) {
-            carry(steps, i, -neighbour);
+            carry(raster, steps, i, -neighbour);
         }
     }
     return steps;
 }
 
-std::map<std::string, Seen> Visible::seen() const {
-    /// The best cell of a property on each side of the middle.
+std::map<int, Seen> Visible::seen_in(const std::vector<int>& raster) const {
+    /// The best cell of a number on each side of the middle.
     struct Best {
         std::size_t cells = 0;
         std::array<std::optional<std::size_t>, 2> at;
     };
 
-    const std::vector<int> steps = distances();
-    std::map<int, Best> by_property;
+    const std::vector<int> steps = distances(raster);
+    std::map<int, Best> by_number;
     const double centre = frame_.centre().x;
-    for (std::size_t i = 0; i < top_.size(); ++i) {
-        if (top_[i] == 0) {
+    for (std::size_t i = 0; i < raster.size(); ++i) {
+        if (raster[i] == 0) {
             continue;
         }
-        Best& best = by_property[top_[i]];
+        Best& best = by_number[raster[i]];
         ++best.cells;
         std::optional<std::size_t>& at = best.at[middle(i).x < centre ? 0 : 1];
         if (!at || steps[i] > steps[*at]) {
             at = i;
         }
     }
-    std::map<std::string, Seen> seen;
-    for (const auto& [number, best] : by_property) {
-        Seen& one = seen[std::string(properties()[static_cast<PropertyId>(number - 1)].key)];
+    std::map<int, Seen> seen;
+    for (const auto& [number, best] : by_number) {
+        Seen& one = seen[number];
         one.area = static_cast<double>(best.cells) * kCell * kCell;
         for (const std::optional<std::size_t>& at : best.at) {
             if (at) {
                 one.sites.push_back({middle(*at), (steps[*at] - 0.5) * kCell});
+            }
+        }
+    }
+    return seen;
+}
+
+std::string Visible::beneath(int property) const {
+    std::map<int, std::size_t> cells;
+    for (std::size_t i = 0; i < top_.size(); ++i) {
+        if (top_[i] == property) {
+            ++cells[under_[i]];
+        }
+    }
+    const auto most =
+        std::ranges::max_element(cells, {}, [](const auto& each) { return each.second; });
+    return most == cells.end() || most->first == 0
+               ? std::string()
+               : std::string(properties()[static_cast<PropertyId>(most->first - 1)].key);
+}
+
+std::map<std::string, Seen> Visible::seen() const {
+    std::map<std::string, Seen> seen;
+    for (auto& [number, one] : seen_in(top_)) {
+        Seen& material = seen[std::string(properties()[static_cast<PropertyId>(number - 1)].key)];
+        material = one;
+        material.beneath = beneath(number);
+    }
+    const double centre = frame_.centre().x;
+    for (const auto& [number, part] : seen_in(parts_)) {
+        for (const PropertyId choice : choices_[static_cast<std::size_t>(number - 1)]) {
+            Seen& all = seen[std::string(properties()[choice].key)];
+            all.area += part.area;
+            // Of several parts the place with most room on each side counts.
+            for (const Site& site : part.sites) {
+                const auto same_side = std::ranges::find_if(all.sites, [&](const Site& other) {
+                    return (other.at.x < centre) == (site.at.x < centre);
+                });
+                if (same_side == all.sites.end()) {
+                    all.sites.push_back(site);
+                } else if (site.room > same_side->room) {
+                    *same_side = site;
+                }
             }
         }
     }

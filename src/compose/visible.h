@@ -38,6 +38,9 @@ class Visible {
              const Mask& clip,
              std::optional<PropertyId> of);
 
+    /// A part of the dress lies there whose shape these choices decide.
+    void shape(const Outlines& outlines, const Mask& clip, const std::vector<PropertyId>& choices);
+
     /// By key: how much of each property is seen, and where best; what is not seen is left out.
     [[nodiscard]] std::map<std::string, Seen> seen() const;
 
@@ -46,15 +49,26 @@ class Visible {
     /// Calls `each(from, to)` for the cells inside, row by row.
     template <typename Each>
     void for_spans(const Outlines& outlines, const Each& each) const;
-    [[nodiscard]] std::vector<int> distances() const;
+    [[nodiscard]] std::vector<int> distances(const std::vector<int>& raster) const;
     /// How far a cell is from others, at most, from what its neighbours in that direction are.
-    void carry(std::vector<int>& steps, std::size_t cell, long neighbour) const;
+    void carry(const std::vector<int>& raster,
+               std::vector<int>& steps,
+               std::size_t cell,
+               long neighbour) const;
+    /// What is seen of each number of a raster, without keys; 0 is nothing.
+    [[nodiscard]] std::map<int, Seen> seen_in(const std::vector<int>& raster) const;
+    /// The key of the material under most of the cells of a property.
+    [[nodiscard]] std::string beneath(int property) const;
 
     Rect frame_;
     std::size_t columns_ = 0;
     std::size_t rows_ = 0;
-    /// Property number and one; 0 where there is none.
+    /// Property number and one; 0 where there is none. What lay there before another property did.
     std::vector<int> top_;
+    std::vector<int> under_;
+    /// Number of a part and one, and the choices that give each its shape.
+    std::vector<int> parts_;
+    std::vector<std::vector<PropertyId>> choices_;
 };
 
 }  // namespace platewright

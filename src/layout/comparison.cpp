@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "layout/callouts.h"
+#include "layout/discs.h"
 #include "layout/flow.h"
 #include "words/comparison_messages.h"
 #include "words/sheet_messages.h"
@@ -21,8 +21,68 @@ using sheet::Slab;
 using sheet::Table;
 using sheet::Voice;
 
-/// Share of the text's height that the row of men may take.
-constexpr double kRowShare = 0.55;
+/// Share of the text's height that men in one row may take, and in several, which have the page to
+/// themselves; no more rows than are looked over at once.
+constexpr double kRowShare = 0.72;
+constexpr double kRowsShare = 0.85;
+constexpr std::size_t kMostRows = 3;
+constexpr double kRowsGain = 1.15;
+/// Words beside a figure, in ems: "shoulder-strap" is not broken.
+constexpr double kWordsColumn = 5.3;
+/// Letters are preferred to words where figures can be this much larger beside them.
+constexpr double kLettersGain = 1.6;
+/// Name and remark beneath a man, in lines.
+constexpr double kLegend = 4.5;
+
+/// Of the height of the text, what one detail may take.
+constexpr double kDetailShare = 0.17;
+
+/// How many figures stand in a row, and their scale.
+struct Arrangement {
+    std::size_t columns = 1;
+    double scale = 1;
+};
+
+/// The largest figures that leave `beside` mm free on both sides of each; all views of a man stand
+/// in one row.
+Arrangement largest_with(const std::vector<std::vector<Rect>>& frames,
+                         double beside,
+                         const sheet::TextStyle& style) {
+    std::size_t pictures = 0;
+    std::size_t views = 1;
+    Rect largest{0, 0, 1, 1};
+    for (const std::vector<Rect>& man : frames) {
+        pictures += man.size();
+        views = std::max(views, man.size());
+        for (const Rect& view : man) {
+            largest.include({0, 0, view.width(), view.height()});
+        }
+    }
+    Arrangement best{pictures, 1e9};
+    for (std::size_t rows = 1; rows <= std::min(kMostRows, frames.size()); ++rows) {
+        const std::size_t men = (frames.size() + rows - 1) / rows;
+        const auto columns = static_cast<double>(men * views);
+        const double share = rows == 1 ? kRowShare : kRowsShare;
+        const double height = style.area.height() * share / static_cast<double>(rows) -
+                              kLegend * style.leading - style.body;
+        const double width = style.area.width() / columns - 2 * beside - 0.8 * style.body;
+        const double scale = std::max(largest.width() / std::max(width, 1.0),
+                                      largest.height() / std::max(height, 1.0));
+        // A row more must be worth it: men in one row are compared at a glance.
+        if (scale * (rows > 1 ? kRowsGain : 1) < best.scale) {
+            best = {men * views, scale};
+        }
+    }
+    return best;
+}
+
+/// With room for words, unless that makes the figures too small.
+Arrangement arrangement_of(const std::vector<std::vector<Rect>>& frames,
+                           const sheet::TextStyle& style) {
+    const Arrangement words = largest_with(frames, kWordsColumn * style.small, style);
+    const Arrangement letters = largest_with(frames, sheet::disc_column(style.small), style);
+    return words.scale <= letters.scale * kLettersGain ? words : letters;
+}
 
 /// Every view is a picture of its own; a man's first carries his words.
 std::vector<Picture> pictures_of(const std::vector<ComparedMan>& men) {
@@ -41,68 +101,176 @@ std::vector<Picture> pictures_of(const std::vector<ComparedMan>& men) {
     return pictures;
 }
 
-/// What can be pointed at on a figure that stands there.
-std::vector<sheet::Callout> callouts_of(const ComparedMan& man, const Placed& figure) {
-    std::vector<sheet::Callout> callouts;
-    const Figure& view = man.views.front();
-    for (const CalloutWords& words : man.callouts) {
-        const auto seen = view.seen.find(words.key);
-        if (seen == view.seen.end()) {
-            continue;
+/// One figure on the page, with the room beside it and what it is to show.
+struct Shown {
+    const Placed* figure = nullptr;
+    const Figure* view = nullptr;
+    std::vector<const ComparedCallout*> callouts;
+    sheet::CalloutColumns columns;
+    std::size_t slab = 0;
+};
+
+/// The figures in the order of their pictures, each in the middle of its place.
+std::vector<Shown> shown_of(const std::vector<ComparedMan>& men,
+                            const std::vector<Slab>& rows,
+                            double width,
+                            std::size_t columns,
+                            const Press& press) {
+    std::vector<Shown> all;
+    const double place = width / static_cast<double>(columns);
+    const double air = 0.4 * press.style.body;
+    std::size_t slab = 0;
+    std::size_t number = 0;
+    for (const ComparedMan& man : men) {
+        for (std::size_t i = 0; i < man.views.size(); ++i, ++number) {
+            if (number == rows[slab].pictures.size()) {
+                ++slab;
+                number = 0;
+            }
+            Shown shown{&rows[slab].pictures[number], &man.views[i], {}, {}, slab};
+            for (const ComparedCallout& callout : man.callouts) {
+                if (callout.view == i) {
+                    shown.callouts.push_back(&callout);
+                }
+            }
+            const Placed& at = *shown.figure;
+            const Rect& frame = shown.view->frame;
+            const double top = at.at.y + frame.top * at.factor;
+            const double bottom = at.at.y + frame.bottom * at.factor;
+            const double left = static_cast<double>(number) * place;
+            shown.columns = {
+                {left + air, top, at.at.x + frame.left * at.factor - air / 2, bottom},
+                {at.at.x + frame.right * at.factor + air / 2, top, left + place - air, bottom}};
+            all.push_back(std::move(shown));
         }
-        sheet::Callout callout{words.words, {}, {}};
-        for (const Site& site : seen->second.sites) {
-            sheet::add_site(site.at, view.frame.centre().x, figure, callout);
+    }
+    return all;
+}
+
+/// What can be pointed at on a figure that stands there.
+std::vector<sheet::Callout> callouts_of(const Shown& shown, bool in_words) {
+    std::vector<sheet::Callout> callouts;
+    for (const ComparedCallout* each : shown.callouts) {
+        sheet::Callout callout{in_words ? each->words : "m", {}, {}};
+        for (const Site& site : each->sites) {
+            sheet::add_site(site.at, shown.view->frame.centre().x, *shown.figure, callout);
         }
         callouts.push_back(std::move(callout));
     }
     return callouts;
 }
 
-/// Lines and words on both sides of each man, within his share of the row.
-void add_callouts(const std::vector<ComparedMan>& men, double width, Press& press, Slab& row) {
-    const double share = width / static_cast<double>(men.size());
-    const double air = 0.4 * press.style.body;
+/// Whether words can stand beside the figures: no word is broken for it.
+bool has_room_for_words(const std::vector<Shown>& all, Press& press) {
     const Type type = sheet::italic(press.style.small);
-    for (std::size_t i = 0; i < men.size(); ++i) {
-        const Placed& figure = row.pictures[i];
-        const Rect& frame = men[i].views.front().frame;
-        const double top = figure.at.y + frame.top * figure.factor;
-        const double bottom = figure.at.y + frame.bottom * figure.factor;
-        const double left = static_cast<double>(i) * share;
-        const sheet::CalloutColumns columns{
-            {left + air, top, figure.at.x + frame.left * figure.factor - air, bottom},
-            {figure.at.x + frame.right * figure.factor + air, top, left + share - air, bottom}};
+    for (const Shown& shown : all) {
+        const double room = std::min(shown.columns.left.width(), shown.columns.right.width());
+        for (const ComparedCallout* callout : shown.callouts) {
+            if (press.ruler.least_width(callout->words, type, "") > room) {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
+void put_words(const std::vector<Shown>& all, Press& press, std::vector<Slab>& rows) {
+    const Type type = sheet::italic(press.style.small);
+    for (const Shown& shown : all) {
         sheet::draw_callouts(
-            sheet::place_callouts(callouts_of(men[i], figure), columns, type, press.ruler),
+            sheet::place_callouts(callouts_of(shown, true), shown.columns, type, press.ruler),
             type,
-            row.content);
+            rows[shown.slab].content);
     }
 }
 
-/// The men in a row; two that are seen from one side have their differences led to.
-void put_men(const std::vector<ComparedMan>& men, Flow& flow) {
-    std::vector<Slab> rows = sheet::picture_slabs(pictures_of(men), flow.width(), flow.press());
-    const bool one_view =
-        std::ranges::all_of(men, [](const ComparedMan& man) { return man.views.size() == 1; });
-    if (rows.size() == 1 && men.size() == 2 && one_view) {
-        add_callouts(men, flow.width(), flow.press(), rows.front());
+/// `a`, `b` … of the rows that are led to; empty of the others.
+using Letters = std::vector<std::string>;
+
+/// Letters run through the rows, so that one row has one letter on all men.
+Letters letters_of(const std::vector<Shown>& all,
+                   const std::vector<sheet::CalloutPlan>& plans,
+                   std::size_t rows) {
+    std::vector<bool> used(rows, false);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        for (const sheet::PlacedCallout& placed : plans[i].placed) {
+            used[all[i].callouts[placed.number]->row] = true;
+        }
+    }
+    Letters letters(rows);
+    char next = 'a';
+    for (std::size_t row = 0; row < rows && next <= 'z'; ++row) {
+        if (used[row]) {
+            letters[row] = std::string(1, next++);
+        }
+    }
+    return letters;
+}
+
+Letters put_letters(const std::vector<Shown>& all,
+                    std::size_t differ,
+                    Press& press,
+                    std::vector<Slab>& rows) {
+    const Type type = sheet::roman(press.style.small);
+    std::vector<sheet::CalloutPlan> plans;
+    for (const Shown& shown : all) {
+        plans.push_back(
+            sheet::place_discs(callouts_of(shown, false), shown.columns, type.size, press.ruler));
+    }
+    const Letters letters = letters_of(all, plans, differ);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        std::vector<std::string> signs;
+        for (const ComparedCallout* callout : all[i].callouts) {
+            signs.push_back(letters[callout->row]);
+        }
+        std::erase_if(plans[i].placed, [&](const sheet::PlacedCallout& placed) {
+            return signs[placed.number].empty();
+        });
+        sheet::draw_discs(
+            plans[i], signs, all[i].columns, type, press.style.unit, rows[all[i].slab].content);
+    }
+    return letters;
+}
+
+/// The men in a row, with lines to what sets each apart: words where there is room for them, else
+/// the letters of the rows of the table, which are returned.
+Letters put_men(const MenCompared& compared, Flow& flow) {
+    Press& press = flow.press();
+    std::vector<std::vector<Rect>> frames;
+    for (const ComparedMan& man : compared.men) {
+        frames.emplace_back();
+        for (const Figure& view : man.views) {
+            frames.back().push_back(view.frame);
+        }
+    }
+    const std::size_t columns = arrangement_of(frames, press.style).columns;
+    std::vector<Slab> rows =
+        sheet::picture_slabs(pictures_of(compared.men), flow.width(), press, columns);
+    const std::vector<Shown> all = shown_of(compared.men, rows, flow.width(), columns, press);
+    Letters letters(compared.differ.size());
+    if (has_room_for_words(all, press)) {
+        put_words(all, press, rows);
+    } else {
+        letters = put_letters(all, compared.differ.size(), press, rows);
     }
     for (Slab& row : rows) {
         flow.slab(std::move(row));
     }
+    return letters;
 }
 
-Table table_of(const MenCompared& compared) {
+Table table_of(const MenCompared& compared, const Letters& letters) {
     Table table;
     table.columns.push_back({"", Align::start, false});
     for (const ComparedMan& man : compared.men) {
         table.columns.push_back({man.name, Align::start, true});
     }
-    for (const ComparedThing& thing : compared.differ) {
+    for (std::size_t i = 0; i < compared.differ.size(); ++i) {
+        const ComparedThing& thing = compared.differ[i];
         sheet::TableRow row;
         Cell name;
         name.words = thing.name;
+        name.sign = letters[i];
         name.voice = Voice::small_italic;
         row.cells.push_back(std::move(name));
         for (const ComparedValue& value : thing.values) {
@@ -122,6 +290,35 @@ Table table_of(const MenCompared& compared) {
     return table;
 }
 
+/// A row for each detail, a column for each man, as in the table above it.
+void put_details(const MenCompared& compared, std::size_t count, Flow& flow) {
+    if (count == 0) {
+        return;
+    }
+    flow.heading(say(compared.language, messages::kSeenNear));
+    Table table;
+    table.columns.push_back({"", Align::start, false});
+    for (const ComparedMan& man : compared.men) {
+        table.columns.push_back({man.name, Align::start, true});
+    }
+    for (std::size_t i = 0; i < count; ++i) {
+        const ComparedDetail& detail = compared.details[i];
+        sheet::TableRow row;
+        Cell name;
+        name.words = detail.name;
+        name.voice = Voice::small_italic;
+        row.cells.push_back(std::move(name));
+        for (const Figure& picture : detail.pictures) {
+            Cell cell;
+            cell.picture = Picture{picture.drawing, picture.frame, 1 / picture.scale};
+            cell.picture->framed = true;
+            row.cells.push_back(std::move(cell));
+        }
+        table.rows.push_back(std::move(row));
+    }
+    flow.table(table);
+}
+
 void put_credits(const MenCompared& compared, Flow& flow) {
     for (const std::string& note : compared.notes) {
         flow.paragraph(note, Voice::small);
@@ -136,50 +333,34 @@ void put_credits(const MenCompared& compared, Flow& flow) {
     }
 }
 
-}  // namespace
-
-double comparison_scale(const std::vector<std::vector<Rect>>& frames, const Paper& paper) {
-    const sheet::TextStyle style(paper);
-    double width = 0;
-    double height = 1;
-    double gaps = 0;
-    for (const std::vector<Rect>& man : frames) {
-        for (const Rect& view : man) {
-            width += view.width();
-            height = std::max(height, view.height());
-            gaps += style.gutter;
-        }
-    }
-    const double room = std::max(style.area.width() - gaps, style.area.width() * 0.4);
-    return std::max(width / room, height / (style.area.height() * kRowShare));
-}
-
-Document lay_out_comparison(const MenCompared& compared,
-                            const Paper& paper,
-                            const Typesetter& type,
-                            Diagnostics& to) {
-    sheet::Ruler ruler(type);
+Document laid_out(const MenCompared& compared,
+                  std::size_t details,
+                  const Paper& paper,
+                  sheet::Ruler& ruler,
+                  Diagnostics& to) {
     sheet::FlowForm form;
     form.paper = paper;
     form.language = std::string(language_code(compared.language));
     form.head_left = sheet::on_one_line(compared.title);
     Flow flow(form, ruler, to);
     flow.title(compared.title, compared.subtitle);
-    put_men(compared.men, flow);
+    const Letters letters = put_men(compared, flow);
     flow.heading(say(compared.language, messages::kInWhatTheyDiffer));
     if (compared.differ.empty()) {
         flow.paragraph(say(compared.language, messages::kInNothing));
     } else {
-        flow.table(table_of(compared));
+        flow.table(table_of(compared, letters));
     }
+    put_details(compared, details, flow);
+    flow.columns(2);
     for (const ComparedWords& words : compared.words) {
         flow.heading(words.heading);
         for (const std::string& paragraph : words.paragraphs) {
-            flow.paragraph(paragraph);
+            flow.paragraph(paragraph, Voice::small);
         }
     }
-    flow.space(4);
     put_credits(compared, flow);
+    flow.columns(1);
     Document document;
     document.title = sheet::on_one_line(compared.title);
     document.author = sheet::on_one_line(compared.drawn_by);
@@ -188,6 +369,43 @@ Document lay_out_comparison(const MenCompared& compared,
     document.language = language_code(compared.language);
     flow.finish(document);
     return document;
+}
+
+}  // namespace
+
+double comparison_scale(const std::vector<std::vector<Rect>>& frames, const Paper& paper) {
+    return arrangement_of(frames, sheet::TextStyle(paper)).scale;
+}
+
+double near_scale(const Rect& frame, std::size_t men, const Paper& paper) {
+    const sheet::TextStyle style(paper);
+    // As wide as a column of the table of differences is likely to be.
+    const double column =
+        style.area.width() * 0.8 / static_cast<double>(std::max<std::size_t>(men, 1));
+    const double side = std::min(column - style.gutter, style.area.height() * kDetailShare);
+    return std::max({frame.width(), frame.height(), 1.0}) / std::max(side, 1.0);
+}
+
+Document lay_out_comparison(const MenCompared& compared,
+                            const Paper& paper,
+                            const Typesetter& type,
+                            Diagnostics& to) {
+    sheet::Ruler ruler(type);
+    Diagnostics problems;
+    Document best = laid_out(compared, 0, paper, ruler, problems);
+    for (std::size_t details = compared.details.size(); details > 0; --details) {
+        Diagnostics found;
+        Document document = laid_out(compared, details, paper, ruler, found);
+        if (document.pages.size() <= best.pages.size()) {
+            best = std::move(document);
+            problems = std::move(found);
+            break;
+        }
+    }
+    for (const Diagnostic& problem : problems.all()) {
+        to.add(problem);
+    }
+    return best;
 }
 
 }  // namespace platewright

@@ -13,12 +13,23 @@
 
 namespace platewright {
 
-/// One man: his views, and in what he differs, what matters most first; each is led to from his
-/// first view where there is room for it.
+/// What sets a man apart, and where it is seen.
+struct ComparedCallout {
+    /// `cuffs: sea green, slashed`.
+    std::string words;
+    /// Number of the row of `MenCompared::differ` that tells of the thing first.
+    std::size_t row = 0;
+    /// Number of the view it is led to on, and places on that figure, mm on the body; at least one.
+    std::size_t view = 0;
+    std::vector<Site> sites;
+};
+
+/// One man: his views, and what sets him apart, what matters most first; each is led to where there
+/// is room for it, by its words, or by the letter of its row.
 struct ComparedMan {
     std::string name;
     std::string note;
-    std::vector<CalloutWords> callouts;
+    std::vector<ComparedCallout> callouts;
     std::vector<Figure> views;
 };
 
@@ -32,6 +43,12 @@ struct ComparedValue {
 struct ComparedThing {
     std::string name;
     std::vector<ComparedValue> values;
+};
+
+/// A part of the dress in which the men differ, of each man, composed for `near_scale`.
+struct ComparedDetail {
+    std::string name;
+    std::vector<Figure> pictures;
 };
 
 /// A heading with paragraphs under it.
@@ -52,13 +69,18 @@ struct MenCompared {
     Ink ink = Ink::colour;
     std::vector<ComparedMan> men;
     std::vector<ComparedThing> differ;
+    std::vector<ComparedDetail> details;
     std::vector<ComparedWords> words;
 };
 
 /// The denominator at which the frames of that many men stand side by side on the paper.
 double comparison_scale(const std::vector<std::vector<Rect>>& frames, const Paper& paper);
 
-/// The comparison on as many pages as it takes. Warnings: layout.too-wide, layout.too-large.
+/// The same for a detail of that frame, of that many men.
+double near_scale(const Rect& frame, std::size_t men, const Paper& paper);
+
+/// The comparison on as many pages as it takes; details, what matters most first, as far as they
+/// fill pages that are there anyway. Warnings: layout.too-wide, layout.too-large.
 Document lay_out_comparison(const MenCompared& compared,
                             const Paper& paper,
                             const Typesetter& type,

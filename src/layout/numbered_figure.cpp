@@ -6,23 +6,14 @@
 #include <utility>
 
 #include "base/text.h"
-#include "layout/callouts.h"
+#include "layout/discs.h"
 #include "layout/table.h"
 
 namespace platewright::sheet {
 namespace {
 
-/// A disc, in ems of its number.
-constexpr double kDisc = 0.82;
 /// The narrowest list with a column of materials, in ems.
 constexpr double kLeastForMaterials = 15;
-
-void draw_disc(Point centre, std::size_t number, const Type& type, double line, Layer& on) {
-    on.outlined(ellipse(centre, type.size * kDisc, type.size * kDisc), kPaper, kInk, line);
-    // Old-style figures stand a little higher than the x-height: this is their middle.
-    on.words(
-        std::to_string(number), {centre.x, centre.y + type.size * 0.25}, type, kInk, Align::middle);
-}
 
 /// What links call a number on the figure, and its line in the list.
 std::string number_anchor(std::size_t number) {
@@ -52,37 +43,24 @@ std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
                                      const Numbering& in,
                                      Press& press,
                                      Slab& slab) {
-    const double width = in.width;
     const Type type = roman(press.style.small);
-    const double disc = type.size * kDisc;
-    const double column = disc * 2.6;
+    const double radius = type.size * kDisc;
+    const double column = disc_column(type.size);
     const CalloutColumns columns{{0, figure.top, column, figure.bottom},
-                                 {width - column, figure.top, width, figure.bottom}};
-    // Leaves between two numbers at least what a disc takes.
-    const CalloutPlan plan =
-        place_callouts(callouts, columns, roman(type.size * 1.32), press.ruler);
-    for (const PlacedCallout& placed : plan.placed) {
-        const double side = placed.on_left ? disc : width - disc;
-        const Point centre{side, placed.box.centre().y};
-        const Point edge{centre.x + (placed.on_left ? disc : -disc), centre.y};
-        const std::size_t number = in.first + placed.number;
-        slab.content.begin_link(
-            {number_anchor(number),
-             part_anchor(number),
-             {centre.x - disc, centre.y - disc, centre.x + disc, centre.y + disc}});
-        Path line;
-        line.move_to(edge);
-        line.line_to({placed.bend.x, centre.y});
-        line.line_to(placed.site);
-        slab.content.stroke(line, kPaper, 0.5 * press.style.unit, 0.75);
-        slab.content.stroke(std::move(line), kInk, 0.14 * press.style.unit);
-        slab.content.outlined(ellipse(placed.site, 0.5 * press.style.unit, 0.5 * press.style.unit),
-                              kInk,
-                              kPaper,
-                              0.16 * press.style.unit);
-        draw_disc(centre, number, type, 0.14 * press.style.unit, slab.content);
-        slab.content.end_link();
+                                 {in.width - column, figure.top, in.width, figure.bottom}};
+    CalloutPlan plan = place_discs(callouts, columns, type.size, press.ruler);
+    std::vector<std::string> signs;
+    for (const Callout& callout : callouts) {
+        signs.push_back(callout.words);
     }
+    for (PlacedCallout& placed : plan.placed) {
+        const std::size_t number = in.first + placed.number;
+        const Point at = disc_centre(placed, columns, type.size);
+        placed.link = {number_anchor(number),
+                       part_anchor(number),
+                       {at.x - radius, at.y - radius, at.x + radius, at.y + radius}};
+    }
+    draw_discs(plan, signs, columns, type, press.style.unit, slab.content);
     return plan.left_out;
 }
 

@@ -93,6 +93,13 @@ std::vector<std::string> Press::lines(const std::string& words, const Type& type
     return made;
 }
 
+std::vector<std::string> Press::whole_lines(const std::string& words,
+                                            const Type& type,
+                                            double room) {
+    return ruler.least_width(words, type, "") <= room ? ruler.lines(words, type, room)
+                                                      : lines(words, type, room);
+}
+
 void Press::put_line(const std::string& line,
                      const Rect& room,
                      double baseline,
@@ -182,7 +189,7 @@ Legend legend_of(const Picture& picture, double room, Press& press) {
     Legend legend;
     const auto add = [&](const std::string& words, Voice voice, Align align) {
         const Speech speech = speech_of(voice, press.style);
-        for (std::string& line : press.lines(words, speech.type, room)) {
+        for (std::string& line : press.whole_lines(words, speech.type, room)) {
             legend.lines.push_back({std::move(line), speech, align, legend.height});
             legend.height += speech.leading;
         }
@@ -230,7 +237,10 @@ Slab picture_row(const std::vector<Picture>& row, double place, Press& press) {
 
 }  // namespace
 
-std::vector<Slab> picture_slabs(std::vector<Picture> pictures, double width, Press& press) {
+std::vector<Slab> picture_slabs(std::vector<Picture> pictures,
+                                double width,
+                                Press& press,
+                                std::size_t columns) {
     // Captions take some of the height.
     const double most = press.style.area.height() - 8 * press.style.leading;
     double widest = 1;
@@ -239,16 +249,19 @@ std::vector<Slab> picture_slabs(std::vector<Picture> pictures, double width, Pre
         widest = std::max(widest, picture.frame.width() * picture.factor + press.style.body);
     }
     const auto fit = static_cast<std::size_t>(std::max(1.0, std::floor(width / widest + 1e-6)));
-    const std::size_t rows = (pictures.size() + fit - 1) / std::max<std::size_t>(fit, 1);
+    const std::size_t most_in_row = columns > 0 ? columns : fit;
+    const std::size_t rows = (pictures.size() + most_in_row - 1) / most_in_row;
+    const std::size_t places =
+        columns > 0 || rows == 0 ? most_in_row : (pictures.size() + rows - 1) / rows;
     std::vector<Slab> slabs;
     for (std::size_t row = 0; row < rows; ++row) {
         // Rows as even as can be.
-        const std::size_t first = row * pictures.size() / rows;
-        const std::size_t end = (row + 1) * pictures.size() / rows;
+        const std::size_t first = columns > 0 ? row * columns : row * pictures.size() / rows;
+        const std::size_t end = columns > 0 ? std::min(first + columns, pictures.size())
+                                            : (row + 1) * pictures.size() / rows;
         const std::vector<Picture> part(pictures.begin() + static_cast<std::ptrdiff_t>(first),
                                         pictures.begin() + static_cast<std::ptrdiff_t>(end));
-        const std::size_t most_in_row = (pictures.size() + rows - 1) / rows;
-        slabs.push_back(picture_row(part, width / static_cast<double>(most_in_row), press));
+        slabs.push_back(picture_row(part, width / static_cast<double>(places), press));
         slabs.back().space_before = press.style.body;
     }
     return slabs;

@@ -88,6 +88,10 @@ struct Press {
     /// warning without a place.
     std::vector<std::string> lines(const std::string& words, const Type& type, double room);
 
+    /// The same, with words parted only where one is wider than `room`: for what is read at a
+    /// glance.
+    std::vector<std::string> whole_lines(const std::string& words, const Type& type, double room);
+
     /// Puts one line into the room from `left` to `right`; words that run leftward change sides.
     void put_line(const std::string& line,
                   const Rect& room,
@@ -108,6 +112,8 @@ struct Picture {
     std::string words = {};
     std::string note = {};
     std::vector<std::string> lines = {};
+    /// On a toned ground with a line round it: a part cut out of a figure.
+    bool framed = false;
 };
 
 /// The picture with its corner at `corner`.
@@ -130,7 +136,11 @@ std::vector<Slab> item_slabs(const std::string& sign,
                              double width,
                              Press& press);
 
-/// Pictures side by side in as many rows as they need, their feet in line.
-std::vector<Slab> picture_slabs(std::vector<Picture> pictures, double width, Press& press);
+/// Pictures side by side in as many rows as they need, their feet in line; with `columns`, that
+/// many in each row.
+std::vector<Slab> picture_slabs(std::vector<Picture> pictures,
+                                double width,
+                                Press& press,
+                                std::size_t columns = 0);
 
 }  // namespace platewright::sheet

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "layout/discs.h"
 
 namespace platewright::sheet {
 namespace {
@@ -26,6 +27,7 @@ struct Line {
 double room_before(const Cell& cell, const TextStyle& style) {
     double room = 0;
     room += cell.tick_box ? style.body * 1.35 : 0;
+    room += cell.sign.empty() ? 0 : style.body * 1.7;
     room += cell.swatch ? style.body * 2 : 0;
     if (cell.picture) {
         room += cell.picture->frame.width() * cell.picture->factor;
@@ -195,7 +197,7 @@ class Setter {
         std::vector<std::vector<std::string>> heads;
         std::size_t most = 1;
         for (std::size_t i = 0; i < table_.columns.size(); ++i) {
-            heads.push_back(press_.lines(table_.columns[i].head, speech.type, widths_[i]));
+            heads.push_back(press_.whole_lines(table_.columns[i].head, speech.type, widths_[i]));
             most = std::max(most, heads.back().size());
         }
         auto slab = std::make_shared<Slab>();
@@ -258,7 +260,7 @@ class Setter {
         std::vector<Line> lines;
         const auto add = [&](const std::string& words, Voice voice) {
             const Speech speech = speech_of(voice, style_);
-            for (std::string& line : press_.lines(words, speech.type, room)) {
+            for (std::string& line : press_.whole_lines(words, speech.type, room)) {
                 lines.push_back({std::move(line), speech});
             }
         };
@@ -300,6 +302,7 @@ class Setter {
             slabs.push_back(row_slab(cells, part, !more));
             for (Cell& cell : cells) {
                 cell.tick_box = false;
+                cell.sign.clear();
                 cell.swatch.reset();
                 cell.picture.reset();
             }
@@ -376,7 +379,7 @@ class Setter {
         }
     }
 
-    /// Tick box, sample and picture; moves `left` behind them.
+    /// Tick box, sign, sample and picture; moves `left` behind them.
     void put_before(const Cell& cell, double& left, Slab& slab) {
         const double body = style_.body;
         if (cell.tick_box) {
@@ -385,6 +388,16 @@ class Setter {
             slab.content.stroke(
                 rectangle({left, box_top, left + side, box_top + side}), kInk, 0.2 * style_.unit);
             left += body * 1.35;
+        }
+        if (!cell.sign.empty()) {
+            const Type type = roman(style_.small);
+            const double radius = type.size * kDisc;
+            draw_disc({left + radius, top() + body * kBaseline - type.size * 0.25},
+                      cell.sign,
+                      type,
+                      0.14 * style_.unit,
+                      slab.content);
+            left += body * 1.7;
         }
         if (cell.swatch) {
             Swatch swatch = *cell.swatch;
@@ -400,7 +413,13 @@ class Setter {
             const double width = cell.picture->frame.width() * cell.picture->factor;
             const double height = cell.picture->frame.height() * cell.picture->factor;
             const double spare = slab.height - 2 * padding_ - height;
-            slab.pictures.push_back(placed_at(*cell.picture, {left, padding_ + spare / 2}));
+            const double picture_top = padding_ + spare / 2;
+            slab.pictures.push_back(placed_at(*cell.picture, {left, picture_top}));
+            if (cell.picture->framed) {
+                const Rect box{left, picture_top, left + width, picture_top + height};
+                slab.ground.fill(rectangle(box), kPlateTone);
+                slab.content.stroke(rectangle(box), kInk, 0.14 * style_.unit);
+            }
             left += width + body * 0.7;
         }
     }

@@ -11,12 +11,14 @@
 
 namespace platewright::sheet {
 
-/// One field of a table. Whatever it has stands from left to right: tick box, sample, picture,
-/// words with the note beneath.
+/// One field of a table. Whatever it has stands from left to right: tick box, sign, sample,
+/// picture, words with the note beneath.
 struct Cell {
     std::string words = {};
     std::string note = {};
     bool tick_box = false;
+    /// A letter in a disc, as it stands beside a picture.
+    std::string sign = {};
     /// Its size follows the type.
     std::optional<Swatch> swatch = {};
     std::optional<Picture> picture = {};

@@ -15,6 +15,9 @@ inline constexpr Message kWhatCarriesOver{
     "What carries over", "Ce qui peut resservir", "Was weiter dient"};
 inline constexpr Message kToldApart{"Told apart", "À distance", "Aus der Ferne"};
 
+/// Above parts of the men enlarged.
+inline constexpr Message kSeenNear{"Seen near", "De près", "Aus der Nähe"};
+
 /// That one man could take over nothing from the other; what on a thing would have to be changed.
 inline constexpr Message kNothing{"nothing", "rien", "nichts"};
 inline constexpr Message kToChange{
@@ -43,19 +46,20 @@ inline constexpr Message kHardAtFiftyMetres{
     "Aus der Nähe unterscheidet sie: {5}."};
 inline constexpr Message kEveryPairApart{
     "Every pair is told apart at 50 m, to all eyes and without colour; the least difference of "
-    "colour is {1} (ΔE2000).",
+    "colour is {1} (ΔE2000), between {2} and {3}: {4}.",
     "Toutes les paires se distinguent à 50 m, pour tout œil et sans couleur ; le plus petit écart "
-    "de "
-    "couleur est de {1} (ΔE2000).",
+    "de couleur est de {1} (ΔE2000), entre {2} et {3} : {4}.",
     "Jedes Paar ist auf 50 m zu unterscheiden, für jedes Auge und ohne Farbe; der kleinste "
-    "Farbabstand ist {1} (ΔE2000)."};
+    "Farbabstand ist {1} (ΔE2000), zwischen {2} und {3}: {4}."};
 inline constexpr Message kTheTwoApart{
     "The two are told apart at 50 m, to all eyes and without colour; the least difference of "
-    "colour is {1} (ΔE2000).",
+    "colour is {1} (ΔE2000): {2}.",
     "Les deux se distinguent à 50 m, pour tout œil et sans couleur ; le plus petit écart de "
-    "couleur est de {1} (ΔE2000).",
+    "couleur est de {1} (ΔE2000) : {2}.",
     "Die beiden sind auf 50 m zu unterscheiden, für jedes Auge und ohne Farbe; der kleinste "
-    "Farbabstand ist {1} (ΔE2000)."};
+    "Farbabstand ist {1} (ΔE2000): {2}."};
+/// A man, and things that the other has not.
+inline constexpr Message kOnlyHas{"only {1} has {2}", "seul {1} a : {2}", "nur {1} hat: {2}"};
 inline constexpr Message kHowFarSeen{
     "Counted are areas seen from the front of at least ten squares of 14.5 mm, which is one minute "
     "of "

@@ -10,17 +10,20 @@ namespace platewright::cli {
 namespace {
 
 /// The layout of a comparison of these plates as text.
-std::string compared(const std::string& men) {
+std::string compared(const std::string& men,
+                     const std::string& more = {},
+                     const Paper& paper = {}) {
     Bench bench;
     const FileId file = bench.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/comparison.yaml",
-                                          "comparison: A\nmen: " + men + "\n");
+                                          "comparison: A\nmen: " + men + "\n" + more);
     const auto sheet = prepare_sheet(bench.workshop, file, bench.problems, bench.timings);
     if (!sheet) {
         return "";
     }
     const Typesetter type;
-    const auto document = sheet->draw({Paper{}, Ink::colour}, type, bench.problems, bench.timings);
-    EXPECT_TRUE(bench.problems.all().empty());
+    const auto document = sheet->draw({paper, Ink::colour}, type, bench.problems, bench.timings);
+    // On small paper a title may be broken, and that is told.
+    EXPECT_TRUE(bench.problems.all().empty() || paper.width < Paper{}.width);
     return document ? dump(*document) : "";
 }
 
@@ -41,7 +44,55 @@ TEST(ComparisonSheet, LeadsToWhatDiffersAndPutsWhatIsSeenMostFirst) {
     ASSERT_NE(loop, std::string::npos);
     EXPECT_LT(lapels, loop);
     // Alike on both, so that no line leads there.
-    EXPECT_EQ(text.find("\"breeches:"), std::string::npos);
+    EXPECT_EQ(text.find("\"breeches: buff\""), std::string::npos);
+}
+
+TEST(ComparisonSheet, LeadsToShapesAsWellAsColours) {
+    const std::string text = compared("[tannbruck-musketeer.yaml, birkenfels-private.yaml]");
+    // Beside narrow figures words stand on several lines.
+    EXPECT_NE(text.find("\"pockets:"), std::string::npos);
+    EXPECT_NE(text.find("\"vertical\" end"), std::string::npos);
+    EXPECT_NE(text.find("\"horizontal\" end"), std::string::npos);
+}
+
+TEST(ComparisonSheet, LeadsToWhatAManLacks) {
+    const std::string text = compared("[tannbruck-musketeer.yaml, kaldermoor-private.yaml]");
+    EXPECT_NE(text.find("\"lapels: none\""), std::string::npos);
+    EXPECT_NE(text.find("\"10\u00a0down the front\""), std::string::npos);
+}
+
+TEST(ComparisonSheet, WhatIsSeenFromBehindIsLedToThere) {
+    const std::string men = "[tannbruck-musketeer.yaml, kaldermoor-private.yaml]";
+    EXPECT_EQ(compared(men).find("\"cartridge box:"), std::string::npos);
+    EXPECT_NE(compared(men, "views: [front, back]\n").find("\"cartridge box:"), std::string::npos);
+}
+
+// Six men on a small paper: letters beside them are those of the rows that tell what they mean.
+TEST(ComparisonSheet, LettersStandWhereThereIsNoRoomForWords) {
+    const std::string men =
+        "[tannbruck-musketeer.yaml, seeholm-sergeant.yaml, varrenau-corporal.yaml, "
+        "kaldermoor-private.yaml, oster-legion-lance-corporal.yaml, artillery-bombardier.yaml]";
+    const std::string large = compared(men);
+    EXPECT_NE(large.find("\"coat: red\""), std::string::npos);
+    EXPECT_EQ(large.find("text \"a\" middle"), std::string::npos);
+    const std::string small = compared(men, {}, *parse_paper("A6"));
+    EXPECT_EQ(small.find("\"coat: red\""), std::string::npos);
+    EXPECT_NE(small.find("text \"a\" middle"), std::string::npos);
+}
+
+TEST(ComparisonSheet, WhatCannotBeSeenOrCountsNothingIsNoRow) {
+    const std::string text =
+        compared("[tannbruck-musketeer.yaml, seeholm-sergeant.yaml, kaldermoor-private.yaml]");
+    EXPECT_EQ(text.find("\"shoe buckles\""), std::string::npos);
+    EXPECT_EQ(text.find("\"tip of the"), std::string::npos);
+    EXPECT_EQ(text.find("text \"0\""), std::string::npos);
+}
+
+TEST(ComparisonSheet, TellsWhoAloneHasAThing) {
+    const std::string text = compared("[tannbruck-musketeer.yaml, ostrand-drummer.yaml]");
+    EXPECT_NE(text.find("told apart at 50 m"), std::string::npos);
+    const std::string alike = compared("[tannbruck-musketeer.yaml, tannbruck-musketeer.yaml]");
+    EXPECT_EQ(alike.find("only Private"), std::string::npos);
 }
 
 TEST(ComparisonSheet, MenOfOneLookAreToldToBeHardToTellApart) {

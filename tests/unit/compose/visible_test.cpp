@@ -36,6 +36,33 @@ TEST(Visible, FindsThePlaceFarthestFromEverythingElse) {
     EXPECT_NEAR(sites[0].room, 40, 4);
 }
 
+TEST(Visible, TellsWhatLiesBeneath) {
+    Visible visible({-100, 0, 100, 400});
+    visible.lay({box(-80, 0, 80, 200)}, {}, property_id("coat.cloth"));
+    visible.lay({box(-80, 0, 0, 300)}, {}, property_id("haversack.cloth"));
+    // Painted over itself it does not lie on itself.
+    visible.lay({box(-60, 20, -20, 60)}, {}, property_id("haversack.cloth"));
+    const auto seen = visible.seen();
+    EXPECT_EQ(seen.at("haversack.cloth").beneath, "coat.cloth");
+    EXPECT_EQ(seen.at("coat.cloth").beneath, "");
+}
+
+// A pocket of the coat's own cloth is no material, but its shape is seen.
+TEST(Visible, FindsThePartsThatAChoiceShapes) {
+    Visible visible({-100, 0, 100, 400});
+    visible.lay({box(-80, 0, 80, 200)}, {}, property_id("coat.cloth"));
+    visible.shape({box(-80, 0, 80, 200)}, {}, {property_id("coat.cut")});
+    visible.shape({box(-60, 100, -20, 140)}, {}, {property_id("pockets.direction")});
+    visible.shape({box(20, 100, 60, 120)}, {}, {property_id("pockets.direction")});
+    const auto seen = visible.seen();
+    const Seen& pockets = seen.at("pockets.direction");
+    EXPECT_NEAR(pockets.area, 40 * 60, 4 * 60);
+    ASSERT_EQ(pockets.sites.size(), 2U);
+    EXPECT_NEAR(pockets.sites[0].at.x, -40, 4);
+    EXPECT_NEAR(pockets.sites[1].at.y, 110, 4);
+    EXPECT_TRUE(seen.contains("coat.cut"));
+}
+
 TEST(Visible, GivesAPlaceOnEachSide) {
     Visible visible({-100, 0, 100, 400});
     visible.lay({box(-80, 0, -40, 40), box(40, 200, 80, 240)}, {}, property_id("cuffs.cloth"));

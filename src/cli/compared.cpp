@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: MIT
+// What men differ in, in words, and where on a figure it is led to.
+#include "cli/compared.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string_view>
+#include <utility>
+
+#include "words/comparison_messages.h"
+#include "words/man_messages.h"
+#include "words/sheet_messages.h"
+#include "words/terms.h"
+
+namespace platewright::cli {
+namespace {
+
+/// Smaller than this on the body, in mm², nobody would find it.
+constexpr double kLeastFound = 150;
+
+/// What the eye finds of a shape; where on the sleeve a mark sits is left to the table.
+constexpr auto kShapes = std::to_array<std::string_view>(
+    {"shape", "direction", "cut", "worn", "carried", "height", "ornament", "device"});
+
+/// What is sewn on a coat, so that a man without it is told by its absence.
+constexpr auto kMissed =
+    std::to_array<std::string_view>({"lapels", "collar", "straps", "turnbacks"});
+
+bool is_among(const auto& list, std::string_view word) {
+    return std::ranges::find(list, word) != list.end();
+}
+
+/// The property that stands for a whole thing: `lapels.cloth`.
+bool is_head(const Property& row) {
+    return row.place.empty() && (row.kind == Kind::cloth || row.kind == Kind::metal);
+}
+
+bool is_shape(const Property& row) {
+    return (row.kind == Kind::choice || row.kind == Kind::ornament) &&
+           is_among(kShapes, row.name());
+}
+
+/// A tip of the plume's own colour is no tip.
+bool is_tip_alike(const Uniform& man, const Property& row) {
+    return row.key == "hat.plume-tip" &&
+           man.word(property_id(row.key)) == man.word(property_id("hat.plume"));
+}
+
+/// No marks are none, not 0.
+bool counts_nothing(const Uniform& man, PropertyId id) {
+    const auto shape = find_property(std::string(properties()[id].group()) + ".shape");
+    return man.count(id) == 0 && shape && !is_worn(man, *shape);
+}
+
+std::string count_words(const Uniform& man, PropertyId id) {
+    if (counts_nothing(man, id)) {
+        return {};
+    }
+    const bool down_the_front =
+        properties()[id].key == "lapels.buttons" && !is_worn(man, property_id("lapels.cloth"));
+    return down_the_front ? say(man.language, messages::kDownTheFront, {man.word(id)})
+                          : man.word(id);
+}
+
+/// A callout in the making.
+struct Draft {
+    std::string_view group;
+    /// By which property figures tell where it is seen.
+    PropertyId key = 0;
+    std::string name;
+    std::vector<std::string> values;
+    std::size_t row = 0;
+    bool unlike_all = false;
+    /// Led to where others have the thing.
+    bool missed = false;
+};
+
+/// Writes what one man has, row by row.
+class Drafts {
+  public:
+    Drafts(std::size_t man, const std::vector<const Uniform*>& men) : man_(man), men_(men) {}
+
+    void add(const DifferingRow& row, std::size_t number) {
+        const Property& property = properties()[row.property];
+        const bool material = property.kind == Kind::cloth || property.kind == Kind::metal;
+        const Uniform& man = *men_[man_];
+        const bool missed =
+            is_head(property) && is_among(kMissed, property.group()) && !is_worn(man, row.property);
+        if ((!material && !is_shape(property)) || row.values[man_].empty() ||
+            (!is_worn(man, row.property) && !missed)) {
+            return;
+        }
+        Draft& draft = draft_for(row.property, number);
+        draft.missed = missed;
+        draft.unlike_all = draft.unlike_all || unlike_all(row);
+        // Colour first, then shape.
+        draft.values.insert(material ? draft.values.begin() : draft.values.end(), row.values[man_]);
+        draft.key = material ? row.property : draft.key;
+    }
+
+    [[nodiscard]] const std::vector<Draft>& all() const { return drafts_; }
+
+  private:
+    std::size_t man_;
+    const std::vector<const Uniform*>& men_;
+    std::vector<Draft> drafts_;
+
+    /// Heads and shapes of a group share one.
+    Draft& draft_for(PropertyId id, std::size_t number) {
+        const Property& row = properties()[id];
+        const bool shared = is_head(row) || is_shape(row);
+        const auto at = std::ranges::find(drafts_, row.group(), &Draft::group);
+        if (shared && at != drafts_.end()) {
+            return *at;
+        }
+        const Language language = men_[man_]->language;
+        drafts_.push_back({shared ? row.group() : std::string_view(),
+                           id,
+                           term(language, shared ? row.group() : row.called()),
+                           {},
+                           number});
+        return drafts_.back();
+    }
+
+    [[nodiscard]] bool unlike_all(const DifferingRow& row) const {
+        for (std::size_t i = 0; i < row.values.size(); ++i) {
+            if (i != man_ && row.values[i] == row.values[man_]) {
+                return false;
+            }
+        }
+        return true;
+    }
+};
+
+/// Where that is seen on the man's views: on the first that shows enough of it, else on the one
+/// that shows most.
+void place(const Draft& draft, const ComparedMan& drawn, ComparedCallout& callout) {
+    double most = 0;
+    for (std::size_t i = 0; i < drawn.views.size() && most < kLeastFound; ++i) {
+        const auto seen = drawn.views[i].seen.find(std::string(properties()[draft.key].key));
+        if (seen != drawn.views[i].seen.end() && seen->second.area > most) {
+            most = seen->second.area;
+            callout.view = i;
+            callout.sites = seen->second.sites;
+        }
+    }
+}
+
+/// Those who have the thing show where it is missed: all men stand alike.
+void place_missed(const Draft& draft,
+                  std::size_t man,
+                  const std::vector<ComparedMan>& drawn,
+                  ComparedCallout& callout) {
+    for (std::size_t i = 0; i < drawn.size() && callout.sites.empty(); ++i) {
+        if (i != man) {
+            place(draft, drawn[i], callout);
+        }
+    }
+    callout.view = std::min(callout.view, drawn[man].views.size() - 1);
+}
+
+}  // namespace
+
+bool is_worn(const Uniform& man, PropertyId id) {
+    return man.speaks(id) && !is_nothing(man.value(id));
+}
+
+std::string value_words(const Uniform& man, PropertyId id) {
+    const Property& row = properties()[id];
+    if (!man.speaks(id) || is_tip_alike(man, row)) {
+        return {};
+    }
+    if (const Material* material = man.material(id)) {
+        return material->printed();
+    }
+    if (row.kind == Kind::count) {
+        return count_words(man, id);
+    }
+    if (row.kind == Kind::ornament) {
+        return term(man.language, man.word(id));
+    }
+    return row.kind == Kind::choice || is_nothing(man.value(id))
+               ? choice_term(man.language, row.key, man.word(id))
+               : man.word(id);
+}
+
+std::string thing_words(Language language, PropertyId id) {
+    const Property& row = properties()[id];
+    const std::string name = term(language, row.called());
+    const bool of_material = row.kind == Kind::cloth || row.kind == Kind::metal;
+    return of_material ? name : name + ", " + trait_term(language, row.name());
+}
+
+std::vector<ComparedCallout> what_sets_apart(std::size_t man,
+                                             const std::vector<const Uniform*>& men,
+                                             const std::vector<ComparedMan>& drawn,
+                                             const std::vector<DifferingRow>& rows) {
+    Drafts drafts(man, men);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        drafts.add(rows[i], i);
+    }
+    std::vector<ComparedCallout> callouts;
+    for (const Draft& draft : drafts.all()) {
+        if (!draft.unlike_all) {
+            continue;
+        }
+        std::string values;
+        for (const std::string& value : draft.values) {
+            values += (values.empty() ? "" : ", ") + value;
+        }
+        ComparedCallout callout;
+        callout.words = say(men[man]->language, messages::kNameAndValue, {draft.name, values});
+        callout.row = draft.row;
+        if (draft.missed) {
+            place_missed(draft, man, drawn, callout);
+        } else {
+            place(draft, drawn[man], callout);
+        }
+        if (!callout.sites.empty()) {
+            callouts.push_back(std::move(callout));
+        }
+    }
+    return callouts;
+}
+
+}  // namespace platewright::cli
