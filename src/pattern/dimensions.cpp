@@ -389,7 +389,11 @@ class Measuring {
         if (const FlatPart* part = flat_.part("gaiter-")) {
             const Rect box = shapes::box(part->outline.front());
             add("height", Way::down, {box.centre().x, box.top}, {box.centre().x, box.bottom});
-            across_at("width above", part->name.c_str(), box.top + 15);
+            // The head is cut lower behind than over the knee: from corner to corner.
+            const bool half = part->name == "gaiter-half";
+            if (const Chain* head = flat_.guide(half ? "gaiter-short-top" : "gaiter-top")) {
+                add("width above", Way::across, head->front(), head->back());
+            }
             buttons("gaiter-", "button spacing", "");
         }
     }
