@@ -25,8 +25,8 @@ constexpr double kLightFromBelow = 0.88;
 /// The wash along the edges of what is laid flat, in mm: no broader than the turn of the cloth, or
 /// it would be taken for the modelling of a body and dull the lines.
 constexpr double kEdgeReach = 16;
-constexpr int kEdgeSteps = 3;
-constexpr double kEdgeAlpha = 0.035;
+constexpr int kEdgeSteps = 5;
+constexpr double kEdgeAlpha = 0.022;
 /// On black cloth no hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 
@@ -138,7 +138,7 @@ Colour Easel::tinted(Colour colour) const {
     // A wash of its hue, strong enough to be found in the key and never so dark that its lines
     // would not be read.
     const OkLab cloth = to_oklab(colour);
-    return from_oklab({0.60 + 0.37 * cloth.l, 0.85 * cloth.a, 0.85 * cloth.b});
+    return from_oklab({0.54 + 0.42 * cloth.l, 0.72 * cloth.a, 0.72 * cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {
