@@ -15,6 +15,9 @@ namespace {
 /// Less than anyone sees in print at 1 : 7, in mm on the body.
 constexpr double kUnseen = 0.22;
 
+/// More than any figure needs; a page of nothing but hatching is of use to nobody.
+constexpr std::uint32_t kMostStrokes = 1500;
+
 /// A number 0..1 that looks random and is the same in every run.
 double scatter(std::uint32_t n) {
     n = (n ^ 61U) ^ (n >> 16U);
@@ -23,6 +26,15 @@ double scatter(std::uint32_t n) {
     n *= 0x27d4eb2dU;
     n ^= n >> 15U;
     return n / 4294967295.0;
+}
+
+/// A number 0..1 that wanders slowly as `at` grows, and is the same in every run.
+double drift(double at) {
+    const double whole = std::floor(at);
+    const double part = at - whole;
+    const double eased = part * part * (3 - 2 * part);
+    const auto n = static_cast<std::uint32_t>(whole) * 2654435U + 17U;
+    return scatter(n) * (1 - eased) + scatter(n + 2654435U) * eased;
 }
 
 /// Joins two chains into one closed, smooth-sided shape.
@@ -96,27 +108,22 @@ struct Ring {
     }
 };
 
-/// A wedge from the dark edge to a point, bent once in the middle if the ring bends. Straight sides
-/// are enough at this size, and a plate has some thousands of them.
+/// A stroke as a pen makes it: set down thin at the dark edge, swelling, and lifted to a point.
+/// Straight sides are enough at this size, and a plate has some thousands of them.
 HatchStroke stroke_of(const Ring& ring, double reach, double width) {
-    constexpr double visible_bend = 0.9;
+    constexpr double swollen = 0.3;
     const double begin = ring.far + 1.5;
     const double end = ring.far - reach;
-    const double middle = (begin + end) / 2;
+    const double belly = begin + (end - begin) * swollen;
     HatchStroke stroke;
     stroke.begin = ring.at(ring.far - 1, 0);
-    stroke.middle = ring.at(middle, 0);
+    stroke.middle = ring.at((begin + end) / 2, 0);
     stroke.end = ring.at(end, 0);
-    const double chord = (ring.height(begin) + ring.height(end)) / 2;
-    if (std::abs(ring.height(middle) - chord) < visible_bend) {
-        stroke.shape = polygon({ring.at(begin, -width / 2), stroke.end, ring.at(begin, width / 2)});
-        return stroke;
-    }
-    stroke.shape = polygon({ring.at(begin, -width / 2),
-                            ring.at(middle, -width * 0.3),
+    stroke.shape = polygon({ring.at(begin, -width * 0.3),
+                            ring.at(belly, -width / 2),
                             stroke.end,
-                            ring.at(middle, width * 0.3),
-                            ring.at(begin, width / 2)});
+                            ring.at(belly, width / 2),
+                            ring.at(begin, width * 0.3)});
     return stroke;
 }
 
@@ -226,9 +233,12 @@ std::vector<HatchStroke> hatch(
         return strokes;
     }
     const std::vector<Point> outline = Curve(chains.front()).simplified(0.8);
-    const int count = std::min(static_cast<int>(zone.axis->length() / pitch), 1500);
-    for (int i = 0; i <= count; ++i) {
-        const Curve::Station station = zone.axis->at(pitch * (i + 0.5));
+    double place = pitch / 2;
+    for (std::uint32_t i = 0; place <= zone.axis->length() && i < kMostStrokes; ++i) {
+        const Curve::Station station = zone.axis->at(place);
+        // A hand works in groups: closer and longer where it bears down, then looser again.
+        const double weight = drift(i / 7.0);
+        place += pitch * (1.0 + 0.55 * (1 - weight) + 0.25 * scatter(i * 7919U + 5U));
         Point across = right_of(station.along) * -1;
         if (dot(across, kToLight) > 0) {
             across = across * -1;
@@ -238,10 +248,12 @@ std::vector<HatchStroke> hatch(
             continue;
         }
         const double wide = form.far - form.near;
-        const double vary = 0.62 + 0.5 * scatter(static_cast<std::uint32_t>(i) * 7919U + 17U);
+        // Every other stroke is short, so that the shade thins out towards the light.
+        const double share = (i % 2 == 0 ? 1.0 : 0.6) * (0.62 + 0.45 * weight);
         const double sag = std::clamp(zone.bulge, -wide / 3, wide / 3);
         const Ring ring{station.at, across, station.along, form.near, form.far, sag, tilt};
-        strokes.push_back(stroke_of(ring, std::min(wide * reach, 80.0) * vary, width));
+        strokes.push_back(
+            stroke_of(ring, std::min(wide * reach, 80.0) * share, width * (0.75 + 0.5 * weight)));
     }
     return strokes;
 }
