@@ -138,7 +138,7 @@ Colour Easel::tinted(Colour colour) const {
     // A wash of its hue, strong enough to be found in the key and never so dark that its lines
     // would not be read.
     const OkLab cloth = to_oklab(colour);
-    return from_oklab({0.54 + 0.42 * cloth.l, 0.72 * cloth.a, 0.72 * cloth.b});
+    return from_oklab({0.52 + 0.45 * cloth.l, 0.72 * cloth.a, 0.72 * cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {
