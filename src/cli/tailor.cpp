@@ -347,6 +347,12 @@ class Tailoring {
         std::vector<PatternPiece> garments = garment_pieces(source);
         made.sheets.pieces = garments;
         made.sheets.pieces.insert(made.sheets.pieces.end(), facings.begin(), facings.end());
+        int number = 0;
+        for (PatternPiece& piece : made.sheets.pieces) {
+            piece.number_in_list = ++number;
+        }
+        std::vector<PatternPiece>& all = made.sheets.pieces;
+        facings.assign(all.end() - static_cast<std::ptrdiff_t>(facings.size()), all.end());
         made.sheets.full_size = job_.sheet.whole_garments ? made.sheets.pieces : facings;
         MaterialRules rules;
         rules.language = uniform_.language;
@@ -355,6 +361,7 @@ class Tailoring {
             rules.cloth_width_printed = job_.sheet.cloth_width->measure.printed;
         }
         made.materials = materials_of(source, made.sheets.pieces, rules);
+        made.sheets.cloths = cloth_plans(uniform_.language, made.materials, rules);
     }
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // `platewright pieces` and `platewright materials`.
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -99,6 +100,26 @@ std::string as_csv(const std::vector<MaterialLine>& lines) {
     return text;
 }
 
+/// Where each piece lies on its cloth, so that another program can cut or check it.
+nlohmann::ordered_json laid_as_json(const MaterialLine& line) {
+    const auto tenths = [](double mm) { return std::round(mm * 10) / 10; };
+    auto pieces = nlohmann::ordered_json::array();
+    for (const LaidPiece& each : line.lay.pieces) {
+        auto outline = nlohmann::ordered_json::array();
+        for (const Point p : each.outline) {
+            outline.push_back({tenths(p.x), tenths(p.y)});
+        }
+        const PatternPiece& piece = line.laid[each.piece];
+        pieces.push_back({{"piece", piece.garment + ": " + piece.name},
+                          {"mirrored", each.mirrored},
+                          {"turned", each.turned},
+                          {"outline_mm", std::move(outline)}});
+    }
+    return {{"width_mm", tenths(line.lay.width)},
+            {"length_mm", tenths(line.lay.length)},
+            {"pieces", std::move(pieces)}};
+}
+
 std::string as_json(const std::vector<MaterialLine>& lines) {
     auto list = nlohmann::ordered_json::array();
     for (const MaterialLine& line : lines) {
@@ -111,6 +132,9 @@ std::string as_json(const std::vector<MaterialLine>& lines) {
             one["finished_m2"] = std::round(line.area * 1e4) / 1e4;
         }
         one["sum"] = line.sum;
+        if (!line.lay.pieces.empty()) {
+            one["laid"] = laid_as_json(line);
+        }
         list.push_back(std::move(one));
     }
     constexpr int indent = 2;

@@ -249,9 +249,27 @@ std::vector<WorkshopTable> material_tables(Language language,
              line.sum});
     }
     if (!tables.empty()) {
-        tables.back().remarks = {say(language, messages::kShelfRemark)};
+        tables.back().remarks = {say(language, messages::kLayRemark)};
     }
     return tables;
+}
+
+std::vector<ClothPlan> cloth_plans(Language language,
+                                   const std::vector<MaterialLine>& lines,
+                                   const MaterialRules& rules) {
+    std::vector<ClothPlan> plans;
+    for (const MaterialLine& line : lines) {
+        if (line.garment == "man" && !line.lay.pieces.empty()) {
+            plans.push_back({title_term(language, line.kind) + ", " + line.what,
+                             say(language,
+                                 messages::kLaidSize,
+                                 {rules.cloth_width_printed,
+                                  number_words(language, line.lay.length / 1000, 2)}),
+                             line.lay,
+                             line.laid});
+        }
+    }
+    return plans;
 }
 
 WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pieces) {
@@ -274,11 +292,14 @@ WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pi
             Chain closed = piece.outline;
             closed.push_back(closed.front());
             const double all = area_of(piece) * piece.number;
-            made.rows.push_back({title_term(language, piece.name),
-                                 std::to_string(piece.number),
-                                 number_words(language, area_of(piece) / 1e6, 4),
-                                 number_words(language, all / 1e6, 4),
-                                 number_words(language, length_of(closed) / 1000, 2)});
+            made.rows.push_back(
+                {say(language,
+                     messages::kNumbered,
+                     {std::to_string(piece.number_in_list), title_term(language, piece.name)}),
+                 std::to_string(piece.number),
+                 number_words(language, area_of(piece) / 1e6, 4),
+                 number_words(language, all / 1e6, 4),
+                 number_words(language, length_of(closed) / 1000, 2)});
             number += piece.number;
             area += all;
         }

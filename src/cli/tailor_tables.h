@@ -35,6 +35,11 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source);
 std::vector<WorkshopTable> material_tables(Language language,
                                            const std::vector<MaterialLine>& lines);
 
+/// How the pieces of each cloth and lining lie, of those that take some length of it.
+std::vector<ClothPlan> cloth_plans(Language language,
+                                   const std::vector<MaterialLine>& lines,
+                                   const MaterialRules& rules);
+
 /// The pieces with their areas and edges, added up.
 WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pieces);
 

@@ -122,6 +122,25 @@ void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
     draw_inside(piece, at, factor, pen);
 }
 
+void draw_laying(const Laying& laying,
+                 const std::vector<PatternPiece>& pieces,
+                 Point at,
+                 double factor,
+                 Pen& pen) {
+    constexpr double type = 2.5;
+    const Point size{laying.width * factor, laying.length * factor};
+    pen.chain(
+        {at, at + Point{size.x, 0}, at + size, at + Point{0, size.y}}, true, 0.13, LineKind::chain);
+    for (const LaidPiece& each : laying.pieces) {
+        pen.chain(placed(each.outline, at, factor), true, sheet::kNarrow, LineKind::continuous);
+        const Point middle = middle_of(each.outline);
+        pen.words(std::to_string(pieces[each.piece].number_in_list),
+                  at + middle * factor + Point{0, type * 0.3},
+                  type,
+                  Align::middle);
+    }
+}
+
 std::vector<std::string> cutting_words(const PatternPiece& piece, Language language) {
     const bool mirrored = piece.paired && piece.number > 1;
     std::string cut = say(language,
@@ -130,10 +149,13 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     if (piece.on_fold) {
         cut = say(language, messages::kOnTheFold, {cut});
     }
-    std::vector<std::string> words{say(language,
-                                       messages::kNameAndValue,
-                                       {term(language, piece.garment), term(language, piece.name)}),
-                                   cut};
+    std::string name = say(language,
+                           messages::kNameAndValue,
+                           {term(language, piece.garment), term(language, piece.name)});
+    if (piece.number_in_list > 0) {
+        name = say(language, messages::kNumbered, {std::to_string(piece.number_in_list), name});
+    }
+    std::vector<std::string> words{std::move(name), cut};
     if (!piece.cloth.name.empty()) {
         words.push_back(piece.lined ? say(language, messages::kAndLining, {piece.cloth.name})
                                     : piece.cloth.name);

@@ -7,6 +7,7 @@
 
 #include "base/language.h"
 #include "layout/pen.h"
+#include "pattern/laying.h"
 #include "pattern/pieces.h"
 
 namespace platewright {
@@ -21,6 +22,13 @@ void draw_outlines(
 
 /// Folds, grain, notches and buttons.
 void draw_inside(const PatternPiece& piece, Point at, double factor, sheet::Pen& pen);
+
+/// Pieces on their cloth, its corner at `at`, each with its number in the cutting list.
+void draw_laying(const Laying& laying,
+                 const std::vector<PatternPiece>& pieces,
+                 Point at,
+                 double factor,
+                 sheet::Pen& pen);
 
 /// The middle of an outline's area, mm.
 Point middle_of(const Chain& outline);

@@ -65,6 +65,7 @@ class Sheets {
                 flow_.new_page();
                 flow_.heading(say(messages::kMaterials));
                 put_tables(sheets_.materials);
+                put_cloths();
             }
         }
         flow_.finish(document);
@@ -319,6 +320,36 @@ class Sheets {
                                  put_piece(piece, box, cell, widest, on);
                              }});
         }
+        put_cells(cells, {});
+    }
+
+    void put_cloths() {
+        if (sheets_.cloths.empty()) {
+            return;
+        }
+        constexpr double scale = 20;
+        constexpr double words = 9.5;
+        std::vector<Cell> cells;
+        for (const ClothPlan& plan : sheets_.cloths) {
+            const double width = plan.laying.width / scale;
+            const double height = plan.laying.length / scale + words;
+            cells.push_back(
+                {width, height, {}, [=, this, &plan](Items& on, Point cell, double) {
+                     Pen pen("cloth", ruler_);
+                     draw_laying(plan.laying, plan.pieces, cell, 1 / scale, pen);
+                     const Point foot{cell.x + width / 2, cell.y + height - words};
+                     pen.words(say(messages::kViewAtScale, {plan.title, "20"}),
+                               foot + Point{0, 4.6},
+                               3.2,
+                               Align::middle,
+                               0,
+                               true);
+                     pen.words(plan.size, foot + Point{0, 8.2}, kPieceType, Align::middle);
+                     std::move(pen).put_on(on);
+                 }});
+        }
+        flow_.space(flow_.style().leading);
+        flow_.heading(say(messages::kLaidOut), 2);
         put_cells(cells, {});
     }
 

@@ -53,6 +53,15 @@ struct WorkshopTable {
     std::size_t numbers = 99;
 };
 
+/// One cloth with its pieces laid out on it.
+struct ClothPlan {
+    /// `cloth, dark green`; `54 in wide, 2.07 m long`.
+    std::string title;
+    std::string size;
+    Laying laying;
+    std::vector<PatternPiece> pieces;
+};
+
 /// Everything the sheets are made from.
 struct WorkshopSheets {
     std::string title;
@@ -71,6 +80,7 @@ struct WorkshopSheets {
     std::vector<WorkshopTable> measures;
     std::vector<WorkshopTable> placement_tables;
     std::vector<WorkshopTable> materials;
+    std::vector<ClothPlan> cloths;
     std::vector<PatternPiece> pieces;
     /// Those of them that are printed at full size.
     std::vector<PatternPiece> full_size;

@@ -17,8 +17,6 @@ namespace platewright {
 namespace {
 
 constexpr std::array kGarments = {"coat", "waistcoat", "breeches", "gaiters"};
-/// Space between pieces on the cloth, for chalk and shears.
-constexpr double kBetween = 10;
 /// Turn-ins of a loop of lace: twice its width; a loop of the drawings is 10 mm wide.
 constexpr double kLoopWidth = 10;
 /// Piping is turned in at each end.
@@ -42,14 +40,22 @@ bool seen_before(const std::string& view, const FlatPart& part) {
                       part.name.starts_with("turnback-") || part.name.starts_with("wing-"));
 }
 
+/// Pieces that were laid out already, by their list.
+using Layings = std::map<std::vector<const PatternPiece*>, Laying>;
+
 /// Everything that is counted of some garments together.
 class Count {
   public:
     Count(const PatternSource& source,
           const std::vector<PatternPiece>& pieces,
           const MaterialRules& rules,
-          std::string garment)
-        : source_(source), pieces_(pieces), rules_(rules), garment_(std::move(garment)) {}
+          std::string garment,
+          Layings& layings)
+        : source_(source),
+          pieces_(pieces),
+          rules_(rules),
+          garment_(std::move(garment)),
+          layings_(layings) {}
 
     std::vector<MaterialLine> lines() {
         cloth();
@@ -68,6 +74,7 @@ class Count {
     const std::vector<PatternPiece>& pieces_;
     const MaterialRules& rules_;
     std::string garment_;
+    Layings& layings_;
     std::vector<MaterialLine> lines_;
 
     [[nodiscard]] std::string number(double value, int decimals) const {
@@ -94,43 +101,51 @@ class Count {
              const char* unit,
              double area,
              std::string sum) {
-        lines_.push_back({garment_, kind, std::move(what), amount, unit, area, std::move(sum)});
+        lines_.push_back(
+            {garment_, kind, std::move(what), amount, unit, area, std::move(sum), {}, {}});
     }
 
-    /// Pieces to lay out: boxes and finished area.
+    /// Pieces to lay out, and their finished area.
     struct Lay {
-        std::vector<Rect> boxes;
+        std::vector<const PatternPiece*> pieces;
         double area = 0;
         int number = 0;
 
         void take(const PatternPiece& piece) {
-            Rect box = shapes::box(piece.cut);
-            if (piece.on_fold) {
-                box.right += box.width();
-            }
-            for (int i = 0; i < piece.number; ++i) {
-                boxes.push_back(box);
-            }
+            pieces.push_back(&piece);
             area += area_of(piece) * piece.number;
             number += piece.number;
         }
     };
 
     void add_lay(const char* kind, const std::string& what, const Lay& lay) {
-        const double long_way = shelf_length(lay.boxes, rules_.cloth_width);
-        const double share = long_way > 0 ? lay.area / (long_way * rules_.cloth_width) : 0;
+        std::vector<PatternPiece> pieces;
+        for (const PatternPiece* piece : lay.pieces) {
+            pieces.push_back(*piece);
+        }
+        // What only one garment takes is laid out for it and for the man alike.
+        const auto [known, is_new] = layings_.try_emplace(lay.pieces);
+        if (is_new) {
+            LayingRules rules;
+            rules.width = rules_.cloth_width;
+            known->second = laid_out(pieces, rules);
+        }
+        const Laying& laid = known->second;
+        const double share = laid.covered / (laid.length * rules_.cloth_width);
         add(kind,
             what,
-            std::ceil(long_way / 50) * 50 / 1000,
+            std::ceil(laid.length / 50) * 50 / 1000,
             "m",
             lay.area / 1e6,
             say(rules_.language,
                 messages::kLaySum,
                 {std::to_string(lay.number),
                  number(lay.area / 1e6, 3),
-                 metres(long_way),
+                 metres(laid.length),
                  rules_.cloth_width_printed,
                  number(share * 100, 0)}));
+        lines_.back().lay = laid;
+        lines_.back().laid = std::move(pieces);
     }
 
     void cloth() {
@@ -370,51 +385,17 @@ class Count {
 
 }  // namespace
 
-double shelf_length(std::vector<Rect> boxes, double width) {
-    struct Shelf {
-        double height = 0;
-        double used = 0;
-    };
-
-    struct Size {
-        double across = 0;
-        double along = 0;
-    };
-
-    std::vector<Size> sizes;
-    for (const Rect& box : boxes) {
-        const bool fits = box.width() + kBetween <= width;
-        sizes.push_back(fits ? Size{box.width() + kBetween, box.height() + kBetween}
-                             : Size{box.height() + kBetween, box.width() + kBetween});
-    }
-    std::ranges::stable_sort(sizes, [](const Size& a, const Size& b) { return a.along > b.along; });
-    std::vector<Shelf> shelves;
-    for (const Size& size : sizes) {
-        const auto fit = std::ranges::find_if(
-            shelves, [&](const Shelf& shelf) { return shelf.used + size.across <= width; });
-        if (fit != shelves.end()) {
-            fit->used += size.across;
-        } else {
-            shelves.push_back({size.along, size.across});
-        }
-    }
-    double sum = 0;
-    for (const Shelf& shelf : shelves) {
-        sum += shelf.height;
-    }
-    return sum;
-}
-
 std::vector<MaterialLine> materials_of(const PatternSource& source,
                                        const std::vector<PatternPiece>& pieces,
                                        const MaterialRules& rules) {
     std::vector<MaterialLine> all;
+    Layings layings;
     for (const char* garment : kGarments) {
-        for (MaterialLine& line : Count(source, pieces, rules, garment).lines()) {
+        for (MaterialLine& line : Count(source, pieces, rules, garment, layings).lines()) {
             all.push_back(std::move(line));
         }
     }
-    for (MaterialLine& line : Count(source, pieces, rules, "man").lines()) {
+    for (MaterialLine& line : Count(source, pieces, rules, "man", layings).lines()) {
         all.push_back(std::move(line));
     }
     return all;

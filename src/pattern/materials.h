@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/language.h"
+#include "pattern/laying.h"
 #include "pattern/pieces.h"
 
 namespace platewright {
@@ -42,18 +43,15 @@ struct MaterialLine {
     double area = 0;
     /// How the amount comes about, in numbers: "5 pieces, finished 0.62 m²; …".
     std::string sum;
+    /// For cloth, lining and interlining: how the pieces lie, and which they are; else empty.
+    Laying lay = {};
+    std::vector<PatternPiece> laid = {};
 };
 
-/// By garment, then for the man, cloth first. Pieces of one cloth are laid out on shelves: sorted
-/// by length, each beside the last as long as the width lasts (first-fit decreasing height of
-/// Coffman, Garey, Johnson and Tarjan, SIAM J. Comput. 9, 1980, which needs at most 1.7 times the
-/// shortest length and one piece more; a good cutter needs less).
+/// By garment, then for the man, cloth first. Pieces of one cloth are laid out on it
+/// (`pattern/laying.h`).
 std::vector<MaterialLine> materials_of(const PatternSource& source,
                                        const std::vector<PatternPiece>& pieces,
                                        const MaterialRules& rules);
-
-/// Length of cloth of `width` for boxes laid on shelves, mm; a piece wider than the cloth is laid
-/// along it.
-double shelf_length(std::vector<Rect> boxes, double width);
 
 }  // namespace platewright

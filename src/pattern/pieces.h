@@ -19,6 +19,8 @@ struct PatternPiece {
     std::string garment;
     /// `lapel`, `forepart`: a word of the catalogue.
     std::string name;
+    /// Its number in the cutting list, from 1; 0: in none.
+    int number_in_list = 0;
     /// The cloth, and its property: `lapels.cloth`.
     Material cloth;
     std::string cloth_key;

@@ -84,23 +84,32 @@ inline constexpr Message kAmount{"amount", "quantité", "Menge"};
 inline constexpr Message kHowItComes{"how it comes about", "d’où cela vient", "wie es sich ergibt"};
 inline constexpr Message kForOneMan{
     "All together, for one man", "En tout, pour un homme", "Zusammen, für einen Mann"};
-inline constexpr Message kShelfRemark{
-    "Soak and dry woollen cloth before it is cut. Pieces are laid out on shelves, one beside the "
-    "other, the longest first (first-fit decreasing height: Coffman, Garey, Johnson, Tarjan 1980); "
-    "who cuts well needs less. Waste of lace and piping, spare buttons, thread and hooks: common "
+inline constexpr Message kLayRemark{
+    "Soak and dry woollen cloth before it is cut. Each piece is laid at the first free place, "
+    "either way along the grain and also into gaps, the longest, widest or largest first, "
+    "whichever "
+    "takes least (bottom-left filling: Baker, Coffman, Rivest 1980, from memory); cloth whose nap "
+    "must run one way takes more. Waste of lace and piping, spare buttons, thread and hooks: "
+    "common "
     "practice, no source.",
-    "Décatir le drap avant de le couper. Les pièces sont rangées côte à côte, les plus longues "
-    "d’abord (Coffman, Garey, Johnson, Tarjan 1980) ; qui coupe bien a besoin de moins. Déchet de "
-    "galon et de passepoil, boutons de rechange, fil et agrafes : d’usage, sans source.",
-    "Wolltuch vor dem Zuschneiden nässen und trocknen. Die Teile liegen in Reihen nebeneinander, "
-    "die längsten zuerst (Coffman, Garey, Johnson, Tarjan 1980); wer gut zuschneidet, braucht "
-    "weniger. Verschnitt von Borte und Vorstoß, Ersatzknöpfe, Garn und Haken: üblich, ohne "
-    "Quelle."};
+    "Décatir le drap avant de le couper. Chaque pièce est posée à la première place libre, dans un "
+    "sens ou l’autre du droit fil et jusque dans les vides, les plus longues, les plus larges ou "
+    "les plus grandes d’abord, au plus économe (Baker, Coffman, Rivest 1980, de mémoire) ; un drap "
+    "dont le poil doit courir d’un seul sens en demande plus. Déchet de galon et de passepoil, "
+    "boutons de rechange, fil et agrafes : d’usage, sans source.",
+    "Wolltuch vor dem Zuschneiden nässen und trocknen. Jedes Teil liegt am ersten freien Platz, "
+    "mit "
+    "dem Fadenlauf hin oder her und auch in Lücken, die längsten, breitesten oder größten zuerst, "
+    "was am wenigsten braucht (Baker, Coffman, Rivest 1980, aus dem Gedächtnis); Tuch, dessen "
+    "Strich nur eine Richtung haben darf, braucht mehr. Verschnitt von Borte und Vorstoß, "
+    "Ersatzknöpfe, Garn und Haken: üblich, ohne Quelle."};
 inline constexpr Message kLaySum{
-    "{1} pieces, finished {2} m²; laid out {3} m of {4} cloth, {5} % used; rounded up to 5 cm",
-    "{1} pièces, {2} m² finis ; rangées sur {3} m de large {4}, {5} % employés ; arrondi à 5 cm",
-    "{1} Teile, fertig {2} m²; ausgelegt {3} m bei {4} Breite, {5} % genutzt; auf 5 cm "
-    "aufgerundet"};
+    "{1} pieces, finished {2} m²; laid out {3} m of {4} cloth, {5} % of it in the pieces as they "
+    "are cut; rounded up to 5 cm",
+    "{1} pièces, {2} m² finis ; posées sur {3} m de large {4}, {5} % dans les pièces coupées ; "
+    "arrondi à 5 cm",
+    "{1} Teile, fertig {2} m²; ausgelegt {3} m bei {4} Breite, {5} % davon in den zugeschnittenen "
+    "Teilen; auf 5 cm aufgerundet"};
 inline constexpr Message kLoopsSum{"{1} loops with turn-ins {2} m",
                                    "{1} brides avec rentrés {2} m",
                                    "{1} Litzen mit Einschlag {2} m"};
@@ -130,7 +139,14 @@ inline constexpr Message kAreaAll{"m² all", "m² en tout", "m² zusammen"};
 inline constexpr Message kEdgesEach{"edge, m each", "bord, m l’une", "Rand, m je Teil"};
 inline constexpr Message kAllPieces{"all pieces", "toutes les pièces", "alle Teile"};
 
-/// On pieces.
+/// On the plans of cloth.
+inline constexpr Message kLaidOut{
+    "Laid out on the cloth", "Placées sur le drap", "Ausgelegt auf dem Tuch"};
+inline constexpr Message kLaidSize{
+    "{1} wide, {2} m long", "{1} de large, {2} m de long", "{1} breit, {2} m lang"};
+
+/// On pieces: the number in the cutting list before the name, and what to cut.
+inline constexpr Message kNumbered{"{1}  {2}", "{1}  {2}", "{1}  {2}"};
 inline constexpr Message kCut{"cut {1}", "couper {1}", "{1}-mal zuschneiden"};
 inline constexpr Message kCutMirrored{"cut {1}, half of them mirrored",
                                       "couper {1}, dont la moitié en miroir",

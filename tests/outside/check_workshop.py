@@ -4,7 +4,7 @@
 
 A tile of A4 and of letter paper drawn by poppler is right within 0.2 mm over 200 mm both ways; the pieces open as DXF
 without a fault (ezdxf), and their areas by another geometry library (shapely, on GEOS) are those that the materials are
-counted from.
+counted from; pieces laid out on cloth keep clear of one another (shapely).
 """
 import json
 import subprocess
@@ -117,6 +117,31 @@ def check_dxf(program, sheet, folder):
     expect(abs(cloth - counted) < 0.005, f"the pieces are {cloth:.4f} m2, the materials count {counted:.4f} m2")
 
 
+def check_laying(program, sheet):
+    """No piece lies on another or beyond the cloth, and as many lie there as are cut."""
+    listed = json.loads(subprocess.run([program, "materials", sheet, "--format", "json"], check=True, capture_output=True,
+                                       text=True).stdout)
+    laid = [line for line in listed if "laid" in line]
+    expect(len(laid) > 2, "no cloth tells how its pieces lie")
+    for line in laid:
+        name = f"{line['garment']}, {line['material']} {line['what']}"
+        lay = line["laid"]
+        shapes = [Polygon(piece["outline_mm"]) for piece in lay["pieces"]]
+        expect(len(shapes) == int(line["sum"].split()[0]), f"{name}: {len(shapes)} pieces lie on the cloth; {line['sum']}")
+        for i, shape in enumerate(shapes):
+            left, top, right, bottom = shape.bounds
+            expect(left >= -0.1 and top >= -0.1 and right <= lay["width_mm"] + 0.1 and bottom <= lay["length_mm"] + 0.1,
+                   f"{name}: {lay['pieces'][i]['piece']} lies beyond the cloth")
+            near = min((shape.distance(other) for other in shapes[:i]), default=10)
+            expect(near >= 9.5, f"{name}: {lay['pieces'][i]['piece']} lies {near:.1f} mm from the next")
+        covered = sum(shape.area for shape in shapes) / 1e6
+        # The sheet has no seam allowance: what lies there is what is finished.
+        expect(abs(covered - line["finished_m2"]) < 0.005 or "marks" in line["sum"],
+               f"{name}: {covered:.4f} m2 lie on the cloth, {line['finished_m2']:.4f} m2 are finished")
+        share = round(covered / (lay["width_mm"] * lay["length_mm"]) * 1e8)
+        expect(f"{share} %" in line["sum"], f"{name}: {share} % of the cloth is covered; {line['sum']}")
+
+
 def main():
     """One sheet, without seam allowance, so that the largest outline of a piece is the finished one."""
     program, sheet = sys.argv[1:3]
@@ -124,6 +149,7 @@ def main():
         check_tile(program, sheet, folder, "A4", 210, 297)
         check_tile(program, sheet, folder, "letter", 215.9, 279.4)
         check_dxf(program, sheet, folder)
+        check_laying(program, sheet)
     print(f"workshop: {problems} problems")
     return 1 if problems else 0
 

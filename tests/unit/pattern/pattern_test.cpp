@@ -2,8 +2,10 @@
 // Measures, grading, outlines and layouts of the workshop.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "pattern/grading.h"
-#include "pattern/materials.h"
+#include "pattern/laying.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -85,11 +87,53 @@ TEST(Shapes, AllowanceOfASquare) {
     EXPECT_TRUE(shapes::common({square}, {{200, 0}, {300, 0}, {300, 100}}).empty());
 }
 
-TEST(Materials, PiecesGoSideBySideOnShelves) {
-    const Rect piece{0, 0, 400, 600};
-    // Three of 410 mm beside each other on 1371.6 mm, the fourth on a second shelf.
-    EXPECT_DOUBLE_EQ(shelf_length({piece, piece, piece}, 1371.6), 610);
-    EXPECT_DOUBLE_EQ(shelf_length({piece, piece, piece, piece}, 1371.6), 1220);
+PatternPiece cut_piece(Chain outline, int number, bool paired) {
+    PatternPiece piece;
+    piece.outline = piece.cut = std::move(outline);
+    piece.number = number;
+    piece.paired = paired;
+    return piece;
+}
+
+TEST(Laying, PiecesGoSideBySideAsLongAsTheWidthLasts) {
+    const Chain oblong{{0, 0}, {400, 0}, {400, 600}, {0, 600}};
+    LayingRules rules;
+    rules.width = 1371.6;
+    // Three of 410 mm beside each other on 1371.6 mm, the fourth behind them.
+    EXPECT_NEAR(laid_out({cut_piece(oblong, 3, false)}, rules).length, 600, 0.1);
+    EXPECT_NEAR(laid_out({cut_piece(oblong, 4, false)}, rules).length, 1210, 10);
+}
+
+TEST(Laying, TwoWedgesLieHeadToFoot) {
+    const Chain wedge{{0, 0}, {40, 0}, {200, 600}, {0, 600}};
+    LayingRules rules;
+    rules.width = 280;
+    const Laying laid = laid_out({cut_piece(wedge, 2, false)}, rules);
+    EXPECT_NEAR(laid.length, 600, 0.1);
+    EXPECT_NE(laid.pieces[0].turned, laid.pieces[1].turned);
+}
+
+TEST(Laying, SmallPiecesFillGapsAndNothingOverlaps) {
+    const Chain large{{0, 0}, {600, 0}, {600, 500}, {300, 900}, {0, 900}};
+    const Chain small{{0, 0}, {150, 0}, {150, 150}, {0, 150}};
+    LayingRules rules;
+    rules.width = 1371.6;
+    const Laying laid =
+        laid_out({cut_piece(small, 6, false), cut_piece(large, 2, /*paired=*/true)}, rules);
+    EXPECT_NEAR(laid.length, 900, 0.1);
+    EXPECT_EQ(std::ranges::count(laid.pieces, true, &LaidPiece::mirrored), 1);
+    for (const LaidPiece& a : laid.pieces) {
+        for (const LaidPiece& b : laid.pieces) {
+            EXPECT_TRUE(&a == &b || shapes::common({a.outline}, b.outline).empty());
+        }
+    }
+}
+
+TEST(Laying, PieceWiderThanTheClothLiesAlongIt) {
+    LayingRules rules;
+    rules.width = 500;
+    const Chain band{{0, 0}, {900, 0}, {900, 80}, {0, 80}};
+    EXPECT_NEAR(laid_out({cut_piece(band, 1, false)}, rules).length, 900, 0.1);
 }
 
 }  // namespace
