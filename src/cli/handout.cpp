@@ -179,7 +179,7 @@ std::vector<HandoutMark> marks_of(const Dressed& man,
         }
         const std::string_view group = properties()[head].group();
         const auto button = man.job->views.find(group == "buttons" ? kButtonView : "");
-        marks.push_back({term(man.uniform.language, properties()[head].called()),
+        marks.push_back({term(man.uniform.language, called_on(man.uniform, head)),
                          words_of(row, man.uniform, captions),
                          measures_of(man.uniform, group),
                          button != man.job->views.end()
@@ -199,7 +199,34 @@ bool is_numbered(const Property& row) {
     return head && row.work != Work::none;
 }
 
-std::vector<HandoutPart> parts_of(const Uniform& man, const Figure& figure) {
+/// The musket as a whole, which is no property of a material.
+void add_musket(const Uniform& man,
+                const Figure& figure,
+                const Captions& captions,
+                std::vector<HandoutPart>& parts) {
+    const std::string key = "musket.carried";
+    const auto seen = figure.seen.find(key);
+    const auto wood = std::ranges::find_if(captions.key, [&](const KeyEntry& entry) {
+        return !entry.metal && std::ranges::find(entry.properties, key) != entry.properties.end();
+    });
+    if (seen == figure.seen.end() || seen->second.sites.empty() || wood == captions.key.end()) {
+        return;
+    }
+    parts.push_back({term(man.language, "musket"), wood->name, wood->colour, {}, false, {}});
+    for (const Site& site : seen->second.sites) {
+        parts.back().sites.push_back(site.at);
+    }
+}
+
+/// The mark of what is said of a property at the foot of the sheets.
+std::string mark_of(const Captions& captions, std::string_view key) {
+    const auto at = std::ranges::find(captions.callouts, key, &CalloutWords::key);
+    return at == captions.callouts.end() ? std::string() : at->mark;
+}
+
+std::vector<HandoutPart> parts_of(const Uniform& man,
+                                  const Figure& figure,
+                                  const Captions& captions) {
     std::vector<HandoutPart> parts;
     for (PropertyId id = 0; id < properties().size(); ++id) {
         const Property& row = properties()[id];
@@ -209,7 +236,7 @@ std::vector<HandoutPart> parts_of(const Uniform& man, const Figure& figure) {
             seen == figure.seen.end() || seen->second.sites.empty()) {
             continue;
         }
-        HandoutPart part{term(man.language, row.called()),
+        HandoutPart part{term(man.language, called_on(man, id)) + mark_of(captions, row.key),
                          material_in_words(man.language, *material),
                          material->colour,
                          material->tincture(),
@@ -220,14 +247,16 @@ std::vector<HandoutPart> parts_of(const Uniform& man, const Figure& figure) {
         }
         parts.push_back(std::move(part));
     }
+    add_musket(man, figure, captions, parts);
     return parts;
 }
 
 /// What is seen from behind and not from before.
 std::vector<HandoutPart> parts_behind(const Uniform& man,
                                       const Figure& back,
+                                      const Captions& captions,
                                       const std::vector<HandoutPart>& before) {
-    std::vector<HandoutPart> parts = parts_of(man, back);
+    std::vector<HandoutPart> parts = parts_of(man, back, captions);
     std::erase_if(parts, [&](const HandoutPart& part) {
         return std::ranges::find(before, part.name, &HandoutPart::name) != before.end();
     });
@@ -352,13 +381,13 @@ class HandoutSheet : public Sheet {
         made.care = texts_of(written_.care);
         made.cautions = texts_of(written_.cautions);
         made.man = man.figure(handout_scale(frame_of(man.view(), man.uniform), paper));
-        made.parts = parts_of(man.uniform, made.man);
+        made.parts = parts_of(man.uniform, made.man, captions);
         made.earned = earned_marks(man.uniform);
         if (const auto back = man.job->views.find(kBack); back != man.job->views.end()) {
             const Template& view = *back->second;
             const double scale = back_scale(frame_of(view, man.uniform), paper);
             made.back = compose(man.uniform, view, man.job->ornaments, scale, {}, man.ink);
-            made.parts_behind = parts_behind(man.uniform, *made.back, made.parts);
+            made.parts_behind = parts_behind(man.uniform, *made.back, captions, made.parts);
         }
         made.marks = marks_of(man, captions, paper);
         add_kit_list(made, man, orders);

@@ -148,7 +148,8 @@ void describe_marks(const Particulars& to) {
     for (const auto& [group, name] : {std::pair{"marks", "rank marks"}, {"service", "service"}}) {
         const std::string words = marks_words(to, group);
         if (!words.empty()) {
-            to.add(name, words + to.notes.mark(property_id(std::string(group) + ".number")));
+            to.add(name,
+                   words + to.notes.mark_of_thing(property_id(std::string(group) + ".cloth")));
         }
     }
 }
@@ -166,7 +167,8 @@ void describe_coat(const Particulars& to) {
     if (cut != "long" || !has_lapels || to.uniform.word(lapels) != "full") {
         const std::string closing =
             has_lapels ? say(to.language(), messages::kWithLapels, {to.choice("lapels.shape")})
-                       : say(to.language(), messages::kWithoutLapels);
+                       : say(to.language(), messages::kWithoutLapels) +
+                             to.notes.mark_of_thing(property_id("lapels.cloth"));
         to.add("coat", to.marked_choice("coat.cut") + ", " + closing);
     }
 }
@@ -282,9 +284,70 @@ void add_callout(const Particulars& to, PropertyId id, const Material& material)
         words +=
             ", " + choice_term(to.language(), properties()[*shape].key, to.uniform.word(*shape));
     }
+    const std::string mark = to.notes.mark_of_thing(id);
+    const std::string name = term(to.language(), called_on(to.uniform, id));
     to.captions.callouts.push_back(
         {std::string(row.key),
-         say(to.language(), messages::kNameAndValue, {term(to.language(), row.called()), words})});
+         say(to.language(), messages::kNameAndValue, {name, words + mark}),
+         mark});
+}
+
+/// What a thing is made of in the templates, whatever else is said of it. Common practice, no
+/// source.
+struct Fixture {
+    /// There if this is worn.
+    std::string_view thing;
+    std::string_view name;
+    Colour colour;
+    bool metal;
+    std::string_view place;
+};
+
+constexpr auto kFixtures = std::to_array<Fixture>({
+    {"musket.carried", "walnut", {0x7a, 0x4a, 0x2a}, false, "musket stock"},
+    {"musket.carried", "brass", {0xc9, 0xa0, 0x4a}, true, "musket mounts"},
+    {"musket.carried", "steel", {0x9a, 0x9e, 0xa2}, true, "musket barrel"},
+    {"drum.shell", "brass", {0xc9, 0xa0, 0x4a}, true, "drum hook"},
+    {"drum.shell", "walnut", {0x7a, 0x4a, 0x2a}, false, "drumsticks"},
+    {"drum.shell", "vellum", {0xe9, 0xdf, 0xc6}, false, "drumhead"},
+});
+
+void add_fixtures(const Particulars& to, const std::set<std::string>* shown) {
+    for (const Fixture& fixture : kFixtures) {
+        const PropertyId id = property_id(fixture.thing);
+        const bool drawn = shown == nullptr || shown->contains(std::string(fixture.thing));
+        if (!drawn || !to.uniform.speaks(id) || is_nothing(to.uniform.value(id))) {
+            continue;
+        }
+        const Language language = to.language();
+        const Material material{
+            term(language, fixture.name), fixture.colour, fixture.metal, std::string()};
+        const auto before = to.captions.key.size();
+        add_to_key(to.captions, material, term(language, fixture.place), fixture.thing);
+        if (to.captions.key.size() > before) {
+            to.captions.key.back().fixed = true;
+        }
+    }
+    const PropertyId musket = property_id("musket.carried");
+    const bool drawn = shown == nullptr || shown->contains("musket.carried");
+    if (drawn && to.uniform.speaks(musket) && !is_nothing(to.uniform.value(musket))) {
+        to.captions.callouts.push_back({"musket.carried", term(to.language(), "musket"), {}});
+    }
+}
+
+/// A footnote whose mark stands nowhere has none.
+void drop_lonely_marks(Captions& captions) {
+    for (Footnote& note : captions.footnotes) {
+        const bool borne =
+            std::ranges::any_of(captions.key,
+                                [&](const KeyEntry& entry) {
+                                    return entry.worn.find(note.mark) != std::string::npos;
+                                }) ||
+            std::ranges::any_of(captions.particulars, [&](const auto& particular) {
+                return particular.second.find(note.mark) != std::string::npos;
+            });
+        note.mark = borne ? note.mark : std::string();
+    }
 }
 
 void describe_key(const Particulars& to, const std::set<std::string>* shown) {
@@ -300,7 +363,7 @@ void describe_key(const Particulars& to, const std::set<std::string>* shown) {
             !same_as_plume(to.uniform, row)) {
             add_to_key(to.captions,
                        *material,
-                       term(to.language(), row.called()) + to.notes.mark(id),
+                       term(to.language(), called_on(to.uniform, id)) + to.notes.mark_of_thing(id),
                        row.key);
             add_callout(to, id, *material);
         }
@@ -322,6 +385,7 @@ Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown)
     const Footnotes notes(uniform);
     const Particulars to{uniform, notes, captions};
     describe_key(to, shown);
+    add_fixtures(to, shown);
     describe_coat(to);
     describe_buttons(to);
     if (uniform.speaks(property_id("cuffs.shape"))) {
@@ -332,6 +396,7 @@ Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown)
     describe_marks(to);
     describe_hat(to);
     captions.footnotes = notes.all();
+    drop_lonely_marks(captions);
     return captions;
 }
 

@@ -67,9 +67,12 @@ struct KeyEntry {
     TinctureId tincture = 0;
     /// The properties that are of it, by key.
     std::vector<std::string> properties = {};
+    /// Of that colour on every man, and so left white where others are hatched.
+    bool fixed = false;
 };
 
-/// What is said at the foot of a sheet of things that have its mark: `*`, `†` …
+/// What is said at the foot of a sheet of things that have its mark: `*`, `†` …; without a mark, of
+/// what is named nowhere.
 struct Footnote {
     std::string mark;
     std::string words;
@@ -80,6 +83,8 @@ struct Footnote {
 struct CalloutWords {
     std::string key;
     std::string words;
+    /// The mark of its footnote, which the words end with.
+    std::string mark = {};
 };
 
 /// Everything that is printed about a man, so that sheets need no uniform.

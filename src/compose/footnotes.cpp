@@ -39,7 +39,10 @@ std::string with_grounds(Language language, std::string words, const Decision& d
     if (!decision.why.empty()) {
         words = say(language, messages::kBecause, {words, decision.why});
     }
-    if (!decision.source.empty()) {
+    if (decision.source.ends_with(')')) {
+        // One bracket after another is hard to read.
+        words += "; " + say(language, messages::kAfterSource, {decision.source});
+    } else if (!decision.source.empty()) {
         words += " (" + decision.source + ")";
     }
     for (const OtherOpinion& other : decision.other_sources) {
@@ -74,6 +77,22 @@ std::string words_of(Language language, const Decision& decision) {
         language, words.empty() ? say(language, messages::kSourcesDisagree) : words, decision);
 }
 
+/// Names its thing as the key does: what is said of the number or shape of a thing is said of the
+/// thing.
+std::string_view called_in_key(PropertyId id) {
+    const Property& row = properties()[id];
+    if (!row.place.empty()) {
+        return row.place;
+    }
+    for (const Property& other : properties()) {
+        const bool material = other.kind == Kind::cloth || other.kind == Kind::metal;
+        if (other.group() == row.group() && material && other.work != Work::none) {
+            return other.called();
+        }
+    }
+    return row.called();
+}
+
 }  // namespace
 
 Footnotes::Footnotes(const Uniform& uniform) : language_(uniform.language) {
@@ -95,7 +114,7 @@ void Footnotes::add(PropertyId id, std::string words) {
         notes_.push_back({std::move(words), {}});
     }
     std::vector<std::string>& about = notes_[number].about;
-    std::string name = term(language_, properties()[id].called());
+    std::string name = term(language_, called_in_key(id));
     if (std::ranges::find(about, name) == about.end()) {
         about.push_back(std::move(name));
     }
@@ -105,6 +124,15 @@ void Footnotes::add(PropertyId id, std::string words) {
 std::string Footnotes::mark(PropertyId id) const {
     const auto found = of_.find(id);
     return found == of_.end() ? std::string() : mark_of(found->second);
+}
+
+std::string Footnotes::mark_of_thing(PropertyId id) const {
+    for (const auto& [other, number] : of_) {
+        if (other == id || called_in_key(other) == properties()[id].called()) {
+            return mark_of(number);
+        }
+    }
+    return {};
 }
 
 std::vector<Footnote> Footnotes::all() const {

@@ -20,6 +20,9 @@ class Footnotes {
     /// The mark of a property, `*`, `†` …; empty if there is nothing to say of it.
     [[nodiscard]] std::string mark(PropertyId id) const;
 
+    /// The same of the thing a material is of: also if only its shape or number has a footnote.
+    [[nodiscard]] std::string mark_of_thing(PropertyId id) const;
+
     /// `*` and "pockets: not as ordered, instead of the rule 'upright pockets': …", in the order of
     /// the marks.
     [[nodiscard]] std::vector<Footnote> all() const;

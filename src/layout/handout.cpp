@@ -371,7 +371,10 @@ void put_footnote(std::size_t number, const Handout& handout, Flow& flow) {
     }
     const sheet::Speech speech = sheet::speech_of(Voice::small_italic, flow.style());
     for (sheet::Slab& slab :
-         sheet::paragraph_slabs(note.mark + " " + note.words, speech, flow.width(), flow.press())) {
+         sheet::paragraph_slabs((note.mark.empty() ? "" : note.mark + " ") + note.words,
+                                speech,
+                                flow.width(),
+                                flow.press())) {
         sheet::Layer linked("text");
         link.area = {0, 0, flow.width(), slab.height};
         linked.begin_link(link);

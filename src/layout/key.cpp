@@ -199,6 +199,9 @@ std::vector<Entry> colour_entries(const Captions& captions,
     std::vector<Entry> entries;
     for (std::size_t i = 0; i < captions.key.size(); ++i) {
         const KeyEntry& colour = captions.key[i];
+        if (colour.fixed && captions.ink == Ink::hatched) {
+            continue;
+        }
         entries.push_back(colour_entry(colour, captions, style, width, ruler));
         const bool named_beside = !captions.callouts.empty();
         if (named_beside || footnote_in(colour.worn, captions.footnotes)) {
@@ -356,6 +359,10 @@ std::vector<Remark> remarks_of(const Captions& captions) {
     }
     for (std::size_t i = 0; i < captions.footnotes.size(); ++i) {
         const Footnote& note = captions.footnotes[i];
+        if (note.mark.empty()) {
+            remarks.push_back({note.words});
+            continue;
+        }
         remarks.push_back(
             {note.mark + " " + note.words, note_anchor(i), place_of_footnote(i, captions)});
     }

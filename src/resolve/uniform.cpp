@@ -64,4 +64,10 @@ int Uniform::count(PropertyId id) const {
     return number == nullptr ? 0 : *number;
 }
 
+std::string_view called_on(const Uniform& man, PropertyId id) {
+    const Property& row = properties()[id];
+    const bool one_badge = row.key == "badge.cloth" && man.count(property_id("badge.number")) == 1;
+    return one_badge ? "service badge" : row.called();
+}
+
 }  // namespace platewright

@@ -178,4 +178,7 @@ struct Uniform {
     [[nodiscard]] int count(PropertyId id) const;
 };
 
+/// What a property's thing is called on this man: one service badge is not called badges.
+std::string_view called_on(const Uniform& man, PropertyId id);
+
 }  // namespace platewright

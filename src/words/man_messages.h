@@ -58,6 +58,7 @@ inline constexpr Message kConjecture{"a conjecture", "conjecture", "Vermutung"};
 inline constexpr Message kSourcesDisagree{
     "sources disagree", "les sources divergent", "die Quellen widersprechen sich"};
 inline constexpr Message kBecause{"{1}: {2}", "{1} : {2}", "{1}: {2}"};
+inline constexpr Message kAfterSource{"source: {1}", "source : {1}", "Quelle: {1}"};
 inline constexpr Message kOtherwise{"otherwise {1}", "autrement {1}", "anders {1}"};
 
 }  // namespace platewright::messages

@@ -35,16 +35,16 @@ void append_attribute(std::string& to, const char* name, double value, int place
     to += '"';
 }
 
-void append_font(std::string& to, const FaceName& face) {
-    // Names with digits must be quoted inside the attribute.
-    to += " font-family=\"'" + std::string(face.family) + "','" + std::string(face.general_family) +
-          "',serif\"";
-    if (face.italic) {
-        to += " font-style=\"italic\"";
-    }
-    if (face.bold) {
-        to += " font-weight=\"bold\"";
-    }
+/// Family, slant, weight, colour and size in units of the drawing as declarations.
+std::string font_rule(const FaceName& face, Colour colour, double size, int places) {
+    // Names with digits must be quoted.
+    std::string made = "font-family:'" + std::string(face.family) + "','" +
+                       std::string(face.general_family) + "',serif";
+    made += face.italic ? ";font-style:italic" : "";
+    made += face.bold ? ";font-weight:bold" : "";
+    made += ";fill:" + colour_name(colour) + ";font-size:";
+    append_short(made, size, places);
+    return made + "px";
 }
 
 }  // namespace
@@ -75,8 +75,13 @@ std::string SvgType::element(const Text& text, const Grid& grid) {
         }
         made += ")\"";
     }
-    append_font(made, face_name(line.face));
-    append_attribute(made, "font-size", text.size * scale, places);
+    const auto [name, is_new] = classes_.try_emplace(
+        font_rule(face_name(line.face), text.colour, text.size * scale, places));
+    if (is_new) {
+        name->second = "t" + std::to_string(classes_.size());
+        rules_ += "." + name->second + "{" + name->first + "}\n";
+    }
+    made += " class=\"" + name->second + '"';
     if (text.tracking != 0) {
         append_attribute(made, "letter-spacing", text.tracking * scale, places + 1);
     }
@@ -86,7 +91,6 @@ std::string SvgType::element(const Text& text, const Grid& grid) {
     if (line.right_to_left) {
         made += " direction=\"rtl\"";
     }
-    made += " fill=\"" + colour_name(text.colour) + '"';
     made += has_loose_spaces(words) ? " xml:space=\"preserve\">" : ">";
     return made + xml_escaped(words) + "</text>\n";
 }
@@ -104,6 +108,7 @@ std::string SvgType::style() const {
         made += name.bold ? ";font-weight:bold" : ";font-weight:normal";
         made += ";src:url(data:font/woff;base64," + base64(woff) + ") format('woff')}\n";
     }
+    made += rules_;
     return made.empty() ? made : "<style>\n" + made + "</style>\n";
 }
 

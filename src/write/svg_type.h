@@ -19,12 +19,16 @@ class SvgType {
     /// A `<text>` element, its lengths in the grid's units.
     std::string element(const Text& text, const Grid& grid);
 
-    /// A `<style>` element with a font face for each face used; empty if there was no text.
+    /// A `<style>` element with a font face for each face used and the classes of the lines; empty
+    /// if there was no text.
     [[nodiscard]] std::string style() const;
 
   private:
     const Typesetter& type_;
     std::map<Face, std::set<char32_t>> used_;
+    /// A class for each face, colour and size: a plate has a hundred lines of a few.
+    std::map<std::string, std::string> classes_;
+    std::string rules_;
 };
 
 /// Text between tags or in an attribute, with what XML reserves written as entities.

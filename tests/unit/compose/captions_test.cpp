@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <fstream>
+#include <sstream>
 
 #include "compose/compose.h"
 #include "sample.h"
@@ -86,6 +88,49 @@ TEST(Captions, FootnotesSpeakItToo) {
     EXPECT_EQ(captions_of(uniform).footnotes.front().words,
               "marques de grade\u202f: non conforme à l’ordonnance, au lieu de Artikel 9; "
               "conjecture\u202f: alter Rock; autrement Kammerbuch\u202f: nichts davon.");
+}
+
+// What is said of the number of marks is said of the marks: their row and callout bear the sign.
+TEST(Captions, AFootnoteStandsWhereItsThingIsNamed) {
+    Uniform uniform = marked_man(Language::english);
+    Decision& decision = uniform.decided[property_id("marks.place")].chain.back();
+    decision.certainty = Certainty::conjectural;
+    decision.source = "Drawing of a tailor (invented)";
+    const Captions made = captions_of(uniform);
+    ASSERT_EQ(made.footnotes.size(), 1U);
+    EXPECT_EQ(made.footnotes.front().mark, "*");
+    EXPECT_EQ(made.footnotes.front().words,
+              "rank marks: a conjecture; source: Drawing of a tailor (invented).");
+    EXPECT_TRUE(particular(made, "rank marks").ends_with("*"));
+    const auto callout = std::ranges::find(made.callouts, "marks.cloth", &CalloutWords::key);
+    ASSERT_NE(callout, made.callouts.end());
+    EXPECT_TRUE(callout->words.ends_with("*"));
+}
+
+TEST(Captions, OneServiceBadgeIsNoBadges) {
+    Uniform uniform = trial_uniform();
+    set(uniform, "badge.number", 1);
+    EXPECT_EQ(called_on(uniform, property_id("badge.cloth")), "service badge");
+    set(uniform, "badge.number", 2);
+    EXPECT_EQ(called_on(uniform, property_id("badge.cloth")), "service badges");
+}
+
+// Wood and brass are of the templates' own colours: those that the key shows.
+TEST(Captions, WhatIsOfTheSameMaterialOnEveryManIsInTheKey) {
+    const Captions made = captions_of(trial_uniform());
+    const auto wood = std::ranges::find(made.key, "walnut", &KeyEntry::name);
+    ASSERT_NE(wood, made.key.end());
+    EXPECT_EQ(wood->worn, "musket stock, drumsticks");
+    EXPECT_TRUE(wood->fixed);
+    std::ifstream file(PLATEWRIGHT_SOURCE_DIR "/templates/line-infantry/front-kit.svg");
+    std::stringstream svg;
+    svg << file.rdbuf();
+    for (const char* name : {"walnut", "brass", "vellum"}) {
+        const auto entry = std::ranges::find(made.key, name, &KeyEntry::name);
+        ASSERT_NE(entry, made.key.end()) << name;
+        EXPECT_NE(svg.str().find("data-cloth=\"" + to_hex(entry->colour)), std::string::npos)
+            << name;
+    }
 }
 
 // The two metals without a name of their own would pass for colours.
