@@ -176,8 +176,8 @@ class Painting {
         }
         entry->second.cover = easel_.drawing().add(cover_of(zone.path));
         entry->second.outline = easel_.drawing().add(zone.path);
-        entry->second.rings = hatch(zone, easel_.weight(5.2), easel_.weight(0.95), 0, 0.30);
-        entry->second.crossed = hatch(zone, easel_.weight(6.4), easel_.weight(0.7), -1.1, 0.10);
+        entry->second.rings = hatch(zone, easel_.printed(5.2), easel_.weight(0.95), 0, 0.30);
+        entry->second.crossed = hatch(zone, easel_.printed(6.4), easel_.weight(0.7), -1.1, 0.10);
         return entry->second;
     }
 

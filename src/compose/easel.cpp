@@ -18,6 +18,10 @@ constexpr double kShadeReach = 72;
 constexpr double kLightReach = 26;
 constexpr double kShadeAlpha = 0.034;
 constexpr double kLightAlpha = 0.032;
+/// From this scale on the pen grows finer with the figure, by this power of its size.
+constexpr double kFinerFromScale = 13;
+constexpr double kFiner = 0.5;
+
 /// Modelling weaker than this has no room for hatching.
 constexpr double kHatchFromDepth = 0.5;
 /// White cloth is modelled by shade alone: light on it cannot be seen.
@@ -45,6 +49,15 @@ void crescents(Group& into, PathId cover, int steps, double reach, Fill wash) {
 }
 
 }  // namespace
+
+double Easel::weight(double at_reference) const {
+    // On a figure the size of a finger, lines of full weight would stand as thick as its straps.
+    if (line_drawing_) {
+        return printed(at_reference);
+    }
+    const double finer = std::pow(std::min(1.0, kFinerFromScale / scale_), kFiner);
+    return printed(at_reference) * finer;
+}
 
 double Easel::contour_width(LineWeight line) const {
     if (line_drawing_) {

@@ -83,8 +83,12 @@ class Easel {
 
     Drawing& drawing() { return drawing_; }
 
-    /// A width given in mm on the body for print at 1 : 7.2, at this figure's scale.
-    [[nodiscard]] double weight(double at_reference) const { return at_reference * scale_ / 7.2; }
+    /// A length given in mm on the body for print at 1 : 7.2, at this figure's scale: it prints the
+    /// same at every scale.
+    [[nodiscard]] double printed(double at_reference) const { return at_reference * scale_ / 7.2; }
+
+    /// The width of a line, likewise; but small figures are drawn with a finer pen.
+    [[nodiscard]] double weight(double at_reference) const;
 
     [[nodiscard]] double contour_width(LineWeight line) const;
 

@@ -53,7 +53,7 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         return;
     }
     const bool bullion = detail.style && easel.uniform().word(*detail.style) == "bullion";
-    const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, easel.weight(2.1));
+    const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, easel.printed(2.1));
     const int threads = std::max(2, static_cast<int>(std::lround(detail.lower.length() / pitch)));
     const Inks inks = easel.inks_of(*paint, Surface::braid);
     const double wide = detail.lower.length() / threads * 1.16;

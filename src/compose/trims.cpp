@@ -23,7 +23,7 @@ class ButtonRow {
         }
         // Under one millimetre printed there is no room for more than a face, a rim and a dot of
         // light.
-        const bool small = radius_ < easel_.weight(7.2);
+        const bool small = radius_ < easel_.printed(7.2);
         layer(stations, 1, {0.22, 0.38}, Fill{kCastShadow, 0.34, false}, std::nullopt);
         const Colour edge = small ? metal.base : mix(metal.base, metal.shade, 0.42);
         const Stroke rim{metal.contour, easel_.weight(1.0), 1, {}};
