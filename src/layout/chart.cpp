@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-// Charts: cells in groups, groups side by side as far as there is room.
+// Charts: titles, pictures with their words, notes.
 #include "layout/chart.h"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 #include "layout/block.h"
+#include "layout/chart_plan.h"
 #include "layout/layer.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
@@ -15,230 +15,12 @@
 namespace platewright {
 namespace {
 
+using sheet::ChartPlan;
 using sheet::Layer;
 using sheet::Ruler;
 
-/// A cell narrower than this, in mm, shows nothing; a wider one looks empty.
-constexpr double kNarrowest = 22;
-constexpr double kWidest = 64;
-
-/// Sizes that follow from the paper, mm.
-struct Measures {
-    double unit = 1;
-    double margin = 0;
-    double gap = 0;
-    double words = 0;
-    double leading = 0;
-    double heading = 0;
-
-    explicit Measures(const Paper& paper) {
-        unit = std::clamp(std::sqrt(paper.width * paper.height / (210.0 * 297.0)), 0.6, 3.0);
-        margin = 15 * unit;
-        gap = 4.2 * unit;
-        words = std::max(sheet::kSevenPoint, 2.6 * unit);
-        leading = words * 1.16;
-        heading = 3.3 * unit;
-    }
-};
-
-/// Where everything goes; pictures are not needed for that.
-struct ChartPlan {
-    /// A group, or what of it stands in one row.
-    struct Run {
-        std::size_t group = 0;
-        std::size_t first = 0;
-        std::size_t last = 0;
-        double x = 0;
-        bool titled = false;
-    };
-
-    struct Row {
-        std::size_t page = 0;
-        double y = 0;
-        /// Height of the names of groups above its pictures.
-        double heading = 0;
-        std::vector<Run> runs;
-    };
-
-    std::size_t columns = 1;
-    double cell = 0;
-    double picture_height = 0;
-    std::vector<Row> rows;
-    std::size_t pages = 1;
-};
-
-class Planner {
-  public:
-    Planner(const Chart& chart, const Paper& paper, const Measures& measures, Ruler& ruler)
-        : chart_(chart), paper_(paper), m_(measures), ruler_(ruler) {}
-
-    /// The fewest pages; of those the widest cells, unless narrower ones fill the last row better.
-    ChartPlan best(double head, double foot) {
-        const double room = paper_.width - 2 * m_.margin;
-        ChartPlan best;
-        bool found = false;
-        for (std::size_t columns = 1; columns <= 40; ++columns) {
-            const double cell = (room + m_.gap) / static_cast<double>(columns) - m_.gap;
-            if (columns > 1 && cell < kNarrowest) {
-                break;
-            }
-            if (cell > kWidest * m_.unit && room > kWidest * m_.unit) {
-                continue;
-            }
-            ChartPlan made = plan(columns, cell, head, foot);
-            if (!found || made.pages < best.pages ||
-                (made.pages == best.pages && left_alone(best) && !left_alone(made))) {
-                best = std::move(made);
-                found = true;
-            }
-        }
-        return evened(std::move(best), head, foot);
-    }
-
-    /// Height of the words beneath the pictures of a row.
-    double words_height(const std::vector<ChartPlan::Run>& runs, double cell) {
-        std::size_t most = 0;
-        for (const ChartPlan::Run& run : runs) {
-            for (std::size_t i = run.first; i < run.last; ++i) {
-                most = std::max(most, lines_of(chart_.groups[run.group].entries[i], cell).size());
-            }
-        }
-        return static_cast<double>(most) * m_.leading;
-    }
-
-    /// The name's lines first; `names` of them.
-    std::vector<std::string> lines_of(const ChartEntry& entry,
-                                      double cell,
-                                      std::size_t* names = nullptr) {
-        std::vector<std::string> lines =
-            ruler_.lines(entry.name, sheet::roman(m_.words * 1.06), cell);
-        if (names != nullptr) {
-            *names = lines.size();
-        }
-        for (const std::string& line : entry.lines) {
-            for (std::string& part : ruler_.lines(line, sheet::italic(m_.words), cell)) {
-                lines.push_back(std::move(part));
-            }
-        }
-        return lines;
-    }
-
-  private:
-    const Chart& chart_;
-    const Paper& paper_;
-    const Measures& m_;
-    Ruler& ruler_;
-
-    /// Whether the last row is nearly empty, and not because there is only that one.
-    static bool left_alone(const ChartPlan& plan) {
-        if (plan.rows.size() < 2) {
-            return false;
-        }
-        std::size_t last = 0;
-        for (const ChartPlan::Run& run : plan.rows.back().runs) {
-            last += run.last - run.first;
-        }
-        return 2 * last < plan.columns;
-    }
-
-    /// As many rows on every page, so that the last is not nearly empty: the foot is raised as far
-    /// as it costs no page.
-    ChartPlan evened(ChartPlan found, double head, double foot) {
-        if (found.pages == 1) {
-            return found;
-        }
-        double low = foot;
-        double high = paper_.height;
-        for (int step = 0; step < 12; ++step) {
-            const double middle = (low + high) / 2;
-            ChartPlan made = plan(found.columns, found.cell, head, middle);
-            const bool as_few = made.pages == found.pages;
-            (as_few ? low : high) = middle;
-            if (as_few) {
-                found = std::move(made);
-            }
-        }
-        return found;
-    }
-
-    ChartPlan plan(std::size_t columns, double cell, double head, double foot) {
-        ChartPlan made;
-        made.columns = columns;
-        made.cell = cell;
-        made.picture_height = cell * chart_.aspect;
-        made.rows = rows_of(columns, cell);
-        double y = head;
-        bool fresh = true;
-        std::size_t page = 0;
-        for (ChartPlan::Row& row : made.rows) {
-            double height = row_height(row, fresh, made);
-            if (y + height > paper_.height - foot && !fresh) {
-                ++page;
-                y = m_.margin;
-                height = row_height(row, true, made);
-            }
-            row.page = page;
-            row.y = y;
-            y += height;
-            fresh = false;
-        }
-        made.pages = page + 1;
-        if (made.pages == 1 && !made.rows.empty()) {
-            spread(made, paper_.height - foot - y);
-        }
-        return made;
-    }
-
-    /// Rows of a single page share what room is left, within reason.
-    void spread(ChartPlan& plan, double spare) const {
-        const double share =
-            std::clamp(spare / static_cast<double>(plan.rows.size() + 1), 0.0, 3.2 * m_.gap);
-        double shift = share * 0.5;
-        for (ChartPlan::Row& row : plan.rows) {
-            row.y += shift;
-            shift += share;
-        }
-    }
-
-    double row_height(ChartPlan::Row& row, bool first_on_page, const ChartPlan& plan) {
-        return heading_height(row, first_on_page) + plan.picture_height + 0.6 * m_.leading +
-               words_height(row.runs, plan.cell) + m_.gap * 0.9;
-    }
-
-    /// A group's name stands over its first row, and again at the head of a page.
-    [[nodiscard]] double heading_height(ChartPlan::Row& row, bool first_on_page) const {
-        bool any = false;
-        for (ChartPlan::Run& run : row.runs) {
-            run.titled =
-                !chart_.groups[run.group].title.empty() && (run.first == 0 || first_on_page);
-            any = any || run.titled;
-        }
-        row.heading = any ? m_.heading * 2.1 : 0;
-        return row.heading;
-    }
-
-    /// Groups one after the other in a row while they fit whole; a longer group is parted.
-    [[nodiscard]] std::vector<ChartPlan::Row> rows_of(std::size_t columns, double cell) const {
-        std::vector<ChartPlan::Row> rows;
-        std::size_t used = columns;
-        for (std::size_t group = 0; group < chart_.groups.size(); ++group) {
-            const std::size_t size = chart_.groups[group].entries.size();
-            for (std::size_t first = 0; first < size;) {
-                const std::size_t left = size - first;
-                if (used + std::min(left, columns) > columns) {
-                    rows.emplace_back();
-                    used = 0;
-                }
-                const std::size_t count = std::min(left, columns - used);
-                rows.back().runs.push_back(
-                    {group, first, first + count, static_cast<double>(used) * (cell + m_.gap)});
-                used += count;
-                first += count;
-            }
-        }
-        return rows;
-    }
-};
+/// What a picture stands before.
+constexpr Colour kMount{0xfb, 0xf8, 0xf0};
 
 /// Puts the plan on pages.
 class Sheet {
@@ -247,7 +29,7 @@ class Sheet {
         : chart_(chart), paper_(paper), m_(paper), ruler_(type) {
         set_title();
         set_notes();
-        plan_ = Planner(chart_, paper_, m_, ruler_).best(head_, foot_);
+        plan_ = sheet::plan_chart(chart_, paper_, head_, foot_, ruler_);
     }
 
     [[nodiscard]] const ChartPlan& plan() const { return plan_; }
@@ -291,7 +73,7 @@ class Sheet {
 
     const Chart& chart_;
     const Paper& paper_;
-    const Measures m_;
+    const sheet::ChartMeasures m_;
     Ruler ruler_;
     std::vector<Line> title_;
     std::vector<Line> notes_;
@@ -411,29 +193,57 @@ class Sheet {
     void put_entry(const ChartEntry& entry, Point corner, Page& page) {
         const Rect cell{corner.x, corner.y, corner.x + plan_.cell, corner.y + plan_.picture_height};
         if (entry.picture) {
+            put_mount(cell, page);
             put_picture(*entry.picture, cell, "picture", page);
+            put_edge(cell, page);
         }
+        const double under = cell.bottom + 0.55 * m_.leading;
         if (entry.button) {
-            const double side = plan_.cell * 0.30;
             put_picture(*entry.button,
-                        {cell.right - side, cell.bottom - side, cell.right, cell.bottom},
+                        {cell.left, under, cell.left + m_.button, under + m_.button},
                         "button",
                         page);
         }
-        Layer label("label");
         if (entry.colour) {
-            draw_sample(cell, *entry.colour, label);
+            Layer sample("sample");
+            draw_sample(cell, *entry.colour, sample);
+            std::move(sample).put_on(page);
         }
-        std::size_t names = 0;
-        const auto lines = Planner(chart_, paper_, m_, ruler_).lines_of(entry, plan_.cell, &names);
+        put_label(entry, cell, page);
+    }
+
+    /// Where a picture is cut it is cut by an edge, as a print is by its mount.
+    void put_mount(const Rect& cell, Page& page) const {
+        if (chart_.ink == Ink::colour) {
+            Layer mount("mount");
+            mount.fill(rectangle(cell), kMount);
+            std::move(mount).put_on(page);
+        }
+    }
+
+    void put_edge(const Rect& cell, Page& page) const {
+        Layer edge("edge");
+        edge.stroke(rectangle(cell), sheet::kSoftInk, 0.16 * m_.unit);
+        std::move(edge).put_on(page);
+    }
+
+    void put_label(const ChartEntry& entry, const Rect& cell, Page& page) {
+        const sheet::ChartWords words = sheet::chart_words(entry, plan_.cell, m_, ruler_);
+        const double height = static_cast<double>(words.lines.size()) * m_.leading;
         double baseline = cell.bottom + m_.leading * 1.25;
-        for (std::size_t i = 0; i < lines.size(); ++i) {
-            const bool name = i < names;
-            label.words(lines[i],
-                        {cell.centre().x, baseline},
+        double x = cell.centre().x;
+        if (entry.button) {
+            x = cell.left + m_.button + m_.beside;
+            baseline += std::max(0.0, (m_.button - height) / 2 - 0.2 * m_.leading);
+        }
+        Layer label("label");
+        for (std::size_t i = 0; i < words.lines.size(); ++i) {
+            const bool name = i < words.names;
+            label.words(words.lines[i],
+                        {x, baseline},
                         name ? sheet::roman(m_.words * 1.06) : sheet::italic(m_.words),
                         name ? sheet::kInk : sheet::kSoftInk,
-                        Align::middle);
+                        entry.button ? Align::start : Align::middle);
             baseline += m_.leading;
         }
         std::move(label).put_on(page);

@@ -18,7 +18,7 @@ struct ChartEntry {
     /// Beneath the name.
     std::vector<std::string> lines;
     std::optional<Figure> picture;
-    /// In the lower right corner of the picture.
+    /// Under the picture, beside the words.
     std::optional<Figure> button;
     /// Instead of a picture.
     std::optional<KeyEntry> colour;
