@@ -7,6 +7,8 @@
 #include <optional>
 #include <utility>
 
+#include "layout/cutting_table.h"
+#include "layout/edge_map.h"
 #include "layout/piece.h"
 #include "layout/room_in.h"
 #include "layout/style.h"
@@ -26,63 +28,17 @@ constexpr double kClear = 9;
 /// The line of words at the foot of a tile.
 constexpr double kStrip = 6;
 constexpr double kOverlap = 12;
-/// Between pieces.
-constexpr double kPiecesApart = 12;
 /// The smallest type on a piece.
 constexpr double kSmallest = 2.5;
 constexpr double kSquare = 100;
 constexpr double kInches = 2 * kInch;
+/// Beside the map, and what title and words above and beneath it take.
+constexpr double kMapEdge = 12;
+constexpr double kMapWords = 59;
 /// Clear of the match lines, which run in the middle of the overlap.
 constexpr double kCheckFrom = kOverlap / 2 + 3;
 constexpr double kCheckWidth = kCheckFrom + kSquare + 12 + kInches;
 constexpr double kCheckHeight = kCheckFrom + kSquare + 24;
-
-struct Laid {
-    const PatternPiece* piece = nullptr;
-    /// Where its origin is on the table.
-    Point at;
-    Rect box;
-};
-
-/// All pieces on one table, the squares in its first corner.
-struct CuttingTable {
-    std::vector<Laid> pieces;
-    double width = 0;
-    double height = 0;
-};
-
-/// Shelf after shelf, long pieces first; `corner` is kept free.
-CuttingTable lay_on_table(const std::vector<PatternPiece>& pieces,
-                          double least_width,
-                          Point corner) {
-    CuttingTable table;
-    table.width = least_width;
-    std::vector<const PatternPiece*> order;
-    for (const PatternPiece& piece : pieces) {
-        order.push_back(&piece);
-        table.width = std::max(table.width, shapes::box(piece.cut).width() + kPiecesApart);
-    }
-    std::ranges::stable_sort(order, [](const PatternPiece* a, const PatternPiece* b) {
-        return shapes::box(a->cut).height() > shapes::box(b->cut).height();
-    });
-    double x = corner.x > 0 ? corner.x + kPiecesApart : 0;
-    double y = 0;
-    double shelf = corner.y;
-    for (const PatternPiece* piece : order) {
-        const Rect box = shapes::box(piece->cut);
-        if (x > 0 && x + box.width() > table.width) {
-            y += shelf + kPiecesApart;
-            x = 0;
-            shelf = 0;
-        }
-        const Point at{x - box.left, y - box.top};
-        table.pieces.push_back({piece, at, {x, y, x + box.width(), y + box.height()}});
-        x += box.width() + kPiecesApart;
-        shelf = std::max(shelf, box.height());
-    }
-    table.height = y + shelf;
-    return table;
-}
 
 /// The lines of a square with its length written beside it.
 void draw_square(Pen& pen, Point at, double side, const std::string& words) {
@@ -126,25 +82,54 @@ class Tiler {
     int best_ = 2;
     int rows_ = 1;
 
-    /// The table on which the pieces take the fewest sheets of paper.
+    /// The table on which the pieces take the fewest sheets of paper, and of several such the one
+    /// whose map is largest.
     void choose_table() {
         std::size_t fewest = 0;
+        double largest = 0;
         for (const int columns : {2, 3, 4, 5, 6}) {
             set_table(columns);
             const std::size_t used = tiles_used();
-            if (fewest == 0 || used < fewest) {
+            if (fewest == 0 || used < fewest || (used == fewest && map_factor() > largest)) {
                 fewest = used;
+                largest = map_factor();
                 best_ = columns;
             }
         }
         set_table(best_);
     }
 
+    [[nodiscard]] double map_factor() const {
+        const double wide = columns_ * step_.x + kOverlap;
+        const double high = rows_ * step_.y + kOverlap;
+        return std::min((paper_.width - 2 * kMapEdge) / wide, (paper_.height - kMapWords) / high);
+    }
+
     void set_table(int columns) {
-        table_ = lay_on_table(
-            sheets_.full_size, columns * step_.x + kOverlap / 2, {kCheckWidth, kCheckHeight});
-        columns_ = count_of(table_.width, step_.x);
-        rows_ = count_of(table_.height, step_.y);
+        // Cut edges are seen whole, not on the very edge of what is printed.
+        constexpr double inset = 2;
+        table_ = lay_on_table(sheets_.full_size,
+                              columns * step_.x + kOverlap - 2 * inset,
+                              {kCheckWidth, kCheckHeight});
+        for (Laid& laid : table_.pieces) {
+            laid.at = laid.at + Point{inset, inset};
+            const Rect& box = laid.box;
+            laid.box = {box.left + inset, box.top + inset, box.right + inset, box.bottom + inset};
+        }
+        columns_ = count_of(table_.width + 2 * inset, step_.x);
+        rows_ = count_of(table_.height + 2 * inset, step_.y);
+        while (rows_ > 1 && !is_row_used(rows_ - 1)) {
+            --rows_;
+        }
+    }
+
+    [[nodiscard]] bool is_row_used(int row) const {
+        for (int column = 0; column < columns_; ++column) {
+            if (is_used(row, column)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     [[nodiscard]] std::size_t tiles_used() const {
@@ -158,7 +143,7 @@ class Tiler {
     }
 
     static int count_of(double room, double step) {
-        return std::max(1, static_cast<int>(std::ceil((room - kOverlap / 2) / step)));
+        return std::max(1, static_cast<int>(std::ceil((room - kOverlap) / step)));
     }
 
     /// `A1`, `A2` … `B1`.
@@ -191,8 +176,11 @@ class Tiler {
                     .empty();
     }
 
+    /// Whether anything lies on it that is not already seen on the tiles above and before it.
     [[nodiscard]] bool is_used(int row, int column) const {
-        const Rect window = seen(row, column);
+        Rect window = seen(row, column);
+        window.top += row > 0 ? kOverlap : 0;
+        window.left += column > 0 ? kOverlap : 0;
         return (row == 0 && column == 0) ||
                std::ranges::any_of(table_.pieces,
                                    [&](const Laid& laid) { return shows(laid, window); });
@@ -354,24 +342,10 @@ class Tiler {
                   0,
                   true);
         pen.line({14, 20.6}, {paper_.width - 14, 20.6});
-        const double wide = columns_ * step_.x + kOverlap;
-        const double high = rows_ * step_.y + kOverlap;
-        const double factor = std::min((paper_.width - 28) / wide, (paper_.height - 62) / high);
-        const Point corner{14, 28};
-        for (const Laid& laid : table_.pieces) {
-            draw_piece(*laid.piece, corner + laid.at * factor, factor, pen);
-            pen.words(term(sheets_.language, laid.piece->name),
-                      corner + (laid.at + middle_of(laid.piece->outline)) * factor,
-                      2.5,
-                      Align::middle,
-                      0,
-                      true);
-        }
-        for (int row = 0; row < rows_; ++row) {
-            for (int column = 0; column < columns_; ++column) {
-                draw_cell(row, column, corner, factor, pen);
-            }
-        }
+        const double factor = map_factor();
+        const double wide = (columns_ * step_.x + kOverlap) * factor;
+        const Point corner{(paper_.width - wide) / 2, 25};
+        draw_map(corner, factor, pen);
         double baseline = paper_.height - 29;
         const Language language = sheets_.language;
         for (const std::string& words :
@@ -390,7 +364,67 @@ class Tiler {
         return page;
     }
 
-    void draw_cell(int row, int column, Point corner, double factor, Pen& pen) {
+    void draw_map(Point corner, double factor, Pen& pen) {
+        sheet::EdgeMap taken({corner.x,
+                              corner.y,
+                              corner.x + (columns_ * step_.x + kOverlap) * factor,
+                              corner.y + (rows_ * step_.y + kOverlap) * factor});
+        for (const Laid& laid : table_.pieces) {
+            Chain on_map;
+            for (const Point p : laid.piece->cut) {
+                on_map.push_back(corner + (laid.at + p) * factor);
+            }
+            taken.add_shape({on_map});
+            draw_piece(*laid.piece, corner + laid.at * factor, factor, pen);
+            name_on_map(laid, corner, factor, pen);
+        }
+        for (int row = 0; row < rows_; ++row) {
+            for (int column = 0; column < columns_; ++column) {
+                draw_cell(row, column, corner, factor, taken, pen);
+            }
+        }
+    }
+
+    /// Its number in the cutting list, and its name where there is room for it.
+    void name_on_map(const Laid& laid, Point corner, double factor, Pen& pen) {
+        Chain on_map;
+        for (const Point p : laid.piece->outline) {
+            on_map.push_back(p * factor);
+        }
+        const std::string number = std::to_string(laid.piece->number_in_list);
+        const std::string name = say(sheets_.language,
+                                     messages::kNumbered,
+                                     {number, term(sheets_.language, laid.piece->name)});
+        const Rect grain = grain_of(*laid.piece);
+        const Rect arrow{grain.centre().x * factor - 1,
+                         grain.top * factor,
+                         grain.centre().x * factor + 1,
+                         grain.bottom * factor};
+        std::vector<Rect> buttons;
+        for (const Point button : laid.piece->buttons) {
+            const Point on = button * factor;
+            buttons.push_back(Rect{on.x, on.y, on.x, on.y}.grown(1));
+        }
+        for (const std::string& words : {name, number}) {
+            const double width = ruler_.width(words, sheet::italic(kSmallest));
+            if (const auto at = sheet::room_in(on_map, width, kSmallest, arrow, buttons)) {
+                pen.words(words,
+                          corner + laid.at * factor + *at + Point{0, kSmallest * 0.8},
+                          kSmallest,
+                          Align::middle,
+                          0,
+                          true);
+                return;
+            }
+        }
+        const Point middle = corner + (laid.at + middle_of(laid.piece->outline)) * factor;
+        pen.words(number, middle + Point{0, kSmallest * 0.3}, kSmallest, Align::middle, 0, true);
+    }
+
+    /// The tile, and its name in the corner in which no piece lies.
+    void draw_cell(
+        int row, int column, Point corner, double factor, const sheet::EdgeMap& taken, Pen& pen) {
+        constexpr double type = 3.4;
         const Point at =
             corner + Point{column * step_.x + kOverlap / 2, row * step_.y + kOverlap / 2} * factor;
         const Point size = step_ * factor;
@@ -398,9 +432,23 @@ class Tiler {
                   true,
                   0.13,
                   LineKind::continuous);
-        if (is_used(row, column)) {
-            pen.heading(name_of(row, column), at + Point{1.5, 4}, 3.4);
+        if (!is_used(row, column)) {
+            return;
         }
+        const std::string name = name_of(row, column);
+        const double wide = ruler_.width(name, sheet::small_capitals(type)) + 1;
+        const double right = size.x - wide - 1;
+        const double below = size.y - 1;
+        const double above = type + 0.6;
+        Point best{1, above};
+        double least = 1e9;
+        for (const Point place : {Point{1, above}, {right, above}, {1, below}, {right, below}}) {
+            const sheet::Covered under = taken.under(at + place, {1, 0}, wide, type);
+            const double cost = under.edges * 10 + under.within;
+            best = cost < least ? place : best;
+            least = std::min(least, cost);
+        }
+        pen.heading(name, at + best + Point{0.5, -0.6}, type);
     }
 };
 
@@ -410,45 +458,6 @@ std::vector<Page> lay_out_tiles(const WorkshopSheets& sheets,
                                 const Paper& paper,
                                 sheet::Ruler& ruler) {
     return Tiler(sheets, paper, ruler).all();
-}
-
-Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type) {
-    sheet::Ruler ruler(type);
-    constexpr double edge = 10;
-    double widest = 0;
-    for (const PatternPiece& piece : sheets.full_size) {
-        widest = std::max(widest, shapes::box(piece.cut).width());
-    }
-    const CuttingTable table = lay_on_table(sheets.full_size, std::max(900.0, widest), {});
-    Page page;
-    page.width = table.width + 2 * edge;
-    page.height = table.height + 2 * edge;
-    page.paper = {0xff, 0xff, 0xff};
-    // What a knife follows, what is sewn, what is only marked, and words lie in layers of their
-    // own.
-    Pen cut("cut", ruler);
-    Pen sew("sew", ruler);
-    Pen mark("mark", ruler);
-    Pen words("words", ruler);
-    for (const Laid& laid : table.pieces) {
-        const Point at = laid.at + Point{edge, edge};
-        draw_outlines(*laid.piece, at, 1, cut, sew);
-        draw_inside(*laid.piece, at, 1, mark);
-        Point words_at = middle_of(laid.piece->outline) + at;
-        for (const std::string& line : cutting_words(*laid.piece, sheets.language)) {
-            words.words(line, words_at, 4, Align::middle);
-            words_at.y += 5;
-        }
-    }
-    for (Pen* pen : {&cut, &sew, &mark, &words}) {
-        std::move(*pen).put_on(page);
-    }
-    Document document;
-    document.title = sheet::on_one_line(sheets.title);
-    document.author = sheet::on_one_line(sheets.drawn_by);
-    document.description = say(sheets.language, messages::kTailorsSheets, {document.title});
-    document.pages.push_back(std::move(page));
-    return document;
 }
 
 }  // namespace platewright
