@@ -49,7 +49,8 @@ std::optional<Gap> gap_at(const Plan& plan,
                           std::size_t index,
                           double top,
                           double bottom) {
-    Gap gap{plan.neat.left, plan.beside ? plan.figures.right : plan.neat.right};
+    Gap gap{plan.named ? plan.figures.left : plan.neat.left,
+            plan.named || plan.beside ? plan.figures.right : plan.neat.right};
     if (index > 0) {
         const Stand& stand = stands[index - 1];
         const auto reach = stand.silhouette.reach((top - stand.at.y) / plan.factor,
@@ -199,7 +200,7 @@ std::optional<Roundel> find_roundel(const Plan& plan,
         between.push_back(index);
     }
     for (const std::vector<std::size_t>& gaps : {between, {stands.size(), 0}}) {
-        for (const double smaller : {1.0, 0.85, 0.7}) {
+        for (const double smaller : {1.0, 0.85, 0.7, 0.55}) {
             const RoundelSize tried{size.radius * smaller, size.words_width, size.words_height};
             for (const std::size_t index : gaps) {
                 if (auto found = place_in_gap(plan, stands, placed, index, tried)) {

@@ -16,9 +16,9 @@ namespace platewright::sheet {
 namespace {
 
 /// Usual scales of plates and rulers.
-constexpr std::array<double, 30> kScales{1,   1.5, 2,   2.5, 3,  4,  4.5, 5,   5.5, 6,
-                                         6.5, 7,   7.5, 8,   9,  10, 11,  12,  15,  20,
-                                         25,  30,  40,  50,  60, 75, 100, 150, 200, 400};
+constexpr std::array<double, 32> kScales{1,  1.5, 2,  2.5, 3,  4,  4.5, 5,   5.5, 6,  6.5,
+                                         7,  7.5, 8,  9,   10, 11, 12,  13,  14,  15, 20,
+                                         25, 30,  40, 50,  60, 75, 100, 150, 200, 400};
 
 /// The figures may be drawn this much smaller than the paper allows to keep the type readable;
 /// after that the type gives way.
@@ -197,6 +197,7 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
     }
     const double middle = plan.neat.centre().x;
     const double top = plan.neat.top + s.head + spare * 0.3;
+    plan.named = task.callout_width() > 0;
     plan.figures = {middle - width / 2 + task.callout_width(),
                     top,
                     middle + width / 2 - task.callout_width(),
@@ -230,6 +231,7 @@ std::optional<Plan> plan_beside(Plan plan, const Task& task, Ruler& ruler) {
     }
     const double top = plan.neat.top + s.head + (plan.neat.height() - fixed) * 0.5;
     const double left = plan.neat.left + s.side * 0.5;
+    plan.named = task.callout_width() > 0;
     plan.figures = {
         left + task.callout_width(), top, left + width - task.callout_width(), top + height};
     plan.words = {left + width + s.side * 0.5,

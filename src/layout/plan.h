@@ -57,6 +57,8 @@ struct Plan {
     Rect neat;
     /// Where the frames of the figures stand, side by side.
     Rect figures;
+    /// Words that name things stand beside them, and nothing else may.
+    bool named = false;
     /// The words under each figure, on as many lines as keep clear of the next figure's.
     std::vector<std::vector<std::string>> labels = {};
     /// Where the title, key and notes stand.

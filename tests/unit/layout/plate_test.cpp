@@ -440,5 +440,25 @@ TEST(Plate, NamesThingsBesideItsFiguresWithinTheFrame) {
     EXPECT_EQ(found, 2U);
 }
 
+TEST(Plate, KeepsTheButtonOffTheNamesBesideTheFigure) {
+    const Typesetter type;
+    Captions captions = sample::captions();
+    Figure man = sample::man("front", 12);
+    for (int i = 0; i < 12; ++i) {
+        const std::string key = "thing-" + std::to_string(i);
+        captions.callouts.push_back({key, "name of thing " + std::to_string(i)});
+        man.seen[key] = {90'000, {{{i % 2 == 0 ? -150.0 : 150.0, 100.0 * i}, 50}}};
+    }
+    Diagnostics problems;
+    const Figure button = sample::button(1);
+    const Document plate = lay_out_plate({{man}, button, {}}, captions, Paper{}, type, problems);
+    for (const Placed& by : drawings(plate, "button")) {
+        const Rect box = sample::placed(button.frame, by);
+        for (const Written& line : written(plate)) {
+            EXPECT_TRUE(sample::common(box, line.box).empty()) << line.words;
+        }
+    }
+}
+
 }  // namespace
 }  // namespace platewright
