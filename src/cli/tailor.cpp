@@ -332,6 +332,19 @@ class Tailoring {
         }
     }
 
+    static void number_pieces(std::vector<PatternPiece>& pieces) {
+        int number = 0;
+        for (PatternPiece& piece : pieces) {
+            piece.number_in_list = ++number;
+            for (PatternPiece& of : pieces) {
+                if (piece.repeats && of.stuff == "cloth" && of.garment == piece.garment &&
+                    of.name == piece.name) {
+                    of.lining_alike = number;
+                }
+            }
+        }
+    }
+
     void cut(TailorWork& made) const {
         PatternSource source{uniform_, body_, flats_};
         source.allowance = made.sheets.allowance;
@@ -347,13 +360,14 @@ class Tailoring {
         std::vector<PatternPiece> garments = garment_pieces(source);
         made.sheets.pieces = garments;
         made.sheets.pieces.insert(made.sheets.pieces.end(), facings.begin(), facings.end());
-        int number = 0;
-        for (PatternPiece& piece : made.sheets.pieces) {
-            piece.number_in_list = ++number;
+        const std::vector<PatternPiece> lesser = lesser_pieces(source, made.sheets.pieces);
+        made.sheets.pieces.insert(made.sheets.pieces.end(), lesser.begin(), lesser.end());
+        number_pieces(made.sheets.pieces);
+        for (const PatternPiece& piece : made.sheets.pieces) {
+            if (!piece.repeats && (!piece.draft || job_.sheet.whole_garments)) {
+                made.sheets.full_size.push_back(piece);
+            }
         }
-        std::vector<PatternPiece>& all = made.sheets.pieces;
-        facings.assign(all.end() - static_cast<std::ptrdiff_t>(facings.size()), all.end());
-        made.sheets.full_size = job_.sheet.whole_garments ? made.sheets.pieces : facings;
         MaterialRules rules;
         rules.language = uniform_.language;
         if (job_.sheet.cloth_width) {

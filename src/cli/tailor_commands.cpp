@@ -111,6 +111,7 @@ nlohmann::ordered_json laid_as_json(const MaterialLine& line) {
         }
         const PatternPiece& piece = line.laid[each.piece];
         pieces.push_back({{"piece", piece.garment + ": " + piece.name},
+                          {"number", piece.number_in_list},
                           {"mirrored", each.mirrored},
                           {"turned", each.turned},
                           {"outline_mm", std::move(outline)}});

@@ -272,6 +272,16 @@ std::vector<ClothPlan> cloth_plans(Language language,
     return plans;
 }
 
+namespace {
+
+std::string piece_words(Language language, const PatternPiece& piece) {
+    const std::string name = title_term(language, piece.name);
+    return piece.stuff == "lining" && piece.draft ? say(language, messages::kLiningOf, {name})
+                                                  : name;
+}
+
+}  // namespace
+
 WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pieces) {
     WorkshopTable made;
     made.title = say(language, messages::kPiecesAdded);
@@ -295,7 +305,7 @@ WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pi
             made.rows.push_back(
                 {say(language,
                      messages::kNumbered,
-                     {std::to_string(piece.number_in_list), title_term(language, piece.name)}),
+                     {std::to_string(piece.number_in_list), piece_words(language, piece)}),
                  std::to_string(piece.number),
                  number_words(language, area_of(piece) / 1e6, 4),
                  number_words(language, all / 1e6, 4),
@@ -309,6 +319,7 @@ WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pi
                          "",
                          number_words(language, area / 1e6, 3),
                          ""});
+    made.remarks = {say(language, messages::kPiecesRemark)};
     return made;
 }
 

@@ -107,7 +107,12 @@ void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
     }
     draw_grain(piece, at, factor, pen);
     for (const auto& [from, to] : piece.notches) {
-        pen.line(at + from * factor, at + to * factor, thin);
+        // On a small drawing too they are to be seen.
+        constexpr double least = 2;
+        const double larger = std::max(1.0, least / std::max(0.1, length(to - from) * factor));
+        const Point middle = (from + to) * 0.5;
+        const Point half = (to - from) * (0.5 * larger);
+        pen.line(at + (middle - half) * factor, at + (middle + half) * factor, thin);
     }
     for (const Point button : piece.buttons) {
         const Point middle = at + button * factor;
@@ -152,6 +157,9 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     std::string name = say(language,
                            messages::kNameAndValue,
                            {term(language, piece.garment), term(language, piece.name)});
+    if (piece.stuff == "lining" && piece.draft) {
+        name = say(language, messages::kLiningOf, {name});
+    }
     if (piece.number_in_list > 0) {
         name = say(language, messages::kNumbered, {std::to_string(piece.number_in_list), name});
     }
@@ -159,6 +167,18 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     if (!piece.cloth.name.empty()) {
         words.push_back(piece.lined ? say(language, messages::kAndLining, {piece.cloth.name})
                                     : piece.cloth.name);
+    }
+    if (piece.lining_alike > 0) {
+        words.push_back(
+            say(language, messages::kLiningAlike, {std::to_string(piece.lining_alike)}));
+    }
+    if (piece.ease > 0) {
+        words.push_back(
+            say(language, messages::kHeadEase, {number_words(language, piece.ease, 0)}));
+    }
+    if (piece.inlay > 0) {
+        words.push_back(
+            say(language, messages::kInlayAt, {number_words(language, piece.inlay, 0)}));
     }
     if (piece.at_line) {
         words.push_back(say(language, messages::kAtTheLine));

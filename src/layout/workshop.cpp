@@ -303,6 +303,9 @@ class Sheets {
         flow_.heading(say(messages::kViewAtScale, {say(messages::kPieces), "10"}));
         std::vector<Cell> cells;
         for (const PatternPiece& piece : sheets_.pieces) {
+            if (piece.repeats) {
+                continue;
+            }
             Rect box;
             for (const Point p : piece.cut) {
                 box.include(p);

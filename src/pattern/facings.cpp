@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "pattern/pieces.h"
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -167,7 +168,26 @@ class Facings {
         piece.outline = std::move(outline);
         piece.number = 2;
         piece.on_fold = true;
+        // The shoulder's seam meets the neck's edge where the back's neck ends.
+        if (const Chain* shoulder = back->second.guide("shoulder-left")) {
+            const double neck = neck_behind(back->second, shoulder->front());
+            add_notch(piece, {std::min(neck, half), high - kCollarRise * 0.1});
+        }
         keep(std::move(piece));
+    }
+
+    /// From the middle of the back along its neck to the shoulder's seam.
+    static double neck_behind(const Flat& flat, Point shoulder) {
+        for (const FlatPart& part : flat.parts) {
+            for (const char* body : {"coat-", "coatee-", "surtout-", "jacket-"}) {
+                if (part.name.starts_with(body) && part.name.ends_with("-back")) {
+                    const Chain outline = shapes::joined(part.outline);
+                    const Point middle{0, height_at_middle(outline).least};
+                    return length_between(outline, middle, shoulder);
+                }
+            }
+        }
+        return std::abs(shoulder.x);
     }
 
     /// The outline's height on the line x = 0.

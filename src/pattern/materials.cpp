@@ -66,6 +66,7 @@ class Count {
         buttons();
         thread();
         hooks();
+        leather();
         return std::move(lines_);
     }
 
@@ -152,7 +153,8 @@ class Count {
         std::map<std::string, Lay> by_cloth;
         for (const PatternPiece& piece : pieces_) {
             // Marks and metal are lace, not cloth.
-            if (counts(piece.garment) && !piece.cloth.metal && !is_mark(piece)) {
+            if (counts(piece.garment) && piece.stuff == "cloth" && !piece.cloth.metal &&
+                !is_mark(piece)) {
                 by_cloth[piece.cloth.name].take(piece);
             }
         }
@@ -169,7 +171,12 @@ class Count {
         std::map<std::string, Lay> by_cloth;
         const Material* coat = source_.uniform.material(property_id("coat.lining"));
         for (const PatternPiece& piece : pieces_) {
-            if (!counts(piece.garment) || !piece.lined) {
+            const bool is_lining = piece.stuff == "lining";
+            if (!counts(piece.garment) || (!piece.lined && !is_lining)) {
+                continue;
+            }
+            if (is_lining) {
+                by_cloth[piece.cloth.name].take(piece);
                 continue;
             }
             const bool own = piece.garment == "coat" && coat != nullptr;
@@ -364,6 +371,25 @@ class Count {
         }
     }
 
+    /// By the piece: leather is bought by the hide and cut round its faults.
+    void leather() {
+        for (const PatternPiece& piece : pieces_) {
+            if (counts(piece.garment) && piece.stuff == "leather") {
+                const Rect box = shapes::box(piece.cut);
+                add("leather",
+                    piece.cloth.name,
+                    piece.number / 2.0,
+                    piece.number == 2 ? "pair" : "pairs",
+                    0,
+                    say(rules_.language,
+                        messages::kLeatherSum,
+                        {std::to_string(piece.number),
+                         number(box.width(), 0),
+                         number(box.height(), 0)}));
+            }
+        }
+    }
+
     void hooks() {
         const Uniform& man = source_.uniform;
         if (!counts("coat") || !source_.flats.contains("flat-coat-front") ||
@@ -376,7 +402,7 @@ class Count {
         add("hooks",
             called("hooks and eyes"),
             pairs,
-            "pairs",
+            pairs == 1 ? "pair" : "pairs",
             0,
             say(rules_.language, messages::kCollarHooks, {"1"}) +
                 (hooked ? " + " + say(rules_.language, messages::kTurnbackHooks, {"2"}) : ""));

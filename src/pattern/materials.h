@@ -32,12 +32,13 @@ struct MaterialRules {
 struct MaterialLine {
     /// `coat`, `waistcoat`, `breeches`, `gaiters`; `man` for all together.
     std::string garment;
-    /// `cloth`, `lining`, `interlining`, `lace`, `piping`, `buttons`, `thread`, `hooks`.
+    /// `cloth`, `lining`, `interlining`, `lace`, `piping`, `buttons`, `thread`, `hooks`,
+    /// `leather`.
     std::string kind;
     /// Colour or metal: `dark green`; with the size for buttons: `white metal, 16 mm`.
     std::string what;
     double amount = 0;
-    /// `m`, `dozen`, `pairs`.
+    /// `m`, `dozen`, `pair`, `pairs`.
     std::string unit;
     /// For cloth: finished area in m²; else 0.
     double area = 0;

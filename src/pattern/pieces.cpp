@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -25,6 +26,12 @@ constexpr double kSeatWedge = 45;
 /// By so much one end of a knee band laps over the other, for its buckle. Common practice, no
 /// source.
 constexpr double kKneeLap = 40;
+/// Beyond the cut at a side seam. Common practice, no source.
+constexpr double kInlay = 25;
+/// Heights on the flats at which pieces of a garment are marked to be sewn together.
+constexpr double kWaistcoatSide = 380;
+constexpr double kAboveKnee = 480;
+constexpr double kCalf = 300;
 constexpr double kFar = 5000;
 
 PatternPiece piece_of(const char* garment, const char* name, const FlatPart& part) {
@@ -63,6 +70,11 @@ class Garments {
   private:
     const PatternSource& source_;
     std::vector<PatternPiece> pieces_;
+    /// How much of the arm's hole lies on the back, and on the forepart as it is kept the point of
+    /// the shoulder and the end of the hole.
+    double hole_behind_ = 0;
+    Point shoulder_;
+    Point under_arm_;
 
     const Flat* flat(const std::string& view) const {
         const auto found = source_.flats.find(view);
@@ -118,12 +130,33 @@ class Garments {
         std::vector<Chain> parts = with_corner(front, fore->outline);
         parts.push_back(under_arm(shapes::joined(fore->outline), behind, *seam));
         piece.outline = shapes::joined(parts);
-        piece.lined = true;
         if (const Chain* fold = front.guide("turnback-left-fold");
             fold != nullptr && front.part("turnback-left") != nullptr) {
             piece.lines.push_back(*fold);
         }
+        piece.inlay = kInlay;
+        add_seam_notches(piece, *seam, /*on_back=*/false);
+        if (const Chain* shoulder = front.guide("shoulder-left")) {
+            const Point corner = corner_of(piece);
+            shoulder_ = shoulder->back() - corner;
+            const double top = seam->front().y;
+            under_arm_ = Point{crossing(piece.outline, top + 1).greatest, top} - corner;
+        }
         keep(std::move(piece));
+    }
+
+    static Point corner_of(const PatternPiece& piece) {
+        const Rect box = shapes::box(piece.outline);
+        return {box.left, box.top};
+    }
+
+    /// Back and forepart meet at the waist and halfway up to the hole of the arm.
+    static void add_seam_notches(PatternPiece& piece, const Chain& seam, bool on_back) {
+        const double waist = seam.back().y;
+        for (const double y : {(seam.front().y + waist) / 2, waist}) {
+            const double fore = crossing(piece.outline, y).greatest;
+            add_notch(piece, {on_back ? x_at(seam, y) : fore, y});
+        }
     }
 
     /// Between the middle of the back and the curved seam; below the waist a strip with its pleat.
@@ -146,7 +179,11 @@ class Garments {
             piece.lines.push_back({pleat[0], pleat[3]});
         }
         piece.outline = shapes::joined(parts);
-        piece.lined = true;
+        piece.inlay = kInlay;
+        add_seam_notches(piece, seam, /*on_back=*/true);
+        if (const Chain* shoulder = flat.guide("shoulder-left")) {
+            hole_behind_ = length_between(piece.outline, shoulder->back(), seam.front());
+        }
         keep(std::move(piece));
     }
 
@@ -200,25 +237,62 @@ class Garments {
 
     void add_sleeves(const Flat& flat) {
         const FlatPart* part = flat.part("sleeve-left");
-        const Chain* hole = flat.guide("sleeve-left-seam");
+        const Chain* hole_seam = flat.guide("sleeve-left-seam");
         const Chain* hem = flat.guide("cuff-hem-left");
-        if (part == nullptr || hole == nullptr || hem == nullptr) {
+        if (part == nullptr || hole_seam == nullptr || hem == nullptr) {
             return;
         }
-        const Point along = (hem->front() + hem->back()) * 0.5 - hole->front();
+        const Point along = (hem->front() + hem->back()) * 0.5 - hole_seam->front();
         const Chain whole = shapes::turned_down(shapes::joined(part->outline), along);
-        const Chain seam = shapes::turned_down(*hole, along);
+        const Chain seam = shapes::turned_down(*hole_seam, along);
         const double pit = seam.back().y;
         const double end = shapes::box(whole).bottom - 12;
+        const double around = hole(*hole_seam);
+        PatternPiece under = piece_of("coat", "under sleeve", *part);
+        under.outline = sleeve(whole, pit, end, -kSleeveShift);
+        const double under_head = close_head(under.outline, /*upper=*/false, 0);
+        PatternPiece upper = piece_of("coat", "upper sleeve", *part);
+        upper.outline = sleeve(whole, pit, end, kSleeveShift);
         // On the left sleeve seen from before, the hind arm is at the outer side.
-        for (const bool upper : {true, false}) {
-            PatternPiece piece = piece_of("coat", upper ? "upper sleeve" : "under sleeve", *part);
-            const double shift = upper ? kSleeveShift : -kSleeveShift;
-            piece.outline = sleeve(whole, pit, end, shift);
-            close_head(piece.outline, upper, length_of(*hole) * 2 + kSleeveEase);
-            piece.lined = true;
-            keep(std::move(piece));
+        const Point fore = upper.outline.back();
+        const Point hind = upper.outline.front();
+        const double head =
+            close_head(upper.outline, /*upper=*/true, around + kSleeveEase - under_head);
+        upper.ease = head + under_head - around;
+        if (hole_behind_ > 0) {
+            meet_hole(upper, hind, fore, head, (head + under_head) / around);
         }
+        const double elbow = (pit + end) / 2;
+        for (PatternPiece* piece : {&upper, &under}) {
+            add_notches_at(*piece, elbow);
+            keep(std::move(*piece));
+        }
+    }
+
+    /// Round the hole of the arm, on back and forepart; without them by the flat.
+    double hole(const Chain& seam) {
+        PatternPiece* fore = forepart();
+        return fore != nullptr && hole_behind_ > 0
+                   ? hole_behind_ + length_between(fore->outline, shoulder_, under_arm_)
+                   : length_of(seam) * 2;
+    }
+
+    PatternPiece* forepart() {
+        const auto found = std::ranges::find_if(pieces_, [](const PatternPiece& piece) {
+            return piece.garment == "coat" && piece.name == "forepart";
+        });
+        return found == pieces_.end() ? nullptr : &*found;
+    }
+
+    /// The seam of the hind arm meets that of the side; from there the head is sewn in past the
+    /// shoulder to where the seam of the fore arm meets the forepart, fuller than the hole
+    /// throughout.
+    void meet_hole(PatternPiece& upper, Point hind, Point fore, double head, double fuller) {
+        PatternPiece* body = forepart();
+        add_notch(upper, point_between(upper.outline, hind, fore, hole_behind_ * fuller));
+        add_notch(
+            *body,
+            point_between(body->outline, shoulder_, under_arm_, head / fuller - hole_behind_));
     }
 
     /// The two long sides from the arm-pit down; the head is open.
@@ -234,27 +308,24 @@ class Garments {
         return right;
     }
 
-    /// The head of the upper sleeve rises, that of the under sleeve is hollowed, so that both
-    /// together are as long as the hole with its ease.
-    static void close_head(Chain& outline, bool upper, double hole) {
+    /// The head of the upper sleeve rises until it is that long, that of the under sleeve is
+    /// hollowed. Gives its length.
+    static double close_head(Chain& outline, bool upper, double wanted) {
         const Point from = outline.back();
         const Point to = outline.front();
         // The hollow of the under sleeve; common practice, no source.
-        constexpr double hollow = 22;
-        const double under = length_of(bow(from, to, -hollow));
-        double height = hollow;
-        if (!upper) {
-            height = -hollow;
-        } else {
+        double height = -22;
+        if (upper) {
             double low = 0;
             double high = 400;
             for (int i = 0; i < 40; ++i) {
                 height = (low + high) / 2;
-                (length_of(bow(from, to, height)) < hole - under ? low : high) = height;
+                (length_of(bow(from, to, height)) < wanted ? low : high) = height;
             }
         }
         const Chain head = bow(from, to, height);
         outline.insert(outline.end(), head.begin() + 1, head.end() - 1);
+        return length_of(head);
     }
 
     /// A bow from point to point that rises by `height`.
@@ -280,12 +351,12 @@ class Garments {
             if (const FlatPart* part = front->part(name)) {
                 PatternPiece piece = piece_of("waistcoat", "forepart", *part);
                 piece.outline = shapes::joined(part->outline);
-                piece.lined = true;
                 for (const FlatRow& row : part->rows) {
                     if (row.kind == FlatRow::Kind::buttons) {
                         piece.buttons.insert(piece.buttons.end(), row.at.begin(), row.at.end());
                     }
                 }
+                add_notch(piece, {shapes::box(piece.outline).right, kWaistcoatSide});
                 keep(std::move(piece));
                 break;
             }
@@ -293,7 +364,8 @@ class Garments {
         if (const FlatPart* part = back->part("waistcoat-back")) {
             PatternPiece piece = piece_of("waistcoat", "back", *part);
             piece.outline = left_half(*part, -kFar, 0);
-            piece.lined = true;
+            piece.inlay = kInlay;
+            add_notch(piece, {shapes::box(piece.outline).left, kWaistcoatSide});
             keep(std::move(piece));
         }
     }
@@ -319,6 +391,8 @@ class Garments {
                 half = shapes::joined({half, {{0, top}, {kSeatWedge, top - 20}, {0, top + 260}}});
             }
             piece.outline = half;
+            add_notches_at(piece, kAboveKnee);
+            piece.inlay = front ? 0 : kInlay;
             keep(std::move(piece));
         }
         add_knee_bands();
@@ -365,32 +439,12 @@ class Garments {
                              side == std::string_view("outer") ? "outer side" : "inner side",
                              *part);
                 piece.outline = shapes::joined(part->outline);
+                add_notches_at(piece, kCalf);
                 keep(std::move(piece));
             }
         }
     }
 };
-
-/// A short mark across the edge at the point nearest to `near`.
-std::pair<Point, Point> notch(const Chain& outline, Point near) {
-    constexpr double long_mark = 8;
-    std::size_t best = 0;
-    double least = kFar;
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Point a = outline[i];
-        const Point b = outline[(i + 1) % outline.size()];
-        const double far = length((a + b) * 0.5 - near);
-        if (far < least && length(b - a) > 0.5) {
-            least = far;
-            best = i;
-        }
-    }
-    const Point a = outline[best];
-    const Point b = outline[(best + 1) % outline.size()];
-    const Point middle = (a + b) * 0.5;
-    const Point across = right_of(unit(b - a)) * (long_mark / 2);
-    return {middle - across, middle + across};
-}
 
 void shift(Chain& chain, Point by) {
     for (Point& p : chain) {
@@ -412,17 +466,15 @@ void finish(PatternPiece& piece, double allowance) {
         shift(line, corner);
     }
     shift(piece.buttons, corner);
+    for (auto& [from, to] : piece.notches) {
+        from = from - corner;
+        to = to - corner;
+    }
     piece.cut = shapes::enlarged(piece.outline, allowance);
     if (piece.on_fold && allowance > 0) {
         // Nothing is added at the fold.
         piece.cut =
             shapes::common({piece.cut}, {{0, -kFar}, {kFar, -kFar}, {kFar, kFar}, {0, kFar}});
-    }
-    // Pieces that are sewn to a neighbour along a long side meet at its middle.
-    constexpr double long_piece = 250;
-    if (piece.draft && box.height() > long_piece) {
-        piece.notches = {notch(piece.outline, {0, box.height() / 2}),
-                         notch(piece.outline, {box.width(), box.height() / 2})};
     }
 }
 

@@ -21,6 +21,8 @@ struct PatternPiece {
     std::string name;
     /// Its number in the cutting list, from 1; 0: in none.
     int number_in_list = 0;
+    /// What it is cut of: `cloth`, `lining`, `leather`.
+    std::string stuff = "cloth";
     /// The cloth, and its property: `lapels.cloth`.
     Material cloth;
     std::string cloth_key;
@@ -41,6 +43,14 @@ struct PatternPiece {
     /// A facing part or mark has its ordered shape; the others are drafts to be fitted with a toile
     /// first.
     bool draft = false;
+    /// Cut by the pattern of its cloth: it is not printed once more at full size.
+    bool repeats = false;
+    /// Number in the cutting list of the lining that is cut by this pattern; 0: none is.
+    int lining_alike = 0;
+    /// How much longer a sleeve's head is than the hole it is sewn into, mm.
+    double ease = 0;
+    /// What is left beyond the cut at the side seam, to let out later, mm.
+    double inlay = 0;
     /// Folds and lines to sew on, not to cut.
     std::vector<Chain> lines = {};
     /// Places of buttons.
@@ -73,8 +83,12 @@ std::vector<PatternPiece> facing_pieces(const PatternSource& source);
 /// Whole garments, as far as their flats are there: back, forepart, sleeves; legs; gaiters.
 std::vector<PatternPiece> garment_pieces(const PatternSource& source);
 
-/// Puts the finishing touches to a piece: moved to the origin, seam allowance, notches in the
-/// middle of its long sides.
+/// What is cut besides those: linings of coat and waistcoat, pocket bags, foot straps.
+std::vector<PatternPiece> lesser_pieces(const PatternSource& source,
+                                        const std::vector<PatternPiece>& pieces);
+
+/// Puts the finishing touches to a piece: moved to the origin with its lines, buttons and notches;
+/// seam allowance.
 void finish(PatternPiece& piece, double allowance);
 
 }  // namespace platewright

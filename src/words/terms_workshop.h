@@ -143,6 +143,7 @@ inline constexpr std::array kWorkshopTerms = std::to_array<TradeTerm>({
     {"piping", "passepoil", "Vorstoß"},
     {"thread", "fil", "Garn"},
     {"hooks", "agrafes", "Haken"},
+    {"leather", "cuir", "Leder"},
     {"unbleached linen", "toile écrue", "ungebleichtes Leinen"},
     {"stiff linen", "toile gommée", "steifes Leinen"},
     {"waxed linen", "fil de lin ciré", "gewachstes Leinengarn"},
@@ -151,6 +152,7 @@ inline constexpr std::array kWorkshopTerms = std::to_array<TradeTerm>({
     {"small", "petit", "klein"},
     {"gaiter", "de guêtre", "Gamaschenknopf"},
     {"dozen", "douzaines", "Dutzend"},
+    {"pair", "paire", "Paar"},
     {"pairs", "paires", "Paar"},
     {"m", "m", "m"},
 });

@@ -128,6 +128,9 @@ inline constexpr Message kThreadSum{
     "edges {1} m, two to a seam; {2} m of seam × {3}; rounded up to 10 m",
     "bords {1} m, deux par couture ; {2} m de couture × {3} ; arrondi à 10 m",
     "Kanten {1} m, zwei je Naht; {2} m Naht × {3}; auf 10 m aufgerundet"};
+inline constexpr Message kLeatherSum{"{1} straps of {2} × {3} mm, cut at the line",
+                                     "{1} sous-pieds de {2} × {3} mm, coupés au trait",
+                                     "{1} Stege von {2} × {3} mm, am Strich geschnitten"};
 inline constexpr Message kCollarHooks{"collar {1}", "collet {1}", "Kragen {1}"};
 inline constexpr Message kTurnbackHooks{"turnbacks {1}", "retroussis {1}", "Umschläge {1}"};
 inline constexpr Message kPiecesAdded{
@@ -137,6 +140,19 @@ inline constexpr Message kNumberCut{"cut", "nombre", "Anzahl"};
 inline constexpr Message kAreaEach{"m² each", "m² l’une", "m² je Teil"};
 inline constexpr Message kAreaAll{"m² all", "m² en tout", "m² zusammen"};
 inline constexpr Message kEdgesEach{"edge, m each", "bord, m l’une", "Rand, m je Teil"};
+inline constexpr Message kPiecesRemark{
+    "Notches across an edge meet those of the piece it is sewn to: side seams at the waist and "
+    "above, "
+    "the sleeve’s head at the shoulder and the fore arm’s seam, the collar at the shoulder. Ease, "
+    "inlays, pocket bags and foot straps: common practice, no source.",
+    "Les crans d’un bord rencontrent ceux de la pièce voisine : coutures de côté à la taille et "
+    "plus "
+    "haut, tête de manche à l’épaule et à la couture d’avant-bras, collet à l’épaule. Embu, "
+    "relarges, "
+    "fonds de poche et sous-pieds : d’usage, sans source.",
+    "Zeichen quer zur Kante treffen auf die des angenähten Teils: Seitennähte an der Taille und "
+    "darüber, Ärmelkugel an der Schulter und der vorderen Armnaht, Kragen an der Schulter. "
+    "Mehrweite, Einschläge, Taschenbeutel und Stege: üblich, ohne Quelle."};
 inline constexpr Message kAllPieces{"all pieces", "toutes les pièces", "alle Teile"};
 
 /// On the plans of cloth.
@@ -154,6 +170,17 @@ inline constexpr Message kCutMirrored{"cut {1}, half of them mirrored",
 inline constexpr Message kOnTheFold{
     "{1}, left edge on the fold", "{1}, bord gauche au pli", "{1}, linke Kante im Bruch"};
 inline constexpr Message kAndLining{"{1}, and lining", "{1}, et doublure", "{1}, und Futter"};
+
+inline constexpr Message kLiningOf{"{1}, lining", "{1}, doublure", "{1}, Futter"};
+inline constexpr Message kLiningAlike{"its lining ({1}) is cut by the same pattern",
+                                      "sa doublure ({1}) se coupe sur le même patron",
+                                      "sein Futter ({1}) nach demselben Schnitt"};
+inline constexpr Message kHeadEase{"head {1} mm longer than the hole: ease it in",
+                                   "tête plus longue de {1} mm que l’emmanchure : la soutenir",
+                                   "Kugel {1} mm länger als das Armloch: einhalten"};
+inline constexpr Message kInlayAt{"inlay of {1} mm beyond the cut at the side seam",
+                                  "relarge de {1} mm au-delà de la coupe à la couture de côté",
+                                  "Einschlag von {1} mm über den Schnitt hinaus an der Seitennaht"};
 
 /// On a piece cut at its finished line.
 inline constexpr Message kAtTheLine{"no seam allowance", "sans couture", "ohne Nahtzugabe"};

@@ -109,7 +109,7 @@ def check_dxf(program, sheet, folder):
         expect(len(words) > 1, "a piece says nothing of itself")
         number = int(words[1].split()[1].rstrip(","))
         fold = 2 if "fold" in words[1] else 1
-        if "mark" not in words[0]:
+        if not any(other in words[0] for other in ("mark", "lining", "pocket bag", "foot strap")):
             cloth += shape.area * number * fold / 1e6
     listed = json.loads(subprocess.run([program, "materials", sheet, "--format", "json"], check=True, capture_output=True,
                                        text=True).stdout)

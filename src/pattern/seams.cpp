@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+// Lengths along outlines, and balance marks.
+#include "pattern/seams.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace platewright {
+namespace {
+
+/// A place on an outline: on which of its lines, where, and how far from its beginning.
+struct Spot {
+    std::size_t line = 0;
+    Point at;
+    double walked = 0;
+};
+
+Spot spot_of(const Chain& outline, Point near) {
+    Spot best;
+    double least = 1e9;
+    double walked = 0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point way = outline[(i + 1) % outline.size()] - a;
+        const double share =
+            std::clamp(dot(near - a, way) / std::max(1e-9, dot(way, way)), 0.0, 1.0);
+        const Point at = a + way * share;
+        if (length(at - near) < least) {
+            least = length(at - near);
+            best = {i, at, walked + length(way) * share};
+        }
+        walked += length(way);
+    }
+    return best;
+}
+
+double round_of(const Chain& outline) {
+    double sum = 0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        sum += length(outline[(i + 1) % outline.size()] - outline[i]);
+    }
+    return sum;
+}
+
+}  // namespace
+
+double length_between(const Chain& outline, Point from, Point to) {
+    const double apart = std::abs(spot_of(outline, from).walked - spot_of(outline, to).walked);
+    return std::min(apart, round_of(outline) - apart);
+}
+
+Point point_between(const Chain& outline, Point from, Point to, double distance) {
+    const double round = round_of(outline);
+    const double start = spot_of(outline, from).walked;
+    double ahead = spot_of(outline, to).walked - start;
+    ahead += ahead < 0 ? round : 0;
+    double wanted = std::fmod(start + (ahead <= round / 2 ? distance : round - distance), round);
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point way = outline[(i + 1) % outline.size()] - a;
+        if (wanted <= length(way)) {
+            return a + unit(way) * wanted;
+        }
+        wanted -= length(way);
+    }
+    return from;
+}
+
+void add_notch(PatternPiece& piece, Point near) {
+    constexpr double long_mark = 8;
+    const Spot spot = spot_of(piece.outline, near);
+    const Point a = piece.outline[spot.line];
+    const Point b = piece.outline[(spot.line + 1) % piece.outline.size()];
+    const Point across = right_of(unit(b - a)) * (long_mark / 2);
+    piece.notches.emplace_back(spot.at - across, spot.at + across);
+}
+
+void add_notches_at(PatternPiece& piece, double y) {
+    const Crossing at = crossing(piece.outline, y);
+    if (at.found) {
+        add_notch(piece, {at.least, y});
+        add_notch(piece, {at.greatest, y});
+    }
+}
+
+}  // namespace platewright

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// Seams: how long an outline is between two places, and marks at which two pieces meet.
+#pragma once
+
+#include "pattern/pieces.h"
+
+namespace platewright {
+
+/// Along a closed outline from one place to the other, the shorter way round; places beside it are
+/// taken to the nearest point of it.
+double length_between(const Chain& outline, Point from, Point to);
+
+/// So far from `from` on that way.
+Point point_between(const Chain& outline, Point from, Point to, double distance);
+
+/// A mark across the outline of the piece at the place nearest to `near`, for a mark of the same
+/// seam on its neighbour.
+void add_notch(PatternPiece& piece, Point near);
+
+/// Marks on both sides of a piece at that height.
+void add_notches_at(PatternPiece& piece, double y);
+
+}  // namespace platewright

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+// The pieces of a whole man: what is cut, how pieces meet, what is told of them.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "cli/tailor.h"
+#include "pattern/seams.h"
+#include "support.h"
+
+namespace platewright::cli {
+namespace {
+
+std::vector<PatternPiece> pieces_of_a_man() {
+    Bench bench;
+    const FileId file =
+        bench.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/trial.yaml",
+                          "workshop: Trial\nman: tannbruck-corporal.yaml\nseam allowance: 10 mm\n");
+    const auto job = prepare_tailor(bench.workshop, file, bench.problems, bench.timings);
+    const Typesetter type;
+    const auto work =
+        job ? tailor_work(bench.workshop, *job, Paper{}, type, bench.problems) : std::nullopt;
+    return work ? work->sheets.pieces : std::vector<PatternPiece>{};
+}
+
+const PatternPiece& piece(const std::vector<PatternPiece>& pieces,
+                          const std::string& garment,
+                          const std::string& name,
+                          const std::string& stuff = "cloth") {
+    const auto found = std::ranges::find_if(pieces, [&](const PatternPiece& each) {
+        return each.garment == garment && each.name == name && each.stuff == stuff;
+    });
+    static const PatternPiece none;
+    return found == pieces.end() ? none : *found;
+}
+
+double height_of_notch(const PatternPiece& of, std::size_t which) {
+    return (of.notches[which].first.y + of.notches[which].second.y) / 2;
+}
+
+TEST(PiecesOfAMan, NotchesOfASeamMeet) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& back = piece(pieces, "coat", "back");
+    const PatternPiece& fore = piece(pieces, "coat", "forepart");
+    ASSERT_EQ(back.notches.size(), 2U);
+    ASSERT_EQ(fore.notches.size(), 3U);
+    EXPECT_NEAR(height_of_notch(back, 1) - height_of_notch(back, 0),
+                height_of_notch(fore, 1) - height_of_notch(fore, 0),
+                0.5);
+    EXPECT_EQ(piece(pieces, "coat", "collar").notches.size(), 1U);
+    for (const char* name : {"outer side", "inner side"}) {
+        EXPECT_EQ(piece(pieces, "gaiters", name).notches.size(), 2U);
+    }
+    EXPECT_NEAR(height_of_notch(piece(pieces, "gaiters", "outer side"), 0),
+                height_of_notch(piece(pieces, "gaiters", "inner side"), 0),
+                25);
+}
+
+TEST(PiecesOfAMan, SleeveHeadTellsItsEase) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& upper = piece(pieces, "coat", "upper sleeve");
+    EXPECT_NEAR(upper.ease, 25, 0.5);
+    // At the shoulder, and twice at the elbow.
+    EXPECT_EQ(upper.notches.size(), 3U);
+}
+
+TEST(PiecesOfAMan, LiningsBagsAndStrapsAreCut) {
+    const auto pieces = pieces_of_a_man();
+    EXPECT_TRUE(piece(pieces, "coat", "forepart", "lining").repeats);
+    EXPECT_EQ(piece(pieces, "coat", "forepart").lining_alike,
+              piece(pieces, "coat", "forepart", "lining").number_in_list);
+    const PatternPiece& sleeve = piece(pieces, "coat", "upper sleeve", "lining");
+    EXPECT_FALSE(sleeve.repeats);
+    EXPECT_LT(area_of(sleeve), area_of(piece(pieces, "coat", "upper sleeve")));
+    EXPECT_EQ(piece(pieces, "coat", "pocket bag", "lining").number, 4);
+    EXPECT_EQ(piece(pieces, "gaiters", "foot strap", "leather").number, 2);
+}
+
+TEST(Seams, LengthsRunTheShorterWayRound) {
+    const Chain square{{0, 0}, {100, 0}, {100, 100}, {0, 100}};
+    EXPECT_NEAR(length_between(square, {0, 30}, {20, 0}), 50, 1e-9);
+    EXPECT_NEAR(length_between(square, {50, -3}, {100, 50}), 100, 1e-9);
+    EXPECT_EQ(point_between(square, {0, 30}, {20, 0}, 40), (Point{10, 0}));
+    EXPECT_EQ(point_between(square, {20, 0}, {0, 30}, 40), (Point{0, 20}));
+}
+
+}  // namespace
+}  // namespace platewright::cli
