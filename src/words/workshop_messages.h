@@ -171,6 +171,7 @@ inline constexpr Message kOnTheFold{
     "{1}, left edge on the fold", "{1}, bord gauche au pli", "{1}, linke Kante im Bruch"};
 inline constexpr Message kAndLining{"{1}, and lining", "{1}, et doublure", "{1}, und Futter"};
 
+/// What else is told on a piece: its lining, its ease, its inlay.
 inline constexpr Message kLiningOf{"{1}, lining", "{1}, doublure", "{1}, Futter"};
 inline constexpr Message kLiningAlike{"its lining ({1}) is cut by the same pattern",
                                       "sa doublure ({1}) se coupe sur le même patron",
