@@ -3,6 +3,8 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
+#include <optional>
 #include <string_view>
 
 namespace platewright {
@@ -13,5 +15,15 @@ enum class Ink { colour, greyscale, hatched };
 
 /// The words of the option, in the order of the enumeration.
 inline constexpr std::array<std::string_view, 3> kInkNames{"colour", "greyscale", "hatched"};
+
+/// The ink of that name, or nothing.
+constexpr std::optional<Ink> find_ink(std::string_view name) {
+    for (std::size_t i = 0; i < kInkNames.size(); ++i) {
+        if (kInkNames.at(i) == name) {
+            return static_cast<Ink>(i);
+        }
+    }
+    return std::nullopt;
+}
 
 }  // namespace platewright

@@ -145,6 +145,10 @@ void describe_dump(CLI::App& app, DumpOptions& options) {
         ->type_name("STAGE");
     app.add_option("--paper", options.paper, "paper for the stage layout (else A4)")
         ->type_name("PAPER");
+    app.add_option("--ink",
+                   options.ink,
+                   "colour, greyscale or hatched, for the stages compose and layout (else colour)")
+        ->type_name("INK");
     app.add_option("--template",
                    options.only_template,
                    "use this one template instead of the figure's front and back")

@@ -36,6 +36,7 @@ struct DumpOptions {
     std::string file;
     std::string stage;
     std::string paper = "A4";
+    std::string ink = "colour";
     std::string only_template;
 };
 

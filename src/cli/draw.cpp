@@ -46,15 +46,6 @@ std::vector<std::string> ink_names() {
     return {kInkNames.begin(), kInkNames.end()};
 }
 
-std::optional<Ink> find_ink(const std::string& word) {
-    for (const Ink ink : {Ink::colour, Ink::greyscale, Ink::hatched}) {
-        if (kInkNames.at(static_cast<std::size_t>(ink)) == word) {
-            return ink;
-        }
-    }
-    return std::nullopt;
-}
-
 bool set_language(const DrawOptions& options, DrawSettings& settings, UsageProblem& problem) {
     settings.language = find_language(options.language);
     if (!options.language.empty() && !settings.language) {

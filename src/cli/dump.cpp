@@ -4,6 +4,7 @@
 #include <array>
 #include <string>
 
+#include "base/ink.h"
 #include "base/limits.h"
 #include "base/text.h"
 #include "cli/commands.h"
@@ -12,6 +13,7 @@
 #include "cli/print.h"
 #include "cli/sheet.h"
 #include "cli/workshop.h"
+#include "layout/printing.h"
 
 namespace platewright::cli {
 namespace {
@@ -23,7 +25,8 @@ constexpr std::array<std::string_view, 4> kStages = {"read", "resolve", "compose
 
 class Dump {
   public:
-    Dump(const DumpOptions& options, const Paper& paper) : options_(options), paper_(paper) {}
+    Dump(const DumpOptions& options, const Printing& printing)
+        : options_(options), printing_(printing) {}
 
     ExitCode run() {
         ExitCode exit = ExitCode::bad_data;
@@ -99,24 +102,27 @@ class Dump {
     ExitCode laid_out(FileId file, Workshop& workshop) {
         const auto sheet = prepare_sheet(workshop, file, problems_, timings_);
         const Typesetter type;
-        const auto document =
-            sheet ? sheet->draw({.paper = paper_}, type, problems_, timings_) : std::nullopt;
+        auto document = sheet ? sheet->draw(printing_, type, problems_, timings_) : std::nullopt;
+        if (document) {
+            prepare_for(printing_.ink, *document);
+        }
         return document ? answer(dump(*document)) : failed(workshop);
     }
 
-    static std::string composed(const Uniform& uniform, const Job& job) {
+    [[nodiscard]] std::string composed(const Uniform& uniform, const Job& job) const {
         std::string text;
-        for (const Figure& figure : figures_of(uniform, job, kScale)) {
+        for (const Figure& figure : figures_of(uniform, job, kScale, printing_.ink)) {
             text += dump(figure);
         }
         if (const auto button = job.views.find("button"); button != job.views.end()) {
-            text += dump(compose(uniform, *button->second, job.ornaments, kScale));
+            text +=
+                dump(compose(uniform, *button->second, job.ornaments, kScale, {}, printing_.ink));
         }
         return text;
     }
 
     const DumpOptions& options_;
-    Paper paper_;
+    Printing printing_;
     const DiskReader files_;
     SourceMap sources_;
     Diagnostics problems_;
@@ -135,7 +141,12 @@ ExitCode dump(const DumpOptions& options) {
         return refuse_usage(platewright::quoted(options.paper) + " is no size of paper",
                             "write A4, A3, letter, tabloid, or width by height such as 210x297mm");
     }
-    return Dump(options, *paper).run();
+    const auto ink = find_ink(options.ink);
+    if (!ink) {
+        return refuse_usage(platewright::quoted(options.ink) + " is no ink",
+                            "write colour, greyscale or hatched");
+    }
+    return Dump(options, {*paper, *ink}).run();
 }
 
 }  // namespace platewright::cli

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "cli/handout_parts.h"
 #include "cli/kit.h"
 #include "layout/handout.h"
 #include "read/read.h"
@@ -189,80 +190,6 @@ std::vector<HandoutMark> marks_of(const Dressed& man,
     return marks;
 }
 
-/// Trimmings are left to the kit list: a number is for what a man puts on, and for what tells his
-/// regiment.
-bool is_numbered(const Property& row) {
-    const bool head = row.name() == "cloth" || row.name() == "leather" || row.name() == "metal" ||
-                      row.name() == "felt" || row.name() == "plume" || row.name() == "cockade" ||
-                      row.name() == "plate" || row.name() == "tuft" || row.name() == "hilt" ||
-                      row.name() == "buckles" || row.name() == "sling";
-    return head && row.work != Work::none;
-}
-
-/// The musket as a whole, which is no property of a material.
-void add_musket(const Uniform& man,
-                const Figure& figure,
-                const Captions& captions,
-                std::vector<HandoutPart>& parts) {
-    const std::string key = "musket.carried";
-    const auto seen = figure.seen.find(key);
-    const auto wood = std::ranges::find_if(captions.key, [&](const KeyEntry& entry) {
-        return !entry.metal && std::ranges::find(entry.properties, key) != entry.properties.end();
-    });
-    if (seen == figure.seen.end() || seen->second.sites.empty() || wood == captions.key.end()) {
-        return;
-    }
-    parts.push_back({term(man.language, "musket"), wood->name, wood->colour, {}, false, {}});
-    for (const Site& site : seen->second.sites) {
-        parts.back().sites.push_back(site.at);
-    }
-}
-
-/// The mark of what is said of a property at the foot of the sheets.
-std::string mark_of(const Captions& captions, std::string_view key) {
-    const auto at = std::ranges::find(captions.callouts, key, &CalloutWords::key);
-    return at == captions.callouts.end() ? std::string() : at->mark;
-}
-
-std::vector<HandoutPart> parts_of(const Uniform& man,
-                                  const Figure& figure,
-                                  const Captions& captions) {
-    std::vector<HandoutPart> parts;
-    for (PropertyId id = 0; id < properties().size(); ++id) {
-        const Property& row = properties()[id];
-        const Material* material = man.material(id);
-        const auto seen = figure.seen.find(std::string(row.key));
-        if (material == nullptr || !man.speaks(id) || !is_numbered(row) ||
-            seen == figure.seen.end() || seen->second.sites.empty()) {
-            continue;
-        }
-        HandoutPart part{term(man.language, called_on(man, id)) + mark_of(captions, row.key),
-                         material_in_words(man.language, *material),
-                         material->colour,
-                         material->tincture(),
-                         material->metal,
-                         {}};
-        for (const Site& site : seen->second.sites) {
-            part.sites.push_back(site.at);
-        }
-        parts.push_back(std::move(part));
-    }
-    add_musket(man, figure, captions, parts);
-    return parts;
-}
-
-/// What is seen from behind and not from before.
-std::vector<HandoutPart> parts_behind(const Uniform& man,
-                                      const Figure& back,
-                                      const Captions& captions,
-                                      const std::vector<HandoutPart>& before) {
-    std::vector<HandoutPart> parts = parts_of(man, back, captions);
-    std::erase_if(parts, [&](const HandoutPart& part) {
-        return std::ranges::find(before, part.name, &HandoutPart::name) != before.end();
-    });
-    return parts;
-}
-
 /// "rank marks, service marks": what he does not wear when he joins.
 std::string earned_marks(const Uniform& man) {
     std::vector<std::string> names;
@@ -392,23 +319,12 @@ class HandoutSheet : public Sheet {
         made.marks = marks_of(man, captions, paper);
         add_kit_list(made, man, orders);
         add_orders(made, man, orders, paper);
-        if (man.ink != Ink::hatched) {
+        if (man.ink == Ink::hatched) {
+            name_hatching(made);
+        } else {
             forget_hatching(made);
         }
         return made;
-    }
-
-    static void forget_hatching(Handout& in) {
-        for (auto* parts : {&in.parts, &in.parts_behind}) {
-            for (HandoutPart& part : *parts) {
-                part.hatch.reset();
-            }
-        }
-        for (HandoutStage& stage : in.stages) {
-            for (HandoutItem& item : stage.items) {
-                item.hatch.reset();
-            }
-        }
     }
 
     void add_kit_list(Handout& to, const Dressed& man, const std::vector<Dressed>& orders) const {

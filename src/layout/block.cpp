@@ -79,8 +79,12 @@ std::vector<std::size_t> fill_evenly(const std::vector<Stretch>& stretches, std:
 
 }  // namespace
 
+Colour swatch_edge(Colour of) {
+    return mix(of, kInk, 0.7);
+}
+
 void draw_swatch(const Swatch& swatch, Point at, Layer& on) {
-    const Colour edge = mix(swatch.colour, kInk, 0.7);
+    const Colour edge = swatch_edge(swatch.colour);
     const double line = swatch.height * 0.035;
     const Rect box{at.x, at.y, at.x + swatch.width, at.y + swatch.height};
     const double radius = swatch.height / 2;

@@ -32,6 +32,9 @@ struct Swatch {
     double height = 0;
 };
 
+/// The line round a sample of that colour; it stands out from the paper (contrast above 3).
+Colour swatch_edge(Colour of);
+
 /// A square of cloth or a round of metal, its corner at `at`.
 void draw_swatch(const Swatch& swatch, Point at, Layer& on);
 

@@ -7,6 +7,7 @@
 
 #include "layout/discs.h"
 #include "layout/flow.h"
+#include "layout/key.h"
 #include "words/comparison_messages.h"
 #include "words/sheet_messages.h"
 
@@ -281,6 +282,7 @@ Table table_of(const MenCompared& compared, const Letters& letters) {
                 cell.swatch = sheet::Swatch{value.colour->colour, {}, value.colour->metal, 0, 0};
                 if (compared.ink == Ink::hatched) {
                     cell.swatch->hatch = value.colour->tincture;
+                    cell.note = sheet::tincture_name(value.colour->tincture, compared.language);
                 }
             }
             row.cells.push_back(std::move(cell));

@@ -322,6 +322,10 @@ class Lists {
 
 }  // namespace
 
+std::string tincture_name(TinctureId id, Language language) {
+    return say(language, messages::kTinctureWords.at(id).name);
+}
+
 std::string key_anchor(std::size_t row) {
     return "key-" + std::to_string(row + 1);
 }

@@ -21,6 +21,9 @@ std::string callout_anchor(std::size_t row);
 std::string particular_anchor(std::size_t row);
 std::string note_anchor(std::size_t footnote);
 
+/// `azure`: what a sheet without colour calls its hatching.
+std::string tincture_name(TinctureId id, Language language);
+
 /// Which footnote the words bear the mark of; the longest where one mark begins another.
 std::optional<std::size_t> footnote_in(const std::string& words,
                                        const std::vector<Footnote>& footnotes);

@@ -3,11 +3,15 @@
 #include <gtest/gtest.h>
 
 #include <array>
+#include <fstream>
+#include <sstream>
 #include <utility>
 
 #include "base/colour.h"
 #include "base/tincture.h"
 #include "base/vision.h"
+#include "layout/block.h"
+#include "layout/style.h"
 #include "table.h"
 
 namespace platewright::outside {
@@ -128,6 +132,41 @@ TEST(Tinctures, AreHatchedAsTheHandbooksPrint) {
                                                                           : way(tincture.first);
         EXPECT_EQ(first, row[1]) << row[0];
         EXPECT_EQ(way(tincture.second), row[2]) << row[0];
+    }
+}
+
+// WCAG 2.2, success criterion 1.4.3: small text has a contrast of 4.5 to 1 with its ground. Words
+// stand beside samples and never on them, so the ground is the paper, the plate tone and, hatched,
+// white.
+TEST(Contrast, TextIsReadOnEveryGroundWithEveryInk) {
+    for (const Colour ground : {sheet::kPaper, sheet::kPlateTone}) {
+        for (const Colour ink : {sheet::kInk, sheet::kSoftInk}) {
+            EXPECT_GE(contrast_ratio(ink, ground), 4.5);
+            EXPECT_GE(contrast_ratio(grey_of(ink), grey_of(ground)), 4.5);
+            EXPECT_GE(contrast_ratio(ink, {0xff, 0xff, 0xff}), 4.5);
+        }
+    }
+}
+
+// Success criterion 1.4.11: what is needed to make out a graphic has a contrast of 3 to 1 with what
+// adjoins it. Of a sample that is its outline: white cloth on paper would be lost without it.
+TEST(Contrast, ASampleOfEveryPaletteColourStandsOutWithEveryInk) {
+    for (const char* palette : {"cloth", "leather", "metals", "figure"}) {
+        std::ifstream file(PLATEWRIGHT_SOURCE_DIR "/palettes/" + std::string(palette) + ".yaml");
+        std::stringstream text;
+        text << file.rdbuf();
+        const std::string yaml = text.str();
+        int colours = 0;
+        for (std::size_t at = yaml.find("colour: \"#"); at != std::string::npos;
+             at = yaml.find("colour: \"#", at + 1)) {
+            const auto colour = parse_hex(yaml.substr(at + 9, 7));
+            ASSERT_TRUE(colour) << palette;
+            const Colour edge = sheet::swatch_edge(*colour);
+            EXPECT_GE(contrast_ratio(edge, sheet::kPaper), 3) << to_hex(*colour);
+            EXPECT_GE(contrast_ratio(grey_of(edge), grey_of(sheet::kPaper)), 3) << to_hex(*colour);
+            ++colours;
+        }
+        EXPECT_GT(colours, 3) << palette;
     }
 }
 

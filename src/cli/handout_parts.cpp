@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+// What has a number on a recruit's figures.
+#include "cli/handout_parts.h"
+
+#include <algorithm>
+
+#include "cli/kit.h"
+#include "words/handout_messages.h"
+#include "words/terms.h"
+#include "words/tincture_messages.h"
+
+namespace platewright::cli {
+namespace {
+
+/// Trimmings are left to the kit list: a number is for what a man puts on, and for what tells his
+/// regiment.
+bool is_numbered(const Property& row) {
+    const bool head = row.name() == "cloth" || row.name() == "leather" || row.name() == "metal" ||
+                      row.name() == "felt" || row.name() == "plume" || row.name() == "cockade" ||
+                      row.name() == "plate" || row.name() == "tuft" || row.name() == "hilt" ||
+                      row.name() == "buckles" || row.name() == "sling";
+    return head && row.work != Work::none;
+}
+
+/// The musket as a whole, which is no property of a material.
+void add_musket(const Uniform& man,
+                const Figure& figure,
+                const Captions& captions,
+                std::vector<HandoutPart>& parts) {
+    const std::string key = "musket.carried";
+    const auto seen = figure.seen.find(key);
+    const auto wood = std::ranges::find_if(captions.key, [&](const KeyEntry& entry) {
+        return !entry.metal && std::ranges::find(entry.properties, key) != entry.properties.end();
+    });
+    if (seen == figure.seen.end() || seen->second.sites.empty() || wood == captions.key.end()) {
+        return;
+    }
+    parts.push_back({term(man.language, "musket"), wood->name, wood->colour, {}, false, {}});
+    for (const Site& site : seen->second.sites) {
+        parts.back().sites.push_back(site.at);
+    }
+}
+
+/// The mark of what is said of a property at the foot of the sheets.
+std::string mark_of(const Captions& captions, std::string_view key) {
+    const auto at = std::ranges::find(captions.callouts, key, &CalloutWords::key);
+    return at == captions.callouts.end() ? std::string() : at->mark;
+}
+
+}  // namespace
+
+std::vector<HandoutPart> parts_of(const Uniform& man,
+                                  const Figure& figure,
+                                  const Captions& captions) {
+    std::vector<HandoutPart> parts;
+    for (PropertyId id = 0; id < properties().size(); ++id) {
+        const Property& row = properties()[id];
+        const Material* material = man.material(id);
+        const auto seen = figure.seen.find(std::string(row.key));
+        if (material == nullptr || !man.speaks(id) || !is_numbered(row) ||
+            seen == figure.seen.end() || seen->second.sites.empty()) {
+            continue;
+        }
+        HandoutPart part{term(man.language, called_on(man, id)) + mark_of(captions, row.key),
+                         material_in_words(man.language, *material),
+                         material->colour,
+                         material->tincture(),
+                         material->metal,
+                         {}};
+        for (const Site& site : seen->second.sites) {
+            part.sites.push_back(site.at);
+        }
+        parts.push_back(std::move(part));
+    }
+    add_musket(man, figure, captions, parts);
+    return parts;
+}
+
+std::vector<HandoutPart> parts_behind(const Uniform& man,
+                                      const Figure& back,
+                                      const Captions& captions,
+                                      const std::vector<HandoutPart>& before) {
+    std::vector<HandoutPart> parts = parts_of(man, back, captions);
+    std::erase_if(parts, [&](const HandoutPart& part) {
+        return std::ranges::find(before, part.name, &HandoutPart::name) != before.end();
+    });
+    return parts;
+}
+
+void name_hatching(Handout& in) {
+    const auto name = [&](const std::optional<TinctureId>& hatch, std::string& material) {
+        if (hatch) {
+            material = say(in.language,
+                           messages::kStageTotal,
+                           {material, say(in.language, messages::kTinctureWords.at(*hatch).name)});
+        }
+    };
+    for (auto* parts : {&in.parts, &in.parts_behind}) {
+        for (HandoutPart& part : *parts) {
+            name(part.hatch, part.material);
+        }
+    }
+    for (HandoutStage& stage : in.stages) {
+        for (HandoutItem& item : stage.items) {
+            name(item.colour ? item.hatch : std::nullopt, item.material);
+        }
+    }
+}
+
+void forget_hatching(Handout& in) {
+    for (auto* parts : {&in.parts, &in.parts_behind}) {
+        for (HandoutPart& part : *parts) {
+            part.hatch.reset();
+        }
+    }
+    for (HandoutStage& stage : in.stages) {
+        for (HandoutItem& item : stage.items) {
+            item.hatch.reset();
+        }
+    }
+}
+
+}  // namespace platewright::cli
