@@ -8,8 +8,8 @@ const {PNG} = require('pngjs');
 
 // A pixel counts as different from this step of a channel on (0 to 255).
 const step = 64;
-// Side of a patch in pixels: about 5 mm on paper at 100 dpi: smaller than a cuff on a plate.
-const side = 20;
+// Side of a patch: 20 pixels of A4 at 100 dpi, about 5 mm on paper: smaller than a cuff on a plate.
+const patchesAcross = 827 / 20;
 
 function read(path) {
     const png = PNG.sync.read(fs.readFileSync(path));
@@ -23,6 +23,7 @@ function read(path) {
 
 function compare(first, second) {
     const {width, height} = first;
+    const side = Math.round(width / patchesAcross);
     let sum = 0;
     let different = 0;
     const patches = new Map();
