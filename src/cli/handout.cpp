@@ -143,19 +143,29 @@ std::vector<PropertyId> group_of(std::string_view group) {
 }
 
 /// One button, large enough to be known again.
-Figure button_of(const Dressed& man, const Template& drawing, const Paper& paper) {
-    const double scale = mark_scale(frame_of(drawing), paper);
+Figure button_of(const Dressed& man,
+                 const Template& drawing,
+                 const Paper& paper,
+                 double closeness) {
+    const double scale = mark_scale(frame_of(drawing), paper, closeness);
     return compose(man.uniform, drawing, man.job->ornaments, scale, {}, man.ink);
 }
 
-std::optional<Figure> part_of(const Dressed& man, std::string_view frame, const Paper& paper) {
+std::optional<Figure> part_of(const Dressed& man,
+                              std::string_view frame,
+                              const Paper& paper,
+                              double closeness) {
     const auto found = frame_of(man.view(), frame);
     if (!found) {
         return std::nullopt;
     }
     const Rect window = found->squared();
-    return compose(
-        man.uniform, man.view(), man.job->ornaments, mark_scale(window, paper), window, man.ink);
+    return compose(man.uniform,
+                   man.view(),
+                   man.job->ornaments,
+                   mark_scale(window, paper, closeness),
+                   window,
+                   man.ink);
 }
 
 /// What the plate's particulars say of a mark, else what its properties say.
@@ -171,7 +181,8 @@ std::string words_of(const MarkRow& row, const Uniform& man, const Captions& cap
 
 std::vector<HandoutMark> marks_of(const Dressed& man,
                                   const Captions& captions,
-                                  const Paper& paper) {
+                                  const Paper& paper,
+                                  double closeness) {
     std::vector<HandoutMark> marks;
     for (const MarkRow& row : kMarkRows) {
         const PropertyId head = property_id(row.head);
@@ -180,12 +191,13 @@ std::vector<HandoutMark> marks_of(const Dressed& man,
         }
         const std::string_view group = properties()[head].group();
         const auto button = man.job->views.find(group == "buttons" ? kButtonView : "");
-        marks.push_back({term(man.uniform.language, called_on(man.uniform, head)),
-                         words_of(row, man.uniform, captions),
-                         measures_of(man.uniform, group),
-                         button != man.job->views.end()
-                             ? button_of(man, *button->second, paper)
-                             : part_of(man, frame_of_marks(man.uniform, group, row.frame), paper)});
+        marks.push_back(
+            {term(man.uniform.language, called_on(man.uniform, head)),
+             words_of(row, man.uniform, captions),
+             measures_of(man.uniform, group),
+             button != man.job->views.end()
+                 ? button_of(man, *button->second, paper, closeness)
+                 : part_of(man, frame_of_marks(man.uniform, group, row.frame), paper, closeness)});
     }
     return marks;
 }
@@ -275,10 +287,24 @@ class HandoutSheet : public Sheet {
             return std::nullopt;
         }
         const Dressed man{&man_, *std::move(uniform), printing.ink};
-        const Handout handout =
-            timings.measure("compose", [&] { return handout_of(man, orders, printing.paper); });
-        return timings.measure("layout",
-                               [&] { return lay_out_handout(handout, printing.paper, type, to); });
+        std::optional<Document> best;
+        Diagnostics problems;
+        for (const double closeness : kHandoutClosenesses) {
+            Diagnostics found;
+            const Handout handout = timings.measure(
+                "compose", [&] { return handout_of(man, orders, printing.paper, closeness); });
+            Document document = timings.measure(
+                "layout", [&] { return lay_out_handout(handout, printing.paper, type, found); });
+            if (!best || document.pages.size() < best->pages.size()) {
+                best = std::move(document);
+                problems = std::move(found);
+            }
+            if (best->pages.size() <= most_handout_pages(printing.paper)) {
+                break;
+            }
+        }
+        to.add_all(problems);
+        return best;
     }
 
   private:
@@ -289,10 +315,12 @@ class HandoutSheet : public Sheet {
 
     [[nodiscard]] Handout handout_of(const Dressed& man,
                                      const std::vector<Dressed>& orders,
-                                     const Paper& paper) const {
+                                     const Paper& paper,
+                                     double closeness) const {
         const SheetWords& words = written_.words;
         const Captions captions = captions_of(man.uniform);
         Handout made;
+        made.closeness = closeness;
         made.language = man.uniform.language;
         made.title = words.title.text;
         made.subtitle = words.subtitle ? words.subtitle->text : man.uniform.title;
@@ -307,16 +335,16 @@ class HandoutSheet : public Sheet {
         made.putting_on = texts_of(written_.putting_on);
         made.care = texts_of(written_.care);
         made.cautions = texts_of(written_.cautions);
-        made.man = man.figure(handout_scale(frame_of(man.view(), man.uniform), paper));
+        made.man = man.figure(handout_scale(frame_of(man.view(), man.uniform), paper, closeness));
         made.parts = parts_of(man.uniform, made.man, captions);
         made.earned = earned_marks(man.uniform);
         if (const auto back = man.job->views.find(kBack); back != man.job->views.end()) {
             const Template& view = *back->second;
-            const double scale = back_scale(frame_of(view, man.uniform), paper);
+            const double scale = back_scale(frame_of(view, man.uniform), paper, closeness);
             made.back = compose(man.uniform, view, man.job->ornaments, scale, {}, man.ink);
             made.parts_behind = parts_behind(man.uniform, *made.back, captions, made.parts);
         }
-        made.marks = marks_of(man, captions, paper);
+        made.marks = marks_of(man, captions, paper, closeness);
         add_kit_list(made, man, orders);
         add_orders(made, man, orders, paper);
         if (man.ink == Ink::hatched) {
@@ -357,10 +385,11 @@ class HandoutSheet : public Sheet {
         }
         for (const Dressed& order : orders) {
             const Named& named = order.uniform.facts.order_of_dress;
-            to.orders.push_back({named.title.empty() ? named.name : named.title,
-                                 named.means,
-                                 changes_of(man.uniform, order.uniform),
-                                 order.figure(order_scale(widest, orders.size(), paper))});
+            to.orders.push_back(
+                {named.title.empty() ? named.name : named.title,
+                 named.means,
+                 changes_of(man.uniform, order.uniform),
+                 order.figure(order_scale(widest, orders.size(), paper, to.closeness))});
         }
     }
 };

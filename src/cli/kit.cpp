@@ -9,6 +9,7 @@
 
 #include "base/text.h"
 #include "resolve/change.h"
+#include "resolve/notable.h"
 #include "vocabulary/property.h"
 #include "words/handout_messages.h"
 #include "words/sheet_messages.h"
@@ -142,7 +143,8 @@ std::string details_of(const KitRow& thing, const Uniform& man) {
     for (PropertyId id = 0; id < properties().size(); ++id) {
         const Property& row = properties()[id];
         const Material* material = man.material(id);
-        if (material == nullptr || !man.speaks(id) || !is_on(row, thing, group)) {
+        if (material == nullptr || !man.speaks(id) || !is_on(row, thing, group) ||
+            is_earned(man, id)) {
             continue;
         }
         const std::string name = material_in_words(man.language, *material);

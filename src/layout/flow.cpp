@@ -140,7 +140,7 @@ void put_contents(const std::vector<const Slab*>& chapters,
 
 Flow::Flow(FlowForm form, Ruler& ruler, Diagnostics& problems)
     : form_(std::move(form)),
-      press_{TextStyle(form_.paper), form_.language, ruler, problems},
+      press_{TextStyle(form_.paper, form_.closeness), form_.language, ruler, problems},
       sections_(1) {}
 
 double Flow::width() const {

@@ -22,6 +22,8 @@ struct FlowForm {
     std::string head_right;
     /// Below the text, beside the number of the page.
     std::string foot;
+    /// See `TextStyle`.
+    double closeness = 1;
 };
 
 /// Collects what a document says, in order, then puts it on pages. What cannot fit is never cut

@@ -217,7 +217,18 @@ void put_marks(const Handout& handout, Flow& flow) {
         return;
     }
     flow.heading(say(handout.language, messages::kWhereMarksGo));
-    put_earned(handout, flow);
+    if (!handout.earned.empty()) {
+        // Stays with the marks under it, as the heading does.
+        for (sheet::Slab& slab :
+             sheet::paragraph_slabs(say(handout.language, messages::kWhenEarned, {handout.earned}),
+                                    sheet::speech_of(Voice::small_italic, flow.style()),
+                                    flow.width(),
+                                    flow.press())) {
+            slab.keep_with_next = true;
+            flow.slab(std::move(slab));
+        }
+        flow.space(flow.style().leading * 0.35);
+    }
     flow.columns(2);
     for (std::size_t i = 0; i < handout.marks.size(); ++i) {
         flow.slab(mark_slab(handout.marks[i],
@@ -407,36 +418,43 @@ void put_notes(const Handout& handout, Flow& flow) {
 
 }  // namespace
 
-double handout_scale(const Rect& frame, const Paper& paper) {
-    const TextStyle style(paper);
+double handout_scale(const Rect& frame, const Paper& paper, double closeness) {
+    const TextStyle style(paper, closeness);
     // Title above; himself from behind beneath, so that both are seen on one page.
     const double beside_others =
         style.area.height() * (1 - kBackHeight) - kAroundFigures * style.body;
     // Numbers stand on both sides.
-    return scale_within(frame,
-                        style.area.width() * sheet::kFigureShare - 6 * style.body,
-                        std::min(style.area.height() * kFigureHeight, beside_others));
+    return scale_within(
+        frame,
+        style.area.width() * sheet::kFigureShare - 6 * style.body,
+        std::min(style.area.height() * kFigureHeight, beside_others) * closeness * closeness);
 }
 
-double back_scale(const Rect& frame, const Paper& paper) {
-    const TextStyle style(paper);
+double back_scale(const Rect& frame, const Paper& paper, double closeness) {
+    const TextStyle style(paper, closeness);
     // In one of two columns, with numbers on both sides.
     return scale_within(frame,
                         style.area.width() / 2 * sheet::kFigureShare - 6 * style.body,
-                        style.area.height() * kBackHeight);
+                        style.area.height() * kBackHeight * closeness);
 }
 
-double order_scale(const Rect& frame, std::size_t orders, const Paper& paper) {
-    const TextStyle style(paper);
+double order_scale(const Rect& frame, std::size_t orders, const Paper& paper, double closeness) {
+    const TextStyle style(paper, closeness);
     const auto in_row = static_cast<double>(std::clamp<std::size_t>(orders, 1, kMostInRow));
-    return scale_within(
-        frame, style.area.width() / in_row - 1.01 * style.body, style.area.height() * kOrderHeight);
+    return scale_within(frame,
+                        style.area.width() / in_row - 1.01 * style.body,
+                        style.area.height() * kOrderHeight * closeness);
 }
 
-double mark_scale(const Rect& frame, const Paper& paper) {
-    const TextStyle style(paper);
-    const double side = style.area.width() * kMarkWidth;
+double mark_scale(const Rect& frame, const Paper& paper, double closeness) {
+    const TextStyle style(paper, closeness);
+    const double side = style.area.width() * kMarkWidth * closeness;
     return std::max(frame.width(), frame.height()) / side;
+}
+
+std::size_t most_handout_pages(const Paper& paper) {
+    constexpr double small = 0.7 * 210 * 297;
+    return paper.width * paper.height < small ? 6 : 4;
 }
 
 Document lay_out_handout(const Handout& handout,
@@ -450,7 +468,8 @@ Document lay_out_handout(const Handout& handout,
     document.description = document.title;
     document.language = language_code(handout.language);
     sheet::Ruler ruler(type);
-    Flow flow({paper, document.language, handout.unit, handout.title, ""}, ruler, to);
+    Flow flow(
+        {paper, document.language, handout.unit, handout.title, "", handout.closeness}, ruler, to);
     flow.title(handout.title, handout.subtitle, handout.unit);
     flow.slab(sheet::numbered_figure(handout.man, handout.parts, {flow.width(), 1}, flow.press()));
     put_earned(handout, flow);

@@ -3,6 +3,8 @@
 // when.
 #pragma once
 
+#include <array>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <utility>
@@ -111,14 +113,24 @@ struct Handout {
     std::vector<std::string> care;
     /// Besides the usual ones.
     std::vector<std::string> cautions;
+    /// What type and figures are of their usual size, so that the sheets stay few: the scales below
+    /// must have been asked for with it.
+    double closeness = 1;
 };
 
 /// The denominators for the large figure, for the one from behind, for the small ones of so many
 /// orders of dress, and for the part of a figure where a mark sits.
-double handout_scale(const Rect& frame, const Paper& paper);
-double back_scale(const Rect& frame, const Paper& paper);
-double order_scale(const Rect& frame, std::size_t orders, const Paper& paper);
-double mark_scale(const Rect& frame, const Paper& paper);
+double handout_scale(const Rect& frame, const Paper& paper, double closeness = 1);
+double back_scale(const Rect& frame, const Paper& paper, double closeness = 1);
+double order_scale(const Rect& frame, std::size_t orders, const Paper& paper, double closeness = 1);
+double mark_scale(const Rect& frame, const Paper& paper, double closeness = 1);
+
+/// How closely set sheets may be, from the airiest; the first that needs no more than
+/// `most_handout_pages` is right.
+inline constexpr std::array<double, 5> kHandoutClosenesses{1, 0.94, 0.88, 0.82, 0.76};
+
+/// Four of A4 or letter are handed over and read; small paper takes two more.
+std::size_t most_handout_pages(const Paper& paper);
 
 /// As many pages as are needed, with outline and links. What cannot fit is told: see
 /// `sheet::Flow`; layout.too-many if the figure has no room for all its numbers.

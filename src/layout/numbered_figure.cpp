@@ -12,6 +12,9 @@
 namespace platewright::sheet {
 namespace {
 
+/// On either side of a figure in a narrow column, and at most, in columns of discs.
+constexpr double kBeside = 1.5;
+constexpr double kFarBeside = 5;
 /// The narrowest list with a column of materials, in ems.
 constexpr double kLeastForMaterials = 15;
 
@@ -108,7 +111,12 @@ Slab numbered_figure(const Figure& figure,
     std::ranges::stable_sort(parts, {}, highest_site);
     const double factor = 1 / figure.scale;
     const double height = figure.frame.height() * factor;
-    const double room = in.width * kFigureShare;
+    // In a narrow column the list takes what the figure and its numbers leave; on a broad page
+    // numbers do not stand far from him.
+    const bool narrow = in.width * (1 - kFigureShare) < kLeastForMaterials * press.style.body;
+    const double close = figure.frame.width() * factor +
+                         2 * (narrow ? kBeside : kFarBeside) * disc_column(press.style.small);
+    const double room = std::min(in.width * kFigureShare, close);
     const Picture picture{figure.drawing, figure.frame, factor, "", ""};
     const double left = (room - figure.frame.width() * factor) / 2;
     Slab slab;

@@ -47,10 +47,10 @@ std::vector<Slab> stacked(const std::vector<std::string>& lines,
 
 }  // namespace
 
-TextStyle::TextStyle(const Paper& paper) {
+TextStyle::TextStyle(const Paper& paper, double closeness) {
     unit = std::sqrt(paper.width * paper.height / (210.0 * 297.0));
     // Type grows less than the sheet: a larger sheet is not read from further away.
-    body = std::max(kSevenPoint * 1.08, 3.5 * std::pow(unit, 0.6));
+    body = std::max(kSevenPoint * 1.08, 3.5 * closeness * std::pow(unit, 0.6));
     leading = body * 1.3;
     small = std::max(kSevenPoint, body * 0.86);
     small_leading = small * 1.22;

@@ -46,7 +46,8 @@ struct Slab {
 
 /// Sizes of pages of running text, mm; they follow from the paper.
 struct TextStyle {
-    explicit TextStyle(const Paper& paper);
+    /// `closeness`: what type may be of its usual size, where a page is to be saved.
+    explicit TextStyle(const Paper& paper, double closeness = 1);
 
     /// 1 on A4.
     double unit = 1;

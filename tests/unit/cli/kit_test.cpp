@@ -176,5 +176,16 @@ TEST(Total, SaysWhatIsNotCounted) {
     EXPECT_EQ(total_of({}, Language::english), "");
 }
 
+// A recruit sews the marks of rank and service on when he has earned them.
+TEST(Kit, ACoatHasNoMarksThatAreNotYetEarned) {
+    const FileResult plate =
+        DiskReader().read(PLATEWRIGHT_SOURCE_DIR "/plates/tannbruck-lance-corporal.yaml", 100'000);
+    const std::vector<KitThing> kit = kit_of(Man(plate.text).uniform());
+    const KitThing* coat = find(kit, "coat");
+    ASSERT_NE(coat, nullptr);
+    EXPECT_NE(coat->item.details.find("buttons"), std::string::npos);
+    EXPECT_EQ(coat->item.details.find("marks"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace platewright::cli
