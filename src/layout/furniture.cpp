@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 #include "base/text.h"
 
@@ -115,6 +116,35 @@ std::optional<Roundel> place_in_gap(const Plan& plan,
     return best;
 }
 
+/// Where the scale stands among the labels, and its room: between the first two, or, where that
+/// leaves none, in the widest gap there is, also beyond the last.
+std::pair<double, double> place_of_scale(const std::vector<Stand>& stands,
+                                         const Plan& plan,
+                                         Ruler& ruler) {
+    const Type type = italic(plan.label_size());
+    const double air = 1.3 * plan.label_size();
+    std::vector<double> halves;
+    for (const std::vector<std::string>& lines : plan.labels) {
+        halves.push_back(0);
+        for (const std::string& line : lines) {
+            halves.back() = std::max(halves.back(), ruler.width(line, type) / 2);
+        }
+    }
+    const double needed = ruler.width(scale_words(plan.factor), italic(plan.style.small()));
+    std::pair<double, double> best;
+    for (std::size_t i = 0; i < stands.size(); ++i) {
+        const double left = stands[i].at.x + halves[i] + air;
+        const bool last = i + 1 == stands.size();
+        const double right = last ? plan.neat.right : stands[i + 1].at.x - halves[i + 1] - air;
+        const std::pair<double, double> gap{(left + right) / 2, right - left};
+        if (i == 0 && gap.second >= needed) {
+            return gap;
+        }
+        best = gap.second > best.second ? gap : best;
+    }
+    return best;
+}
+
 }  // namespace
 
 void draw_frame(const Plan& plan, Layer& on) {
@@ -210,6 +240,26 @@ std::optional<Roundel> find_roundel(const Plan& plan,
         }
     }
     return std::nullopt;
+}
+
+void put_labels(const std::vector<Stand>& stands, const Plan& plan, Ruler& ruler, Page& page) {
+    Layer labels("labels");
+    const Type type = italic(plan.label_size());
+    const double baseline = plan.figures.bottom + plan.label_size() * 0.6;
+    for (std::size_t i = 0; i < stands.size(); ++i) {
+        double down = baseline;
+        for (const std::string& line : plan.labels[i]) {
+            labels.words(line, {stands[i].at.x, down}, type, kInk, Align::middle);
+            down += plan.label_leading();
+        }
+    }
+    std::move(labels).put_on(page);
+    if (stands.size() > 1) {
+        Layer scale("scale");
+        const auto [middle, room] = place_of_scale(stands, plan, ruler);
+        draw_scale_bar(plan, {middle, baseline}, room, ruler, scale);
+        std::move(scale).put_on(page);
+    }
 }
 
 }  // namespace platewright::sheet

@@ -28,6 +28,9 @@ void draw_swelled_rule(Point middle, double width, Layer& on);
 /// only the scale in words if no useful bar fits in `room` mm.
 void draw_scale_bar(const Plan& plan, Point middle, double room, Ruler& ruler, Layer& on);
 
+/// `front` and `back` under the figures, and the scale among them.
+void put_labels(const std::vector<Stand>& stands, const Plan& plan, Ruler& ruler, Page& page);
+
 /// "1 : 10".
 std::string scale_words(double factor);
 

@@ -78,19 +78,50 @@ Spaces spaces_of(const Plan& plan) {
     return s;
 }
 
-/// One line each, unless two would meet; then each within the frame of its own figure.
-void set_labels(Plan& plan, const Task& task, Ruler& ruler) {
+/// What the label of a figure may take where its neighbours' stand close.
+double label_room(const Plan& plan, const Rect& frame) {
+    return 2 * std::min(-frame.left, frame.right) * plan.factor - 0.5 * plan.label_size();
+}
+
+/// Whether two labels of one line each would touch.
+bool labels_meet(const Plan& plan, const Task& task, Ruler& ruler) {
     const Type type = italic(plan.label_size());
-    bool meet = false;
     for (std::size_t i = 0; i + 1 < task.labels.size(); ++i) {
         const double apart = (task.frames[i].right - task.frames[i + 1].left) * plan.factor;
         const double words =
             ruler.width(task.labels[i], type) + ruler.width(task.labels[i + 1], type);
-        meet = meet || words / 2 + 0.6 * plan.label_size() > apart;
+        if (words / 2 + 0.6 * plan.label_size() > apart) {
+            return true;
+        }
     }
+    return false;
+}
+
+/// Whether a word of a label would have to be broken.
+bool label_breaks(const Plan& plan, const Task& task, Ruler& ruler) {
+    const Type type = italic(plan.label_size());
     for (std::size_t i = 0; i < task.labels.size(); ++i) {
-        const Rect& frame = task.frames[i];
-        const double room = 2 * std::min(-frame.left, frame.right) * plan.factor;
+        const double room = label_room(plan, task.frames[i]);
+        if (room > 0 && ruler.least_width(task.labels[i], type, "") > room) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/// One line each, unless two would meet; then each within the frame of its own figure, in smaller
+/// type where a word would not fit there.
+void set_labels(Plan& plan, const Task& task, Ruler& ruler) {
+    const bool meet = labels_meet(plan, task, ruler);
+    for (const double share : {0.92, 0.84, 0.77, 0.7}) {
+        const bool readable = plan.style.body * 1.12 * share >= kSevenPoint * 0.95;
+        if (meet && readable && label_breaks(plan, task, ruler)) {
+            plan.label_share = share;
+        }
+    }
+    const Type type = italic(plan.label_size());
+    for (std::size_t i = 0; i < task.labels.size(); ++i) {
+        const double room = label_room(plan, task.frames[i]);
         plan.labels.push_back(meet && room > 0 ? ruler.even_lines(task.labels[i], type, room)
                                                : std::vector<std::string>{task.labels[i]});
     }

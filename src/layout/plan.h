@@ -74,7 +74,10 @@ struct Plan {
     Packing packing = Packing::airy;
 
     /// Height of type for `front` and `back`.
-    [[nodiscard]] double label_size() const { return style.body * 1.12; }
+    [[nodiscard]] double label_size() const { return style.body * 1.12 * label_share; }
+
+    /// Below 1 where small figures stand close together.
+    double label_share = 1;
 
     /// From one line of a label to the next.
     [[nodiscard]] double label_leading() const { return label_size() * 1.05; }

@@ -110,34 +110,6 @@ void put_figures(const std::vector<Figure>& figures,
     }
 }
 
-/// `front` and `back` under the figures, and the scale bar between the first two.
-void put_labels(const std::vector<Stand>& stands, const Plan& plan, Ruler& ruler, Page& page) {
-    Layer labels("labels");
-    const Type type = sheet::italic(plan.label_size());
-    const double baseline = plan.figures.bottom + plan.label_size() * 0.6;
-    for (std::size_t i = 0; i < stands.size(); ++i) {
-        double down = baseline;
-        for (const std::string& line : plan.labels[i]) {
-            labels.words(line, {stands[i].at.x, down}, type, sheet::kInk, Align::middle);
-            down += plan.label_leading();
-        }
-    }
-    std::move(labels).put_on(page);
-    if (stands.size() > 1) {
-        Layer scale("scale");
-        double widest = 0;
-        for (const std::size_t each : {0U, 1U}) {
-            for (const std::string& line : plan.labels[each]) {
-                widest = std::max(widest, ruler.width(line, type));
-            }
-        }
-        const double room = stands[1].at.x - stands[0].at.x - widest - 2.6 * plan.label_size();
-        const Point middle{(stands[0].at.x + stands[1].at.x) / 2, baseline};
-        sheet::draw_scale_bar(plan, middle, room, ruler, scale);
-        std::move(scale).put_on(page);
-    }
-}
-
 /// Usual scales of enlarged details; life size is said in words.
 struct DetailScale {
     double factor;
@@ -472,7 +444,7 @@ Document lay_out_plate(const PlatePictures& pictures,
     for (const PlateDetail& detail : pictures.details) {
         put_detail(detail, roundels);
     }
-    put_labels(stands, plan, ruler, page);
+    sheet::put_labels(stands, plan, ruler, page);
     put_callouts(figures, stands, task, plan, ruler, page);
     put_words(plan, page);
     put_credits(captions, task, plan, ruler, page);

@@ -81,6 +81,14 @@ std::vector<std::string> Ruler::even_lines(const std::string& words,
     }
     const std::size_t count = best.size();
     double narrow = width(words, type) / static_cast<double>(count) / 2;
+    // No word that fits is broken to make lines even.
+    const double least = least_width(words, type, "");
+    if (least <= room && least > narrow) {
+        narrow = least;
+        if (std::vector<std::string> tried = lines(words, type, narrow); tried.size() <= count) {
+            return tried;
+        }
+    }
     double wide = room;
     for (int step = 0; step < 7; ++step) {
         const double middle = (narrow + wide) / 2;

@@ -2,6 +2,8 @@
 // The scale of figures and of the enlarged button.
 #include <gtest/gtest.h>
 
+#include "layout/ruler.h"
+#include "layout/style.h"
 #include "sample.h"
 
 namespace platewright {
@@ -72,6 +74,40 @@ TEST(DetailScale, IsAUsualScaleThatFillsTheRoundel) {
     EXPECT_DOUBLE_EQ(detail_scale(frame, *parse_paper("A3")), 1 / 1.25);
     EXPECT_DOUBLE_EQ(detail_scale(frame, *parse_paper("A6")), 2);
     EXPECT_GT(detail_scale({0, 0, 0, 0}, *parse_paper("A4")), 0);
+}
+
+// "waistco/at, front" was evener than "waistcoat,/front".
+TEST(Ruler, LinesAreMadeEvenWithoutBreakingAWord) {
+    const Typesetter type;
+    sheet::Ruler ruler(type);
+    const Type face = sheet::italic(3);
+    const std::string words = "waistcoat, front";
+    const double room = ruler.width("waistcoat,", face) + 0.1;
+    EXPECT_EQ(ruler.even_lines(words, face, room),
+              (std::vector<std::string>{"waistcoat,", "front"}));
+}
+
+// Two small garments side by side: their labels keep apart and whole.
+TEST(Plate, LabelsOfSmallFiguresKeepTheirWordsWhole) {
+    const Typesetter type;
+    Diagnostics problems;
+    const Paper paper = *parse_paper("A4");
+    Captions captions;
+    captions.title = "Private";
+    std::vector<Figure> figures;
+    for (const char* title : {"coat, front", "gaiter, outer side", "gaiter, inner side"}) {
+        Figure figure = sample::man("flat", 30);
+        figure.title = title;
+        if (figure.title != "coat, front") {
+            figure.frame = {-150, -170, 150, 1820};
+        }
+        figures.push_back(std::move(figure));
+    }
+    const Document document =
+        lay_out_plate({figures, std::nullopt, {}}, captions, paper, type, problems);
+    const std::string text = dump(document);
+    EXPECT_NE(text.find("\"gaiter,\""), std::string::npos);
+    EXPECT_NE(text.find("\"coat, front\""), std::string::npos);
 }
 
 }  // namespace
