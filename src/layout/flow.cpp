@@ -90,8 +90,15 @@ std::vector<const Slab*> chapters_of(const std::vector<FlowSection>& sections) {
     return found;
 }
 
+/// A line of the list of contents.
+struct ContentsLine {
+    std::string title;
+    std::size_t page = 0;
+    double y = 0;
+};
+
 /// Title, dots and number of the page, each line a link.
-void put_contents(const std::vector<const Slab*>& chapters,
+void put_contents(const std::vector<ContentsLine>& chapters,
                   double width,
                   Press& press,
                   Paging& on) {
@@ -102,17 +109,13 @@ void put_contents(const std::vector<const Slab*>& chapters,
     const Speech speech = speech_of(Voice::body, press.style);
     const double dot = press.ruler.width(". ", speech.type);
     double y = start->at.y;
-    for (const Slab* chapter : chapters) {
-        const auto place = on.find(chapter->anchor);
-        if (!place) {
-            continue;
-        }
+    for (const ContentsLine& chapter : chapters) {
         const Rect line{start->at.x, y, start->at.x + width, y + speech.leading};
         const double baseline = speech.type.size * kBaseline;
-        const std::string number = std::to_string(place->page + 1);
+        const std::string number = std::to_string(chapter.page + 1);
         const double number_width = press.ruler.width(number, speech.type);
         const std::string words =
-            shortened(chapter->outline, speech.type, width - number_width - 4 * dot, press.ruler);
+            shortened(chapter.title, speech.type, width - number_width - 4 * dot, press.ruler);
         Layer& layer = on.layer(start->page);
         press.put_line(words, line, baseline, speech, Align::start, layer);
         press.put_line(number, line, baseline, speech, Align::end, layer);
@@ -131,7 +134,7 @@ void put_contents(const std::vector<const Slab*>& chapters,
                        soft,
                        Align::end,
                        layer);
-        on.add_link(start->page, {line, {}, place->page, place->at.y});
+        on.add_link(start->page, {line, {}, chapter.page, chapter.y});
         y += speech.leading;
     }
 }
@@ -286,7 +289,8 @@ void Flow::finish(Document& to) {
     for (FlowSection& section : sections_) {
         for (Slab& slab : section.slabs) {
             if (slab.anchor == kContents) {
-                slab.height = static_cast<double>(chapters.size()) * press_.style.leading;
+                slab.height = static_cast<double>(chapters.size() + appendices_.size()) *
+                              press_.style.leading;
                 contents_width = column_width(press_.style, section.columns);
             }
         }
@@ -295,13 +299,25 @@ void Flow::finish(Document& to) {
     for (const FlowSection& section : sections_) {
         paging.place(section);
     }
-    put_contents(chapters, contents_width, press_, paging);
+    std::vector<ContentsLine> lines;
+    for (const Slab* chapter : chapters) {
+        if (const auto place = paging.find(chapter->anchor)) {
+            lines.push_back({chapter->outline, place->page, place->at.y});
+        }
+    }
+    for (const std::string& title : appendices_) {
+        lines.push_back({title, paging.end(), 0});
+    }
+    put_contents(lines, contents_width, press_, paging);
     const std::size_t first = to.pages.size();
     for (std::size_t page = first; page < paging.end(); ++page) {
         put_furniture(form_, page, paging.end(), press_, paging.layer(page));
     }
     for (const OutlineEntry& entry : paging.outline()) {
         to.outline.push_back(entry);
+    }
+    for (const std::string& title : appendices_) {
+        to.outline.push_back({title, 1, paging.end(), 0});
     }
     for (Page& page : paging.take_pages()) {
         to.pages.push_back(std::move(page));

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "layout/paging.h"
@@ -71,6 +72,9 @@ class Flow {
     /// The headings of level 1 with their pages, as links.
     void contents();
 
+    /// A chapter on pages that are put behind these by someone else; it stands in the contents too.
+    void appendix(std::string title) { appendices_.push_back(std::move(title)); }
+
     /// Puts everything on pages behind those the document has. Call once.
     void finish(Document& to);
 
@@ -80,6 +84,7 @@ class Flow {
     FlowForm form_;
     Press press_;
     std::vector<FlowSection> sections_;
+    std::vector<std::string> appendices_;
     double pending_space_ = 0;
 };
 

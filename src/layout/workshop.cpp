@@ -52,7 +52,10 @@ class Sheets {
         for (const std::string& name : sheets_.order) {
             if (name == "flats") {
                 put_flats();
+                // Narrow as it is, the table stands in two columns.
+                flow_.columns(2);
                 put_tables(sheets_.measures);
+                flow_.columns(1);
             } else if (name == "placement" && !sheets_.placements.empty()) {
                 flow_.new_page();
                 flow_.heading(say(messages::kPlacement));
@@ -68,8 +71,12 @@ class Sheets {
                 put_cloths();
             }
         }
+        const bool tiles = std::ranges::find(sheets_.order, "full size") != sheets_.order.end();
+        if (tiles) {
+            flow_.appendix(say(messages::kFullSize));
+        }
         flow_.finish(document);
-        if (std::ranges::find(sheets_.order, "full size") != sheets_.order.end()) {
+        if (tiles) {
             for (Page& page : lay_out_tiles(sheets_, paper_, ruler_)) {
                 document.pages.push_back(std::move(page));
             }
@@ -323,6 +330,9 @@ class Sheets {
                                  put_piece(piece, box, cell, widest, on);
                              }});
         }
+        // Rows of even height; their numbers tell in which order they are listed.
+        std::ranges::stable_sort(cells,
+                                 [](const Cell& a, const Cell& b) { return a.height > b.height; });
         put_cells(cells, {});
     }
 

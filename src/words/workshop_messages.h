@@ -13,6 +13,8 @@ inline constexpr Message kFlats{"Flats", "Vêtements à plat", "Stücke, flach g
 inline constexpr Message kPlacement{"Placement", "Emplacements", "Wo alles sitzt"};
 inline constexpr Message kPieces{"Pieces", "Pièces", "Schnittteile"};
 inline constexpr Message kMaterials{"Materials", "Fournitures", "Zutaten"};
+inline constexpr Message kFullSize{
+    "Full size, on tiles", "Grandeur nature, par feuilles", "Natürliche Größe, auf Blättern"};
 inline constexpr Message kViewAtScale{"{1}   1 : {2}", "{1}   1 : {2}", "{1}   1 : {2}"};
 
 /// The man and the measures of the garments.

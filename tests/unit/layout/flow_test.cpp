@@ -250,6 +250,21 @@ TEST(Flow, TellsOfAPictureThatIsMadeSmaller) {
               "the picture 'fatigue' is larger than the page and is drawn smaller");
 }
 
+TEST(Flow, AppendixStandsInTheContentsBehindAllPages) {
+    const Made result = made({}, [](Flow& flow) {
+        flow.contents();
+        flow.heading("What to get");
+        flow.new_page();
+        flow.paragraph("Both sleeves.");
+        flow.appendix("Tiles");
+    });
+    ASSERT_EQ(result.document.pages.size(), 2U);
+    ASSERT_EQ(result.document.pages[0].links.size(), 2U);
+    EXPECT_EQ(result.document.pages[0].links[1].page, 2U);
+    EXPECT_EQ(count(result.document.pages[0], "3"), 1U);
+    EXPECT_EQ(result.document.outline.back().title, "Tiles");
+}
+
 TEST(Flow, OfNothingIsAPageOfNothing) {
     const Made result = made({}, [](Flow&) {});
     EXPECT_EQ(result.document.pages.size(), 1U);
