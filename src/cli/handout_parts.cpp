@@ -89,15 +89,17 @@ std::vector<HandoutPart> parts_behind(const Uniform& man,
 
 void name_hatching(Handout& in) {
     const auto name = [&](const std::optional<TinctureId>& hatch, std::string& material) {
-        if (hatch) {
-            material = say(in.language,
-                           messages::kStageTotal,
-                           {material, say(in.language, messages::kTinctureWords.at(*hatch).name)});
+        const std::string tincture =
+            hatch ? say(in.language, messages::kTinctureWords.at(*hatch).name) : std::string();
+        if (!tincture.empty() && tincture != material) {
+            material = say(in.language, messages::kStageTotal, {material, tincture});
         }
     };
     for (auto* parts : {&in.parts, &in.parts_behind}) {
         for (HandoutPart& part : *parts) {
             name(part.hatch, part.material);
+            // What nobody chose the colour of is left white, and needs no sample.
+            part.colour = part.hatch ? part.colour : std::nullopt;
         }
     }
     for (HandoutStage& stage : in.stages) {

@@ -282,7 +282,9 @@ Table table_of(const MenCompared& compared, const Letters& letters) {
                 cell.swatch = sheet::Swatch{value.colour->colour, {}, value.colour->metal, 0, 0};
                 if (compared.ink == Ink::hatched) {
                     cell.swatch->hatch = value.colour->tincture;
-                    cell.note = sheet::tincture_name(value.colour->tincture, compared.language);
+                    const std::string tincture =
+                        sheet::tincture_name(value.colour->tincture, compared.language);
+                    cell.note = tincture == value.words ? std::string() : tincture;
                 }
             }
             row.cells.push_back(std::move(cell));

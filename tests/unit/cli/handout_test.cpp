@@ -15,12 +15,12 @@ namespace {
 /// A handout in the folder of the demonstration plates.
 class DrawnHandout {
   public:
-    explicit DrawnHandout(const std::string& text, const Paper& paper = {}) {
+    explicit DrawnHandout(const std::string& text, const Paper& paper = {}, Ink ink = Ink::colour) {
         const FileId file = bench_.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/handout.yaml", text);
         const auto sheet = prepare_sheet(bench_.workshop, file, bench_.problems, bench_.timings);
         if (sheet) {
             const Typesetter type;
-            document_ = sheet->draw({paper, Ink::colour}, type, bench_.problems, bench_.timings);
+            document_ = sheet->draw({paper, ink}, type, bench_.problems, bench_.timings);
         }
     }
 
@@ -98,6 +98,30 @@ TEST(HandoutSheet, NumbersAndLinesLeadToEachOther) {
     EXPECT_TRUE(led_to.contains("part-1"));
     EXPECT_TRUE(led_to.contains("number-1"));
     EXPECT_EQ(places, led_to);
+}
+
+// On a sheet without colour the name of each hatching stands beside its sample, once.
+TEST(HandoutSheet, HatchingsAreNamed) {
+    const DrawnHandout drawn(kShort, {}, Ink::hatched);
+    EXPECT_TRUE(drawn.has("\"white (argent)\""));
+    EXPECT_TRUE(drawn.has("\"buff\""));
+    EXPECT_FALSE(drawn.has("buff (buff)"));
+    EXPECT_FALSE(DrawnHandout(kShort).has("argent"));
+}
+
+TEST(HandoutSheet, TheMusketHasANumber) {
+    const DrawnHandout drawn(kShort);
+    EXPECT_TRUE(drawn.has("\"musket\""));
+    EXPECT_TRUE(drawn.has("\"walnut\""));
+}
+
+// A recruit's book is handed over and read: four pages at most, on small paper six.
+TEST(HandoutSheet, HasFewPages) {
+    for (const auto& [paper, most] : {std::pair{"A4", 4U}, {"letter", 4U}, {"A5", 6U}}) {
+        const DrawnHandout drawn(kShort, *parse_paper(paper));
+        ASSERT_TRUE(drawn.document());
+        EXPECT_LE(drawn.document()->pages.size(), most) << paper;
+    }
 }
 
 TEST(HandoutSheet, AddressesCanBeFollowed) {
