@@ -128,19 +128,23 @@ class Garments {
         add_back(back, *hind, behind, *seam);
         PatternPiece piece = piece_of("coat", "forepart", *fore);
         std::vector<Chain> parts = with_corner(front, fore->outline);
-        parts.push_back(under_arm(shapes::joined(fore->outline), behind, *seam));
+        const Chain strip = under_arm(shapes::joined(fore->outline), behind, *seam);
+        parts.push_back(strip);
         piece.outline = shapes::joined(parts);
         if (const Chain* fold = front.guide("turnback-left-fold");
             fold != nullptr && front.part("turnback-left") != nullptr) {
             piece.lines.push_back(*fold);
         }
         piece.inlay = kInlay;
-        add_seam_notches(piece, *seam, /*on_back=*/false);
+        const double waist = seam->back().y;
+        const Point at_waist{crossing(piece.outline, waist).greatest, waist};
+        add_notch(piece, at_waist);
+        add_notch(piece,
+                  point_between(piece.outline, at_waist, strip.front(), length_of(*seam) / 2));
         if (const Chain* shoulder = front.guide("shoulder-left")) {
             const Point corner = corner_of(piece);
             shoulder_ = shoulder->back() - corner;
-            const double top = seam->front().y;
-            under_arm_ = Point{crossing(piece.outline, top + 1).greatest, top} - corner;
+            under_arm_ = strip.front() - corner;
         }
         keep(std::move(piece));
     }
@@ -148,15 +152,6 @@ class Garments {
     static Point corner_of(const PatternPiece& piece) {
         const Rect box = shapes::box(piece.outline);
         return {box.left, box.top};
-    }
-
-    /// Back and forepart meet at the waist and halfway up to the hole of the arm.
-    static void add_seam_notches(PatternPiece& piece, const Chain& seam, bool on_back) {
-        const double waist = seam.back().y;
-        for (const double y : {(seam.front().y + waist) / 2, waist}) {
-            const double fore = crossing(piece.outline, y).greatest;
-            add_notch(piece, {on_back ? x_at(seam, y) : fore, y});
-        }
     }
 
     /// Between the middle of the back and the curved seam; below the waist a strip with its pleat.
@@ -169,18 +164,23 @@ class Garments {
         const Rect box = shapes::box(half);
         const double waist = seam.back().y;
         PatternPiece piece = piece_of("coat", "back", hind);
+        // The pleat ends with the hem beside it.
+        std::vector<Chain> parts = with_corner(flat, {body});
+        const double hem = outer_corner(shapes::joined(parts), -1).y;
         const Chain pleat{{seam.back().x, waist + 16},
                           {seam.back().x - kPleat, waist + 16},
-                          {seam.back().x - kPleat, box.bottom - 10},
-                          {seam.back().x, box.bottom - 10}};
-        std::vector<Chain> parts = with_corner(flat, {body});
+                          {seam.back().x - kPleat, hem},
+                          {seam.back().x, hem}};
         if (box.bottom - waist > 200) {
             parts.push_back(pleat);
             piece.lines.push_back({pleat[0], pleat[3]});
         }
         piece.outline = shapes::joined(parts);
         piece.inlay = kInlay;
-        add_seam_notches(piece, seam, /*on_back=*/true);
+        // Back and forepart meet at the waist and halfway up to the hole of the arm.
+        add_notch(piece, seam.back());
+        add_notch(piece,
+                  point_between(piece.outline, seam.back(), seam.front(), length_of(seam) / 2));
         if (const Chain* shoulder = flat.guide("shoulder-left")) {
             hole_behind_ = length_between(piece.outline, shoulder->back(), seam.front());
         }
@@ -198,7 +198,9 @@ class Garments {
         Chain inner;
         const Crossing at_pit = crossing(front, arm_pit);
         const double pit_seam = at_pit.greatest + width_behind(behind, seam, arm_pit);
-        for (double y = seam.front().y; y < box.bottom - 1; y += kStep) {
+        const double hem = outer_corner(front, 1).y - 1;
+        for (double from = seam.front().y; from < hem + kStep; from += kStep) {
+            const double y = std::min(from, hem);
             const Crossing side = crossing(front, y);
             const double width = std::max(0.0, width_behind(behind, seam, y));
             if (y < arm_pit) {
@@ -212,8 +214,32 @@ class Garments {
             // A little over the edge, so that the two are joined.
             inner.push_back({side.greatest - 1, y});
         }
+        true_to_back(outer, seam);
         outer.insert(outer.end(), inner.rbegin(), inner.rend());
         return outer;
+    }
+
+    /// From the waist up the edge is made as long as the seam of the back that it is sewn to.
+    static void true_to_back(Chain& outer, const Chain& seam) {
+        const Chain flat = outer;
+        for (std::size_t i = outer.size() - 1; i-- > 0;) {
+            const double above = flat[i].y;
+            const double below = flat[i + 1].y;
+            if (above < seam.back().y) {
+                const double end = std::min(below, seam.back().y);
+                const Point behind{x_at(seam, end) - x_at(seam, above), end - above};
+                const double across = (flat[i + 1].x - flat[i].x) * (end - above) / (below - above);
+                const double rise = std::sqrt(std::max(1.0, dot(behind, behind) - across * across));
+                outer[i].y = outer[i + 1].y - (below - end) - rise;
+            }
+        }
+    }
+
+    /// Where side and hem meet: on the right of the page, or with -1 on the left.
+    static Point outer_corner(const Chain& outline, double side) {
+        return *std::max_element(outline.begin(), outline.end(), [side](Point a, Point b) {
+            return side * a.x + a.y < side * b.x + b.y;
+        });
     }
 
     /// The height below which the side is no longer the arm's hole: where it is farthest out.
@@ -446,37 +472,7 @@ class Garments {
     }
 };
 
-void shift(Chain& chain, Point by) {
-    for (Point& p : chain) {
-        p = p - by;
-    }
-}
-
 }  // namespace
-
-double area_of(const PatternPiece& piece) {
-    return shapes::area(piece.outline) * (piece.on_fold ? 2 : 1);
-}
-
-void finish(PatternPiece& piece, double allowance) {
-    const Rect box = shapes::box(piece.outline);
-    const Point corner{box.left, box.top};
-    shift(piece.outline, corner);
-    for (Chain& line : piece.lines) {
-        shift(line, corner);
-    }
-    shift(piece.buttons, corner);
-    for (auto& [from, to] : piece.notches) {
-        from = from - corner;
-        to = to - corner;
-    }
-    piece.cut = shapes::enlarged(piece.outline, allowance);
-    if (piece.on_fold && allowance > 0) {
-        // Nothing is added at the fold.
-        piece.cut =
-            shapes::common({piece.cut}, {{0, -kFar}, {kFar, -kFar}, {kFar, kFar}, {0, kFar}});
-    }
-}
 
 std::vector<PatternPiece> garment_pieces(const PatternSource& source) {
     return Garments(source).all();

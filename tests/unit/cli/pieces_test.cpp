@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "cli/tailor.h"
 #include "pattern/seams.h"
@@ -34,8 +35,12 @@ const PatternPiece& piece(const std::vector<PatternPiece>& pieces,
     return found == pieces.end() ? none : *found;
 }
 
+Point middle_of_notch(const PatternPiece& of, std::size_t which) {
+    return (of.notches[which].first + of.notches[which].second) * 0.5;
+}
+
 double height_of_notch(const PatternPiece& of, std::size_t which) {
-    return (of.notches[which].first.y + of.notches[which].second.y) / 2;
+    return middle_of_notch(of, which).y;
 }
 
 TEST(PiecesOfAMan, NotchesOfASeamMeet) {
@@ -44,9 +49,10 @@ TEST(PiecesOfAMan, NotchesOfASeamMeet) {
     const PatternPiece& fore = piece(pieces, "coat", "forepart");
     ASSERT_EQ(back.notches.size(), 2U);
     ASSERT_EQ(fore.notches.size(), 3U);
-    EXPECT_NEAR(height_of_notch(back, 1) - height_of_notch(back, 0),
-                height_of_notch(fore, 1) - height_of_notch(fore, 0),
-                0.5);
+    const auto seam = [](const PatternPiece& of) {
+        return length_between(of.outline, middle_of_notch(of, 0), middle_of_notch(of, 1));
+    };
+    EXPECT_NEAR(seam(back), seam(fore), 1);
     EXPECT_EQ(piece(pieces, "coat", "collar").notches.size(), 1U);
     for (const char* name : {"outer side", "inner side"}) {
         EXPECT_EQ(piece(pieces, "gaiters", name).notches.size(), 2U);
@@ -54,6 +60,23 @@ TEST(PiecesOfAMan, NotchesOfASeamMeet) {
     EXPECT_NEAR(height_of_notch(piece(pieces, "gaiters", "outer side"), 0),
                 height_of_notch(piece(pieces, "gaiters", "inner side"), 0),
                 25);
+}
+
+// The hem runs on without a step where the strip under the arm was joined to it.
+TEST(PiecesOfAMan, HemHasNoSteps) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& of = piece(pieces, "coat", "forepart");
+    double bottom = 0;
+    for (const Point p : of.outline) {
+        bottom = std::max(bottom, p.y);
+    }
+    for (std::size_t i = 1; i < of.outline.size(); ++i) {
+        const Point a = of.outline[i - 1];
+        const Point b = of.outline[i];
+        const bool upright = std::abs(b.y - a.y) > 2 * std::abs(b.x - a.x);
+        const bool step = length(b - a) > 3 && length(b - a) < 15;
+        EXPECT_FALSE(std::max(a.y, b.y) > bottom - 50 && upright && step) << a.x << ", " << a.y;
+    }
 }
 
 TEST(PiecesOfAMan, SleeveHeadTellsItsEase) {
