@@ -205,6 +205,9 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source) {
                 rows.push_back({sleeve, teller.marks(marks)});
             }
         }
+        if (view == "flat-coat-front" && flat.part("collar-") != nullptr) {
+            rows.push_back({teller.titled("collar"), teller.say(messages::kCollarHookAt)});
+        }
         for (const FlatPart& part : flat.parts) {
             // What is alike on both sides is told of the left.
             if (part.name.find("right") != std::string::npos) {

@@ -74,6 +74,14 @@ inline constexpr Message kMarksAre{
 inline constexpr Message kClothBetween{"{1}; {2} mm of cloth between them",
                                        "{1} ; {2} mm de drap entre elles",
                                        "{1}; {2} mm Tuch dazwischen"};
+inline constexpr Message kCollarHookAt{
+    "1 hook and eye at the seam of the neck, within the front edges so that they meet; common "
+    "practice, no source",
+    "1 agrafe et sa porte à la couture d’encolure, en deçà des bords qui se joignent ; d’usage, "
+    "sans "
+    "source",
+    "1 Haken mit Öse an der Halsnaht, hinter den Vorderkanten, so dass sie sich treffen; üblich, "
+    "ohne Quelle"};
 inline constexpr Message kOnLeftSleeve{
     "{1}, the wearer’s left sleeve", "{1}, manche gauche", "{1}, linker Ärmel"};
 inline constexpr Message kOnRightSleeve{
