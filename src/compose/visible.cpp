@@ -76,8 +76,9 @@ Visible::Visible(const Rect& frame) : frame_(frame) {
 }
 
 Point Visible::middle(std::size_t cell) const {
+    const std::size_t row = cell / columns_;
     return {frame_.left + (static_cast<double>(cell % columns_) + 0.5) * kCell,
-            frame_.top + (static_cast<double>(cell / columns_) + 0.5) * kCell};
+            frame_.top + (static_cast<double>(row) + 0.5) * kCell};
 }
 
 template <typename Each>

@@ -214,11 +214,12 @@ Letters put_letters(const std::vector<Shown>& all,
                     std::vector<Slab>& rows) {
     const Type type = sheet::roman(press.style.small);
     std::vector<sheet::CalloutPlan> plans;
+    plans.reserve(all.size());
     for (const Shown& shown : all) {
         plans.push_back(
             sheet::place_discs(callouts_of(shown, false), shown.columns, type.size, press.ruler));
     }
-    const Letters letters = letters_of(all, plans, differ);
+    Letters letters = letters_of(all, plans, differ);
     for (std::size_t i = 0; i < all.size(); ++i) {
         std::vector<std::string> signs;
         for (const ComparedCallout* callout : all[i].callouts) {

@@ -53,6 +53,7 @@ std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
                                  {in.width - column, figure.top, in.width, figure.bottom}};
     CalloutPlan plan = place_discs(callouts, columns, type.size, press.ruler);
     std::vector<std::string> signs;
+    signs.reserve(callouts.size());
     for (const Callout& callout : callouts) {
         signs.push_back(callout.words);
     }
