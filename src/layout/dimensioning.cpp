@@ -10,6 +10,7 @@
 
 #include "layout/edge_map.h"
 #include "layout/style.h"
+#include "words/message.h"
 
 namespace platewright::sheet {
 namespace {
@@ -240,8 +241,10 @@ class Laying {
         const double low = std::min(t.c0, t.c1);
         const double high = std::max(t.c0, t.c1);
         std::vector<double> all{low, high};
-        for (double c = std::ceil(low - kFarthest); c <= high + kFarthest; c += kStep) {
-            all.push_back(c);
+        const double first = std::ceil(low - kFarthest);
+        const int steps = static_cast<int>((high + kFarthest - first) / kStep);
+        for (int i = 0; i <= steps; ++i) {
+            all.push_back(first + i * kStep);
         }
         const auto away = [&t](double c) { return std::abs(c - t.c0) + std::abs(c - t.c1); };
         std::ranges::stable_sort(all, [&](double a, double b) { return away(a) < away(b); });

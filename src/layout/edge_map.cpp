@@ -45,9 +45,9 @@ std::uint8_t EdgeMap::at(Point p) const {
 }
 
 void EdgeMap::add_edge(Point from, Point to) {
-    const double steps = std::ceil(length(to - from) / (kCell / 2)) + 1;
-    for (double i = 0; i <= steps; ++i) {
-        mark(from + (to - from) * (i / steps), kEdge);
+    const int steps = static_cast<int>(std::ceil(length(to - from) / (kCell / 2))) + 1;
+    for (int i = 0; i <= steps; ++i) {
+        mark(from + (to - from) * (static_cast<double>(i) / steps), kEdge);
     }
 }
 
@@ -67,8 +67,9 @@ void EdgeMap::fill_row(std::size_t row, const std::vector<Chain>& closed) {
     for (std::size_t i = 0; i + 1 < crossed.size(); i += 2) {
         const double first = std::max(crossed[i], room_.left);
         const double last = std::min(crossed[i + 1], room_.right);
-        for (double x = first; x <= last; x += kCell) {
-            mark({x, y}, kWithin);
+        const int cells = last < first ? 0 : static_cast<int>((last - first) / kCell) + 1;
+        for (int j = 0; j < cells; ++j) {
+            mark({first + j * kCell, y}, kWithin);
         }
     }
 }
@@ -85,7 +86,9 @@ void EdgeMap::add_shape(const std::vector<Chain>& closed) {
 }
 
 void EdgeMap::add_disc(Point middle, double radius) {
-    for (double y = -radius; y <= radius; y += kCell / 2) {
+    const int rows = static_cast<int>(radius / (kCell / 2));
+    for (int row = -rows; row <= rows; ++row) {
+        const double y = row * kCell / 2;
         const double half = std::sqrt(radius * radius - y * y);
         add_edge(middle + Point{-half, y}, middle + Point{half, y});
     }
@@ -93,9 +96,9 @@ void EdgeMap::add_disc(Point middle, double radius) {
 
 Covered EdgeMap::under(Point from, Point to) const {
     Covered sum;
-    const double steps = std::ceil(length(to - from) / kCell);
+    const int steps = static_cast<int>(std::ceil(length(to - from) / kCell));
     const double step = steps > 0 ? length(to - from) / steps : 0;
-    for (double i = 0; i < steps; ++i) {
+    for (int i = 0; i < steps; ++i) {
         const std::uint8_t cell = at(from + (to - from) * ((i + 0.5) / steps));
         sum.edges += (cell & kEdge) != 0 ? step : 0;
         sum.within += (cell & kWithin) != 0 ? step : 0;
@@ -106,9 +109,9 @@ Covered EdgeMap::under(Point from, Point to) const {
 Covered EdgeMap::under(Point corner, Point along, double wide, double high) const {
     Covered sum;
     const Point up = right_of(along) * -1;
-    const double rows = std::ceil(high / kCell);
-    const double row_height = high / std::max(1.0, rows);
-    for (double i = 0; i < rows; ++i) {
+    const int rows = static_cast<int>(std::ceil(high / kCell));
+    const double row_height = high / std::max(1, rows);
+    for (int i = 0; i < rows; ++i) {
         const Point from = corner + up * ((i + 0.5) * row_height);
         const Covered row = under(from, from + along * wide);
         sum.edges += row.edges * row_height;

@@ -126,7 +126,7 @@ class Sheets {
     };
 
     /// As many cells as there is room for, and of a group that is not the first all or none.
-    std::size_t end_of_row(const std::vector<Cell>& cells, std::size_t first) const {
+    [[nodiscard]] std::size_t end_of_row(const std::vector<Cell>& cells, std::size_t first) const {
         double width = cells[first].width;
         std::size_t end = first + 1;
         std::size_t whole = end;

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <functional>
+#include <limits>
 #include <utility>
 
 #include "pattern/shapes.h"
@@ -215,26 +216,34 @@ class Layer {
         made.width = rules_.width;
         made.length = rules_.corner.y;
         for (const ToLay* each : order) {
-            const Pose* best = nullptr;
-            std::size_t best_row = 0;
-            double best_x = 0;
-            for (const Pose& pose : each->poses) {
-                for (std::size_t row = 0; best == nullptr || row <= best_row; ++row) {
-                    const double x = cloth.least_x(pose, row);
-                    if (x >= 0) {
-                        const bool better =
-                            best == nullptr || row < best_row || (row == best_row && x < best_x);
-                        best_row = better ? row : best_row;
-                        best_x = better ? x : best_x;
-                        best = better ? &pose : best;
-                        break;
-                    }
-                }
-            }
-            cloth.take(*best, best_x, best_row);
-            put(*each, *best, {best_x, static_cast<double>(best_row) * kRow}, made);
+            const Place place = first_place(*each, cloth);
+            cloth.take(*place.pose, place.x, place.row);
+            put(*each, *place.pose, {place.x, static_cast<double>(place.row) * kRow}, made);
         }
         return made;
+    }
+
+    /// A free place of one pose.
+    struct Place {
+        const Pose* pose = nullptr;
+        double x = 0;
+        std::size_t row = 0;
+    };
+
+    /// The first from the beginning of the cloth, then from its left.
+    static Place first_place(const ToLay& item, const Cloth& cloth) {
+        Place best;
+        for (const Pose& pose : item.poses) {
+            const std::size_t last =
+                best.pose == nullptr ? std::numeric_limits<std::size_t>::max() : best.row;
+            Place tried{&pose, -1, 0};
+            while ((tried.x = cloth.least_x(pose, tried.row)) < 0 && tried.row < last) {
+                ++tried.row;
+            }
+            const bool better = best.pose == nullptr || tried.row < best.row || tried.x < best.x;
+            best = tried.x >= 0 && better ? tried : best;
+        }
+        return best;
     }
 
     [[nodiscard]] double widest() const {

@@ -42,9 +42,10 @@ std::string conflicts(const std::string& where, const std::vector<DimensionLine>
     for (const DimensionLine& a : lines) {
         for (const DimensionLine& b : lines) {
             const std::string wrong = &a == &b ? "" : conflict(a, b);
-            told += wrong.empty()
-                        ? ""
-                        : where + ", " + a.words + " and " + b.words + ": " + wrong + "\n";
+            if (!wrong.empty()) {
+                told.append(where).append(", ").append(a.words).append(" and ").append(b.words);
+                told.append(": ").append(wrong).append("\n");
+            }
         }
     }
     return told;

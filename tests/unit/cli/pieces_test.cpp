@@ -31,8 +31,8 @@ const PatternPiece& piece(const std::vector<PatternPiece>& pieces,
     const auto found = std::ranges::find_if(pieces, [&](const PatternPiece& each) {
         return each.garment == garment && each.name == name && each.stuff == stuff;
     });
-    static const PatternPiece none;
-    return found == pieces.end() ? none : *found;
+    static const PatternPiece kNone;
+    return found == pieces.end() ? kNone : *found;
 }
 
 Point middle_of_notch(const PatternPiece& of, std::size_t which) {
