@@ -413,6 +413,7 @@ std::optional<TailorJob> prepare_tailor(Workshop& workshop,
         return std::nullopt;
     }
     std::vector<WrittenText> views;
+    views.reserve(std::size(kGarmentViews));
     for (const GarmentView& each : kGarmentViews) {
         views.push_back({each.view, sheet->man.span});
     }

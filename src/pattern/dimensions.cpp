@@ -61,7 +61,7 @@ class Measuring {
     }
 
     /// The lowest point of the body of the garment.
-    Point hem_of(std::initializer_list<const char*> names) const {
+    [[nodiscard]] Point hem_of(std::initializer_list<const char*> names) const {
         Point lowest{0, -1e6};
         for (const FlatPart& part : flat_.parts) {
             const bool body = std::ranges::any_of(

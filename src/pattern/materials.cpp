@@ -308,24 +308,29 @@ class Count {
         return size > 18 ? "large" : size > 11 ? "small" : "gaiter";
     }
 
+    using ButtonsByClass = std::map<std::string, Buttons>;
+
+    void count_buttons(const std::string& view, const FlatPart& part, ButtonsByClass& by_class) {
+        // A pair of gaiters; one is drawn.
+        const int pair = garment_of_view(view) == "gaiters" ? 2 : 1;
+        for (const FlatRow& row : part.rows) {
+            if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
+                Buttons& of = by_class[row.material.name + ", " + called(class_of(row.size))];
+                of.number += pair * static_cast<int>(row.at.size());
+                of.least = std::min(of.least, row.size);
+                of.most = std::max(of.most, row.size);
+            }
+        }
+    }
+
     void buttons() {
-        std::map<std::string, Buttons> by_class;
+        ButtonsByClass by_class;
         for (const auto& [view, flat] : source_.flats) {
             if (!counts(garment_of_view(view))) {
                 continue;
             }
             for (const FlatPart& part : flat.parts) {
-                for (const FlatRow& row : part.rows) {
-                    if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
-                        Buttons& of =
-                            by_class[row.material.name + ", " + called(class_of(row.size))];
-                        // A pair of gaiters; one is drawn.
-                        const int pair = garment_of_view(view) == "gaiters" ? 2 : 1;
-                        of.number += pair * static_cast<int>(row.at.size());
-                        of.least = std::min(of.least, row.size);
-                        of.most = std::max(of.most, row.size);
-                    }
-                }
+                count_buttons(view, part, by_class);
             }
         }
         for (const auto& [name, of] : by_class) {
@@ -336,8 +341,11 @@ class Count {
                 of.least == of.most
                     ? say(rules_.language, messages::kMillimetres, {most})
                     : say(rules_.language, messages::kSizesFromTo, {number(of.least, 0), most});
+            std::string what = name;
+            what += ", ";
+            what += sizes;
             add("buttons",
-                name + ", " + sizes,
+                what,
                 dozens,
                 "dozen",
                 0,

@@ -76,7 +76,7 @@ class Garments {
     Point shoulder_;
     Point under_arm_;
 
-    const Flat* flat(const std::string& view) const {
+    [[nodiscard]] const Flat* flat(const std::string& view) const {
         const auto found = source_.flats.find(view);
         return found == source_.flats.end() ? nullptr : &found->second;
     }
@@ -396,15 +396,19 @@ class Garments {
         }
     }
 
+    /// The legs of breeches or overalls on the flat of that side; none if it shows none.
+    [[nodiscard]] const FlatPart* legs(const std::string& side) const {
+        const Flat* view = flat("flat-breeches-" + side);
+        if (view == nullptr) {
+            return nullptr;
+        }
+        const FlatPart* breeches = view->part("breeches");
+        return breeches != nullptr ? breeches : view->part("overalls");
+    }
+
     void add_breeches() {
         for (const char* side : {"front", "back"}) {
-            const Flat* view = flat(std::string("flat-breeches-") + side);
-            const FlatPart* part = nullptr;
-            for (const char* name : {"breeches", "overalls"}) {
-                if (view != nullptr && part == nullptr) {
-                    part = view->part(name);
-                }
-            }
+            const FlatPart* part = legs(side);
             if (part == nullptr) {
                 continue;
             }
