@@ -62,10 +62,8 @@ class Sheets {
                 put_placements();
                 put_tables(sheets_.placement_tables);
             } else if (name == "pieces" && !sheets_.pieces.empty()) {
-                flow_.new_page();
                 put_pieces();
             } else if (name == "materials") {
-                flow_.new_page();
                 flow_.heading(say(messages::kMaterials));
                 put_tables(sheets_.materials);
                 put_cloths();
