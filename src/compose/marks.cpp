@@ -58,6 +58,15 @@ double rise(const std::string& shape, double u, double wide) {
     return 0;
 }
 
+/// A mark as wide as it is ordered, measured square to itself, takes so much more of the sleeve's
+/// length where it slants.
+double stretch(const std::string& shape) {
+    const double slope = shape == "slanted"                                   ? 0.55
+                         : shape == "chevrons-up" || shape == "chevrons-down" ? 2 * 0.38
+                                                                              : 0;
+    return std::hypot(1, slope);
+}
+
 /// The line `height` mm above the lower edge, bent as the marks are.
 std::vector<Point> level(const Detail& band, const Marks& marks, double height) {
     constexpr int steps = 12;
@@ -95,11 +104,12 @@ std::vector<MarkBand> marks_on(const Uniform& uniform, const Detail& detail) {
     const double start = marks.height - std::min({0.0,
                                                   rise(marks.shape, 0, detail.lower.length()),
                                                   rise(marks.shape, 1, detail.lower.length())});
+    const double along = stretch(marks.shape);
     for (int i = 0; i < marks.number; ++i) {
-        const double from = start + i * (marks.width + marks.spacing);
+        const double from = start + i * (marks.width + marks.spacing) * along;
         bands.push_back({level(detail, marks, from),
-                         level(detail, marks, from + marks.width / 2),
-                         level(detail, marks, from + marks.width),
+                         level(detail, marks, from + marks.width * along / 2),
+                         level(detail, marks, from + marks.width * along),
                          marks.width});
     }
     return bands;

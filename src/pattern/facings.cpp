@@ -277,29 +277,33 @@ class Facings {
         const double across = length_of(*edge);
         PatternPiece piece{
             .garment = "coat", .name = name, .cloth = *cloth, .cloth_key = group + ".cloth"};
-        piece.outline = strip(man.word(property_id(group + ".shape")), across, width);
+        const std::string shape = man.word(property_id(group + ".shape"));
+        piece.outline = strip(shape, across, width);
         const bool both = man.word(property_id(group + ".sleeves")) == "both";
         piece.number = number * (both ? 2 : 1);
-        piece.paired = both;
+        piece.paired = both && shape == "slanted";
         piece.at_line = true;
         keep(std::move(piece));
     }
 
-    /// The rises are those by which the marks are drawn on the sleeve.
+    /// The rises are those by which the marks are drawn on the sleeve; `width` is square to the
+    /// strip.
     static Chain strip(const std::string& shape, double across, double width) {
         const double bend = shape == "slanted" ? across * 0.55 : across * 0.38;
         if (shape == "slanted") {
-            return {{0, bend}, {across, 0}, {across, width}, {0, bend + width}};
+            const double high = width * std::hypot(1, bend / across);
+            return {{0, bend}, {across, 0}, {across, high}, {0, bend + high}};
         }
         if (shape == "chevrons-up" || shape == "chevrons-down") {
             const double ends = shape == "chevrons-up" ? bend : 0;
             const double middle = bend - ends;
+            const double high = width * std::hypot(1, 2 * bend / across);
             return {{0, ends},
                     {across / 2, middle},
                     {across, ends},
-                    {across, ends + width},
-                    {across / 2, middle + width},
-                    {0, ends + width}};
+                    {across, ends + high},
+                    {across / 2, middle + high},
+                    {0, ends + high}};
         }
         return {{0, 0}, {across, 0}, {across, width}, {0, width}};
     }

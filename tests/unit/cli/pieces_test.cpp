@@ -87,6 +87,19 @@ TEST(PiecesOfAMan, SleeveHeadTellsItsEase) {
     EXPECT_EQ(upper.notches.size(), 3U);
 }
 
+// Two chevrons of 12 mm for the corporal: the tape is that wide square to itself, not down the
+// sleeve.
+TEST(PiecesOfAMan, ChevronsAreAsWideAsTheyAreOrdered) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& mark = piece(pieces, "coat", "rank mark");
+    ASSERT_EQ(mark.outline.size(), 6U);
+    const Point along = mark.outline[1] - mark.outline[0];
+    const Point across = mark.outline[5] - mark.outline[0];
+    EXPECT_NEAR(std::abs(along.x * across.y - along.y * across.x) / length(along), 12, 0.05);
+    EXPECT_EQ(mark.number, 2);
+    EXPECT_FALSE(mark.paired);
+}
+
 TEST(PiecesOfAMan, LiningsBagsAndStrapsAreCut) {
     const auto pieces = pieces_of_a_man();
     EXPECT_TRUE(piece(pieces, "coat", "forepart", "lining").repeats);
