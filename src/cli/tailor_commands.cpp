@@ -156,7 +156,7 @@ ExitCode pieces(const PiecesOptions& options) {
         WorkshopSheets sheets = work.sheets;
         // A cutter has room for everything.
         sheets.full_size = sheets.pieces;
-        const Document document = lay_out_cutting(sheets, type);
+        const Document document = lay_out_cutting(sheets);
         const std::string bytes = dxf ? write_dxf(document, 0) : write_svg(document, 0, type);
         if (const std::string problem = write_whole(options.out, bytes); !problem.empty()) {
             to.file_error("cli.cannot-write", options.out, "cannot be written: " + problem);

@@ -189,6 +189,52 @@ WorkshopTable garment_table(const TableSource& source) {
     return made;
 }
 
+namespace {
+
+/// Where rows of buttons and holes of a part sit; what was `told` before is not told again.
+void add_rows(const FlatPart& part,
+              const std::string& title,
+              const Teller& teller,
+              std::set<std::string>& told,
+              std::vector<WorkshopRow>& to) {
+    const std::string name = teller.part(part.name);
+    for (const FlatRow& row : part.rows) {
+        const std::string words = row.at.empty() ? "" : teller.row(row);
+        std::string key = title;
+        key += name;
+        key += words;
+        if (!words.empty() && told.insert(std::move(key)).second) {
+            to.push_back({name, words});
+        }
+    }
+}
+
+/// The same of a flat: marks, the hook of a collar, buttons and holes.
+std::vector<WorkshopRow> placement_rows(const std::string& view,
+                                        const Flat& flat,
+                                        const Teller& teller,
+                                        std::set<std::string>& told) {
+    std::vector<WorkshopRow> rows;
+    for (const FlatMarks& marks : flat.marks) {
+        const std::string sleeve = teller.sleeve(marks);
+        if (told.insert(sleeve).second) {
+            rows.push_back({sleeve, teller.marks(marks)});
+        }
+    }
+    if (view == "flat-coat-front" && flat.part("collar-") != nullptr) {
+        rows.push_back({teller.titled("collar"), teller.say(messages::kCollarHookAt)});
+    }
+    for (const FlatPart& part : flat.parts) {
+        // What is alike on both sides is told of the left.
+        if (part.name.find("right") == std::string::npos) {
+            add_rows(part, flat.title, teller, told, rows);
+        }
+    }
+    return rows;
+}
+
+}  // namespace
+
 std::vector<WorkshopTable> placement_tables(const TableSource& source) {
     const Teller teller(source);
     WorkshopTable made;
@@ -198,29 +244,7 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source) {
     std::set<std::string> told;
     for (const std::string& view : source.views) {
         const Flat& flat = source.flats.at(view);
-        std::vector<WorkshopRow> rows;
-        for (const FlatMarks& marks : flat.marks) {
-            const std::string sleeve = teller.sleeve(marks);
-            if (told.insert(sleeve).second) {
-                rows.push_back({sleeve, teller.marks(marks)});
-            }
-        }
-        if (view == "flat-coat-front" && flat.part("collar-") != nullptr) {
-            rows.push_back({teller.titled("collar"), teller.say(messages::kCollarHookAt)});
-        }
-        for (const FlatPart& part : flat.parts) {
-            // What is alike on both sides is told of the left.
-            if (part.name.find("right") != std::string::npos) {
-                continue;
-            }
-            const std::string name = teller.part(part.name);
-            for (const FlatRow& row : part.rows) {
-                const std::string words = row.at.empty() ? "" : teller.row(row);
-                if (!words.empty() && told.insert(flat.title + name + words).second) {
-                    rows.push_back({name, words});
-                }
-            }
-        }
+        const std::vector<WorkshopRow> rows = placement_rows(view, flat, teller, told);
         if (!rows.empty()) {
             made.rows.push_back({teller.titled(flat.title)});
             made.rows.insert(made.rows.end(), rows.begin(), rows.end());

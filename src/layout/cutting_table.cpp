@@ -31,8 +31,7 @@ CuttingTable lay_on_table(const std::vector<PatternPiece>& pieces,
     return table;
 }
 
-Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type) {
-    sheet::Ruler ruler(type);
+Document lay_out_cutting(const WorkshopSheets& sheets) {
     constexpr double edge = 10;
     double widest = 0;
     for (const PatternPiece& piece : sheets.full_size) {
@@ -45,10 +44,10 @@ Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type) {
     page.paper = {0xff, 0xff, 0xff};
     // What a knife follows, what is sewn, what is only marked, and words lie in layers of their
     // own.
-    sheet::Pen cut("cut", ruler);
-    sheet::Pen sew("sew", ruler);
-    sheet::Pen mark("mark", ruler);
-    sheet::Pen words("words", ruler);
+    sheet::Pen cut("cut");
+    sheet::Pen sew("sew");
+    sheet::Pen mark("mark");
+    sheet::Pen words("words");
     for (const Laid& laid : table.pieces) {
         const Point at = laid.at + Point{edge, edge};
         draw_outlines(*laid.piece, at, 1, cut, sew);

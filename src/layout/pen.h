@@ -9,7 +9,6 @@
 
 #include "compose/flat.h"
 #include "layout/page.h"
-#include "layout/ruler.h"
 
 namespace platewright::sheet {
 
@@ -27,7 +26,7 @@ enum class LineKind { continuous, dashed, chain };
 /// Collects one layer.
 class Pen {
   public:
-    Pen(std::string layer, Ruler& ruler) : ruler_(ruler) { drawing_.root.name = std::move(layer); }
+    explicit Pen(std::string layer) { drawing_.root.name = std::move(layer); }
 
     void line(Point from, Point to, double width = kNarrow, LineKind kind = LineKind::continuous);
     void chain(const Chain& points, bool closed, double width, LineKind kind);
@@ -62,7 +61,6 @@ class Pen {
     [[nodiscard]] Drawing& drawing() { return drawing_; }
 
   private:
-    Ruler& ruler_;
     Drawing drawing_;
 };
 

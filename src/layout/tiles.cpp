@@ -198,7 +198,7 @@ class Tiler {
         Page page = blank();
         const Rect window = seen(row, column);
         const Point origin = Point{kClear, kClear} - Point{window.left, window.top};
-        Pen pen("pieces", ruler_);
+        Pen pen("pieces");
         pen.clip({kClear, kClear, kClear + step_.x + kOverlap, kClear + step_.y + kOverlap});
         for (const Laid& laid : table_.pieces) {
             if (meet(laid.box, window)) {
@@ -297,7 +297,7 @@ class Tiler {
 
     /// Match lines in the middle of the overlaps, crosses where they meet, the name of the tile.
     void draw_marks(int row, int column, Page& page) {
-        Pen pen("marks", ruler_);
+        Pen pen("marks");
         const double half = kOverlap / 2;
         const Rect match{
             kClear + half, kClear + half, kClear + half + step_.x, kClear + half + step_.y};
@@ -333,7 +333,7 @@ class Tiler {
     /// How the tiles lie together, to a small scale.
     Page map() {
         Page page = blank();
-        Pen pen("map", ruler_);
+        Pen pen("map");
         pen.heading(sheet::on_one_line(sheets_.title), {14, 18}, 5);
         pen.words(say(sheets_.language, messages::kHowTilesLie),
                   {paper_.width - 14, 18},

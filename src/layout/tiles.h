@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "layout/pen.h"
+#include "layout/ruler.h"
 #include "layout/workshop.h"
 
 namespace platewright {

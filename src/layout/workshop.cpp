@@ -203,7 +203,7 @@ class Sheets {
     }
 
     void dimension(const std::vector<sheet::DimensionLine>& lines, Point origin, Items& on) {
-        Pen pen("dimensions", ruler_);
+        Pen pen("dimensions");
         draw_dimensions(lines, origin, pen);
         std::move(pen).put_on(on);
     }
@@ -214,7 +214,7 @@ class Sheets {
         placed.drawing.root.name = "flat";
         on.push_back(std::move(placed));
         if (framed) {
-            Pen pen("edge", ruler_);
+            Pen pen("edge");
             const Rect& frame = picture.frame;
             const Point corner = origin + Point{frame.left, frame.top} * factor;
             const Point size{frame.width() * factor, frame.height() * factor};
@@ -227,7 +227,7 @@ class Sheets {
     }
 
     void label(const std::string& title, double scale, Point at, Items& on) {
-        Pen pen("label", ruler_);
+        Pen pen("label");
         pen.words(
             say(messages::kViewAtScale,
                 {title_term(sheets_.language, title), number_words(sheets_.language, scale, 0)}),
@@ -346,7 +346,7 @@ class Sheets {
             const double height = plan.laying.length / scale + words;
             cells.push_back(
                 {width, height, {}, [=, this, &plan](Items& on, Point cell, double) {
-                     Pen pen("cloth", ruler_);
+                     Pen pen("cloth");
                      draw_laying(plan.laying, plan.pieces, cell, 1 / scale, pen);
                      const Point foot{cell.x + width / 2, cell.y + height - words};
                      pen.words(say(messages::kViewAtScale, {plan.title, "20"}),
@@ -367,7 +367,7 @@ class Sheets {
     void put_piece(
         const PatternPiece& piece, const Rect& box, Point cell, double width, Items& on) {
         constexpr double factor = 0.1;
-        Pen pen("piece", ruler_);
+        Pen pen("piece");
         const double middle = cell.x + width / 2;
         const Point corner{middle - box.width() * factor / 2, cell.y};
         draw_piece(piece, corner - Point{box.left, box.top} * factor, factor, pen);

@@ -100,6 +100,6 @@ Document lay_out_workshop(const WorkshopSheets& sheets,
 /// All pieces side by side at full size on one page as large as they need, for a cutter or a
 /// plotter. Layers: `cut` for the knife, `sew` for seam lines, `mark` for folds, grain, notches and
 /// buttons, `words`.
-Document lay_out_cutting(const WorkshopSheets& sheets, const Typesetter& type);
+Document lay_out_cutting(const WorkshopSheets& sheets);
 
 }  // namespace platewright
