@@ -8,6 +8,7 @@
 #include <string_view>
 #include <utility>
 
+#include "base/text.h"
 #include "words/comparison_messages.h"
 #include "words/man_messages.h"
 #include "words/sheet_messages.h"
@@ -15,9 +16,6 @@
 
 namespace platewright::cli {
 namespace {
-
-/// Smaller than this on the body, in mm², nobody would find it.
-constexpr double kLeastFound = 150;
 
 /// What the eye finds of a shape; where on the sleeve a mark sits is left to the table.
 constexpr auto kShapes = std::to_array<std::string_view>(
@@ -205,12 +203,9 @@ std::vector<ComparedCallout> what_sets_apart(std::size_t man,
         if (!draft.unlike_all) {
             continue;
         }
-        std::string values;
-        for (const std::string& value : draft.values) {
-            values += (values.empty() ? "" : ", ") + value;
-        }
         ComparedCallout callout;
-        callout.words = say(men[man]->language, messages::kNameAndValue, {draft.name, values});
+        callout.words = say(
+            men[man]->language, messages::kNameAndValue, {draft.name, comma_list(draft.values)});
         callout.row = draft.row;
         if (draft.missed) {
             place_missed(draft, man, drawn, callout);

@@ -38,6 +38,9 @@ struct Seen {
     std::string beneath = {};
 };
 
+/// What shows less than this, in mm² on the body, nobody would find.
+inline constexpr double kLeastFound = 150;
+
 /// Contract: the drawing's colours are final and its line weights hold when it is printed at 1 :
 /// `scale`.
 struct Figure {

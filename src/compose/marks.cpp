@@ -61,10 +61,7 @@ double rise(const std::string& shape, double u, double wide) {
 /// A mark as wide as it is ordered, measured square to itself, takes so much more of the sleeve's
 /// length where it slants.
 double stretch(const std::string& shape) {
-    const double slope = shape == "slanted"                                   ? 0.55
-                         : shape == "chevrons-up" || shape == "chevrons-down" ? 2 * 0.38
-                                                                              : 0;
-    return std::hypot(1, slope);
+    return std::hypot(1, (rise(shape, 1, 1) - rise(shape, 0.5, 1)) / 0.5);
 }
 
 /// The line `height` mm above the lower edge, bent as the marks are.

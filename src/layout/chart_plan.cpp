@@ -46,6 +46,12 @@ class ChartPlanner {
         return evened(std::move(best), head, foot);
     }
 
+  private:
+    const Chart& chart_;
+    const Paper& paper_;
+    const ChartMeasures& m_;
+    Ruler& ruler_;
+
     /// Height of what stands beneath the pictures of a row.
     double words_height(const std::vector<ChartPlan::Run>& runs, double cell) {
         double most = 0;
@@ -59,12 +65,6 @@ class ChartPlanner {
         }
         return most;
     }
-
-  private:
-    const Chart& chart_;
-    const Paper& paper_;
-    const ChartMeasures& m_;
-    Ruler& ruler_;
 
     /// Whether the last row is nearly empty, and not because there is only that one.
     static bool left_alone(const ChartPlan& plan) {

@@ -250,11 +250,9 @@ std::vector<Point> sites_on(const Figure& figure,
                             const Stand& stand,
                             const Plan& plan,
                             const std::string& key) {
-    /// Smaller than this on the body, in mm², nobody would find it.
-    constexpr double least_area = 150;
     std::vector<Point> sites;
     const auto seen = figure.seen.find(key);
-    if (seen != figure.seen.end() && seen->second.area >= least_area) {
+    if (seen != figure.seen.end() && seen->second.area >= kLeastFound) {
         for (const Site& site : seen->second.sites) {
             sites.push_back(stand.at + site.at * plan.factor);
         }

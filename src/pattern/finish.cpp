@@ -6,8 +6,6 @@
 namespace platewright {
 namespace {
 
-constexpr double kBeyondAll = 5000;
-
 void shift(Chain& chain, Point by) {
     for (Point& p : chain) {
         p = p - by;
@@ -35,11 +33,8 @@ void finish(PatternPiece& piece, double allowance) {
     piece.cut = shapes::enlarged(piece.outline, allowance);
     if (piece.on_fold && allowance > 0) {
         // Nothing is added at the fold.
-        piece.cut = shapes::common({piece.cut},
-                                   {{0, -kBeyondAll},
-                                    {kBeyondAll, -kBeyondAll},
-                                    {kBeyondAll, kBeyondAll},
-                                    {0, kBeyondAll}});
+        constexpr double far = shapes::kBeyondAll;
+        piece.cut = shapes::within({piece.cut}, {0, -far, far, far});
     }
 }
 

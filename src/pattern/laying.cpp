@@ -142,12 +142,9 @@ Pose pose_of(Chain outline, bool turned, double around) {
     return pose;
 }
 
+/// Left for right.
 Chain mirrored_over(const Chain& outline) {
-    Chain other;
-    for (const Point p : outline) {
-        other.push_back({-p.x, p.y});
-    }
-    return other;
+    return shapes::mirrored(outline, {0, 0}, {0, 1});
 }
 
 class Layer {

@@ -12,7 +12,6 @@
 namespace platewright {
 namespace {
 
-constexpr double kEndless = 5000;
 /// The lining of a sleeve ends above its hem, so that it does not show. Common practice, no source.
 constexpr double kSleeveLiningShort = 12;
 /// A pocket bag is as wide as its mouth under the flap and so deep, its lower corners rounded.
@@ -71,9 +70,8 @@ class Lesser {
         piece.repeats = of.name.find("sleeve") == std::string::npos;
         if (!piece.repeats) {
             const double end = shapes::box(of.outline).bottom - kSleeveLiningShort;
-            piece.outline = shapes::common(
-                {of.outline},
-                {{-kEndless, -kEndless}, {kEndless, -kEndless}, {kEndless, end}, {-kEndless, end}});
+            constexpr double far = shapes::kBeyondAll;
+            piece.outline = shapes::within({of.outline}, {-far, -far, far, end});
         }
         keep(std::move(piece));
     }

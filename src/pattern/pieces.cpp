@@ -32,7 +32,7 @@ constexpr double kInlay = 25;
 constexpr double kWaistcoatSide = 380;
 constexpr double kAboveKnee = 480;
 constexpr double kCalf = 300;
-constexpr double kFar = 5000;
+constexpr double kFar = shapes::kBeyondAll;
 
 PatternPiece piece_of(const char* garment, const char* name, const FlatPart& part) {
     PatternPiece piece{
@@ -44,7 +44,7 @@ PatternPiece piece_of(const char* garment, const char* name, const FlatPart& par
 }
 
 Chain left_half(const FlatPart& part, double from, double to) {
-    return shapes::common(part.outline, {{from, -kFar}, {to, -kFar}, {to, kFar}, {from, kFar}});
+    return shapes::within(part.outline, {from, -kFar, to, kFar});
 }
 
 class Garments {

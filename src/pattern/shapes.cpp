@@ -94,6 +94,12 @@ Chain common(const std::vector<Chain>& a, const Chain& b) {
     return largest(result);
 }
 
+Chain within(const std::vector<Chain>& shapes, const Rect& of) {
+    return common(
+        shapes,
+        {{of.left, of.top}, {of.right, of.top}, {of.right, of.bottom}, {of.left, of.bottom}});
+}
+
 Chain enlarged(const Chain& outline, double by) {
     return by > 0 ? largest(grown({to_library(outline)}, by)) : outline;
 }

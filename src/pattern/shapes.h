@@ -20,6 +20,12 @@ Chain joined(const std::vector<Chain>& shapes);
 /// The largest outline that `a` and `b` have in common; empty if they have none.
 Chain common(const std::vector<Chain>& a, const Chain& b);
 
+/// Farther than any garment reaches, mm.
+inline constexpr double kBeyondAll = 5000;
+
+/// The largest outline of the shapes that lies in the rectangle; empty if none does.
+Chain within(const std::vector<Chain>& shapes, const Rect& of);
+
 /// The outline moved outward by `by` mm, corners kept sharp up to twice that.
 Chain enlarged(const Chain& outline, double by);
 
