@@ -264,7 +264,10 @@ class Painting {
 
     Group paint_part(const Part& part) {
         const Paint paint = *easel_.paint_of(part.cloth);
-        const Piece piece{shapes_[part.name], easel_.inks_of(paint, part.surface), part.line};
+        Piece piece{shapes_[part.name], easel_.inks_of(paint, part.surface), part.line};
+        if (!part.edge.empty()) {
+            piece.edge = easel_.drawing().add(part.edge);
+        }
         const std::vector<const Volume*> volumes = volumes_of(part);
         Group group;
         group.name = part.name;

@@ -318,19 +318,19 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         return;
     }
     if (line_drawing_) {
-        stroke(outer, piece.shape, piece.inks.contour, width);
+        stroke(outer, piece.contour(), piece.inks.contour, width);
         return;
     }
     if (piece.inks.dark && piece.line != LineWeight::fine) {
         // Two pieces of the same black would melt together without a lighter lip inside the
         // contour.
-        stroke(inner, piece.shape, piece.inks.seam, width + weight(2.2), 0.55);
+        stroke(inner, piece.contour(), piece.inks.seam, width + weight(2.2), 0.55);
     }
     const bool thin = piece.line == LineWeight::fine || piece.line == LineWeight::light;
     if (!thin) {
         // Moved towards the light and cut off by the outline, the second line thickens only the
         // shaded side, as a pen would.
-        inner.children.emplace_back(Shape{piece.shape,
+        inner.children.emplace_back(Shape{piece.contour(),
                                           kToLight * weight(1.0),
                                           std::nullopt,
                                           Stroke{piece.inks.contour, width, 1, {}}});
@@ -338,7 +338,7 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
     if (piece.line == LineWeight::medium && !hatched()) {
         thickness(inner, piece);
     }
-    stroke(outer, piece.shape, piece.inks.contour, width * (thin ? 0.9 : 0.62));
+    stroke(outer, piece.contour(), piece.inks.contour, width * (thin ? 0.9 : 0.62));
 }
 
 void Easel::thickness(Group& inner, const Piece& piece) {
@@ -347,7 +347,7 @@ void Easel::thickness(Group& inner, const Piece& piece) {
     const bool white = piece.inks.lightness >= kLightFromBelow;
     const Colour edge = white ? piece.inks.seam : piece.inks.light;
     inner.children.emplace_back(
-        Shape{piece.shape,
+        Shape{piece.contour(),
               kToLight * -weight(white ? 2.2 : 1.5),
               std::nullopt,
               Stroke{edge, weight(white ? 0.6 : 0.9), white ? 0.3 : 0.28, {}}});

@@ -40,6 +40,10 @@ struct Piece {
     PathId shape = 0;
     Inks inks;
     LineWeight line = LineWeight::medium;
+    /// Where the contour is drawn, if not all round the shape.
+    std::optional<PathId> edge = std::nullopt;
+
+    [[nodiscard]] PathId contour() const { return edge.value_or(shape); }
 };
 
 /// Where one figure is painted: the drawing in work, the uniform, and what all painters share.

@@ -128,6 +128,7 @@ void move_detail(Detail& detail, std::string_view name, const Moving& moving) {
 
 void move_part(Part& part, const Moving& moving) {
     part.shape = moved_path(part.shape, part.name, moving);
+    part.edge = moved_path(part.edge, part.name, moving);
     for (Detail& detail : part.details) {
         move_detail(detail, part.name, moving);
     }

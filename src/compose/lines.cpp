@@ -34,11 +34,10 @@ void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
                    detail.strength * 0.45 * inks.light_factor);
     }
     easel.fill(where.clipped, broad, {}, inks.shade, dark * 0.6);
-    easel.stroke(where.clipped,
-                 easel.drawing().add(middle_of(detail.curve)),
-                 inks.shade,
-                 wide * 0.4,
-                 dark * 0.45);
+    easel.fill(where.clipped,
+               easel.tapered(Curve(middle_of(detail.curve)), wide * 0.5),
+               inks.shade,
+               dark * 0.5);
 }
 
 /// On a body a seam is seen where the light catches it; a tailor's line says that it runs from edge

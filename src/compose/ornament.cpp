@@ -61,6 +61,7 @@ std::vector<Part> ornament_at(const Template& ornament,
         Part copy = part;
         copy.name += suffix;
         copy.shape = clockwise(part.shape.transformed(by));
+        copy.edge = part.edge.transformed(by);
         copy.zones.clear();
         copy.shadow = part.shadow * scale;
         copy.on = with_suffix(part.on, suffix);

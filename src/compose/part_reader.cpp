@@ -123,6 +123,13 @@ void PartReader::read_part(const pugi::xml_node& group, const Affine& to_page, L
 void PartReader::read_piece(Part& part, const pugi::xml_node& element, const Affine& to_page) {
     const std::string_view kind = element.attribute("class").value();
     Attributes words = sheet_.attributes(element);
+    if (kind == "edge") {
+        words.report_unread();
+        if (const auto path = sheet_.path_of(element, to_page)) {
+            part.edge.append(*path);
+        }
+        return;
+    }
     if (kind != "shape") {
         if (auto detail = read_detail(words, to_page, guides_)) {
             add_detail(part, std::move(*detail));

@@ -93,6 +93,8 @@ struct Part {
     ClothSource cloth;
     Surface surface = Surface::wool;
     Path shape;
+    /// Where its contour is drawn; empty: all round the shape.
+    Path edge;
     /// The volumes it lies on; with none, and not flat, its own shape is the volume.
     std::vector<std::string> zones;
     bool flat = false;

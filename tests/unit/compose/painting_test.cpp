@@ -54,6 +54,17 @@ std::string part(const std::string& attributes, const std::string& details) {
     return "<g id=\"coat\" " + attributes + ">" + kShape + details + "</g>";
 }
 
+TEST(Painting, AnEdgeIsDrawnInsteadOfTheContourAllRound) {
+    const std::string edge = R"(<path class="edge" d="M -40 0 V 390"/>)";
+    const Figure figure =
+        draw(trial_uniform(), part("data-cloth=\"coat.cloth\" data-line=\"heavy\"", edge));
+    const Group* contour = find_group(figure.drawing.root, "contour");
+    ASSERT_NE(contour, nullptr);
+    ASSERT_EQ(contour->children.size(), 1U);
+    const auto& line = std::get<Shape>(contour->children.front());
+    EXPECT_EQ(figure.drawing.paths[line.path].bounds().right, -40);
+}
+
 TEST(Painting, APartOfNoClothIsNotWorn) {
     Uniform uniform = trial_uniform();
     const std::string lapel = part("data-cloth=\"lapels.cloth\"", "");
