@@ -148,6 +148,7 @@ class Tailoring {
         report_doubts(job_.sheet, body_, to_);
         grade();
         TailorWork made;
+        made.body = body_;
         name(made.sheets);
         draw_flats(made.sheets);
         draw_placements(made.sheets);
@@ -155,7 +156,7 @@ class Tailoring {
         const TableSource source{
             uniform_.language, unit_, body_, uniform_, flats_, dimensions_, views_};
         made.sheets.man = man_table(source);
-        made.sheets.measures = {garment_table(source)};
+        made.sheets.measures = {girth_table(source), garment_table(source)};
         made.sheets.placement_tables = placement_tables(source);
         made.sheets.materials = material_tables(uniform_.language, made.materials);
         made.sheets.materials.push_back(piece_table(uniform_.language, made.sheets.pieces));

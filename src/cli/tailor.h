@@ -32,6 +32,8 @@ std::optional<TailorJob> prepare_tailor(Workshop& workshop,
 /// man's measures do not go together, cli.stated-measure where the drawing cannot have what is
 /// ordered.
 struct TailorWork {
+    /// The man's measures, taken or of his size.
+    Body body;
     WorkshopSheets sheets;
     std::vector<MaterialLine> materials;
 };

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <set>
 
+#include "pattern/fit.h"
 #include "vocabulary/body.h"
 #include "words/terms.h"
 #include "words/workshop_messages.h"
@@ -151,6 +152,38 @@ WorkshopTable man_table(const TableSource& source) {
     }
     man.remarks = {teller.say(messages::kSizesRest)};
     return man;
+}
+
+WorkshopTable girth_table(const TableSource& source) {
+    const Teller teller(source);
+    WorkshopTable made;
+    made.title = teller.say(messages::kGirthsOfGarments);
+    made.headings = {teller.say(messages::kGirth),
+                     teller.say(messages::kOfTheMan),
+                     teller.say(messages::kEase),
+                     teller.say(messages::kFinished),
+                     source.unit.name};
+    made.numbers = 1;
+    std::string garment;
+    for (const std::string& view : source.views) {
+        const auto girths = finished_girths(source.flats.at(view), source.body);
+        // Front and back are as wide; the back tells all.
+        if (girths.empty() || girths.front().garment == garment) {
+            continue;
+        }
+        garment = girths.front().garment;
+        made.rows.push_back({teller.titled(garment)});
+        for (const FinishedGirth& each : girths) {
+            const std::string name(body_rows()[static_cast<std::size_t>(each.measure)].name);
+            made.rows.push_back({teller.called("man: " + name),
+                                 teller.mm(each.body),
+                                 teller.mm(each.finished - each.body),
+                                 teller.mm(each.finished),
+                                 teller.own(each.finished)});
+        }
+    }
+    made.remarks = {teller.say(messages::kEaseRemark)};
+    return made;
 }
 
 WorkshopTable garment_table(const TableSource& source) {

@@ -25,6 +25,9 @@ struct TableSource {
 /// The man's measures beside those of the man the flats are drawn for.
 WorkshopTable man_table(const TableSource& source);
 
+/// The girths of the garments: the man's, the ease, and what has come of it.
+WorkshopTable girth_table(const TableSource& source);
+
 /// Every dimension of every garment, in mm and in the order's own unit.
 WorkshopTable garment_table(const TableSource& source);
 

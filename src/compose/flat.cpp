@@ -3,7 +3,9 @@
 #include "compose/flat.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
+#include <utility>
 #include <variant>
 
 #include "compose/easel.h"
@@ -98,13 +100,90 @@ std::optional<Measure> stated_measure(const Uniform& uniform, std::string_view k
     return measure != nullptr ? std::optional(*measure) : std::nullopt;
 }
 
-Path moved_path(const Path& path, std::string_view name, const Moving& moving) {
-    Path copy = path;
-    for (Point& p : copy.points) {
-        p = moving(name, p);
+/// A path whose every point is moved, not only those it is drawn by: what the move bends is parted
+/// until it follows.
+class MovedPath {
+  public:
+    MovedPath(std::string_view name, const Moving& moving) : name_(name), moving_(moving) {}
+
+    Path of(const Path& path) {
+        const Point* next = path.points.data();
+        Point at;
+        Point first;
+        for (const Path::Verb verb : path.verbs) {
+            switch (verb) {
+                case Path::Verb::move:
+                    at = first = *next++;
+                    made_.move_to(to(at));
+                    break;
+                case Path::Verb::line:
+                    line(at, *next, kSplits);
+                    at = *next++;
+                    break;
+                case Path::Verb::cubic:
+                    cubic({at, next[0], next[1], next[2]}, kSplits);
+                    at = next[2];
+                    next += 3;
+                    break;
+                case Path::Verb::close:
+                    made_.close();
+                    at = first;
+                    break;
+            }
+        }
+        return std::move(made_);
     }
-    return copy;
-}
+
+  private:
+    using Cubic = std::array<Point, 4>;
+    /// How far a curve may stray from where its points should go, mm.
+    static constexpr double kTrue = 0.15;
+    static constexpr int kSplits = 4;
+
+    std::string_view name_;
+    const Moving& moving_;
+    Path made_;
+
+    [[nodiscard]] Point to(Point p) const { return moving_(name_, p); }
+
+    void line(Point a, Point b, int splits) {
+        const Point middle = (a + b) * 0.5;
+        if (splits > 0 && length(to(middle) - (to(a) + to(b)) * 0.5) > kTrue) {
+            line(a, middle, splits - 1);
+            line(middle, b, splits - 1);
+        } else {
+            made_.line_to(to(b));
+        }
+    }
+
+    static Point at(const Cubic& c, double u) {
+        const double v = 1 - u;
+        return c[0] * (v * v * v) + c[1] * (3 * v * v * u) + c[2] * (3 * v * u * u) +
+               c[3] * (u * u * u);
+    }
+
+    [[nodiscard]] bool follows(const Cubic& drawn, const Cubic& moved) const {
+        constexpr std::array between = {0.25, 0.5, 0.75};
+        return std::ranges::all_of(
+            between, [&](double u) { return length(to(at(drawn, u)) - at(moved, u)) <= kTrue; });
+    }
+
+    void cubic(const Cubic& c, int splits) {
+        const Cubic moved = {to(c[0]), to(c[1]), to(c[2]), to(c[3])};
+        if (splits == 0 || follows(c, moved)) {
+            made_.cubic_to(moved[1], moved[2], moved[3]);
+            return;
+        }
+        const Point a = (c[0] + c[1]) * 0.5;
+        const Point b = (c[1] + c[2]) * 0.5;
+        const Point d = (c[2] + c[3]) * 0.5;
+        const Point ab = (a + b) * 0.5;
+        const Point bd = (b + d) * 0.5;
+        const Point middle = (ab + bd) * 0.5;
+        cubic({c[0], a, ab, middle}, splits - 1);
+        cubic({middle, bd, d, c[3]}, splits - 1);
+    }
+};
 
 Curve moved_curve(const Curve& curve, std::string_view name, const Moving& moving) {
     Chain chain = curve.chain();
@@ -117,7 +196,7 @@ Curve moved_curve(const Curve& curve, std::string_view name, const Moving& movin
 }  // namespace
 
 void move_detail(Detail& detail, std::string_view name, const Moving& moving) {
-    detail.path = moved_path(detail.path, name, moving);
+    detail.path = MovedPath(name, moving).of(detail.path);
     detail.curve = moved_curve(detail.curve, name, moving);
     detail.lower = moved_curve(detail.lower, name, moving);
     detail.upper = moved_curve(detail.upper, name, moving);
@@ -127,8 +206,8 @@ void move_detail(Detail& detail, std::string_view name, const Moving& moving) {
 }
 
 void move_part(Part& part, const Moving& moving) {
-    part.shape = moved_path(part.shape, part.name, moving);
-    part.edge = moved_path(part.edge, part.name, moving);
+    part.shape = MovedPath(part.name, moving).of(part.shape);
+    part.edge = MovedPath(part.name, moving).of(part.edge);
     for (Detail& detail : part.details) {
         move_detail(detail, part.name, moving);
     }

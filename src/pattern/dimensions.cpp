@@ -101,6 +101,12 @@ class Measuring {
         }
     }
 
+    void girth_at(const char* what, const char* part_name, const char* guide) {
+        if (const Chain* level = flat_.guide(guide)) {
+            across_at(what, part_name, level->front().y);
+        }
+    }
+
     void coat_front() {
         const Chain* shoulder = flat_.guide("shoulder-left");
         const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
@@ -325,6 +331,8 @@ class Measuring {
                                  "jacket-back"}) {
             body = flat_.part(name) != nullptr ? name : body;
         }
+        girth_at("chest, half girth", body, "girth-chest");
+        girth_at("waist, half girth", body, "girth-waist");
         across_at("hem", body, hem.y - 12);
         collar();
         pocket("pocket");
@@ -361,7 +369,8 @@ class Measuring {
         const Point top = top_of(*part);
         add("length", Way::down, mirrored(top), mirrored(hem_of({part->name.c_str()})));
         if (!front) {
-            across_at("chest, half girth", body, top.y + 262);
+            girth_at("chest, half girth", body, "girth-chest");
+            girth_at("waist, half girth", body, "girth-waist");
         }
         buttons("waistcoat-", "button spacing", "");
         pocket("");
@@ -378,7 +387,7 @@ class Measuring {
             add("side seam", Way::down, seam->front(), seam->back());
             add("inside leg seam", Way::down, inner->front(), inner->back());
             add("leg below", Way::across, inner->back(), seam->back());
-            across_at("seat, half girth", name, seam->front().y + 160);
+            girth_at("seat, half girth", name, "girth-seat");
         }
         if (const Chain* waist = flat_.guide("waist-line")) {
             add("waist, half girth", Way::across, waist->front(), waist->back());

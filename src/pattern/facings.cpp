@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "pattern/fit.h"
 #include "pattern/pieces.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -32,8 +33,6 @@ constexpr std::array kAsTheyLie = std::to_array<AsItLies>({
 /// Straps are drafted; common practice, no source.
 constexpr double kStrapWidth = 55;
 constexpr double kStrapPoint = 28;
-/// A standing or falling collar overlaps nothing; ease at the neck, common practice, no source.
-constexpr double kCollarEase = 12;
 constexpr double kCollarRise = 14;
 
 std::vector<Point> buttons_of(const FlatPart& part) {
@@ -142,13 +141,13 @@ class Facings {
         const FlatPart* behind =
             back == source_.flats.end() ? nullptr : back->second.part("collar-");
         const FlatPart* before = front.part("collar-left");
-        if (behind == nullptr || before == nullptr) {
+        if (behind == nullptr || before == nullptr || half_neckline(front) <= 0) {
             return;
         }
         const Crossing height = height_at_middle(behind->outline.front());
         const double high = height.greatest - height.least;
         const bool falling = source_.uniform.word(property_id("collar.shape")) == "falling";
-        const double half = source_.body.of(BodyMeasure::neck) / 2 + kCollarEase;
+        const double half = half_neckline(front);
         PatternPiece piece{.garment = "coat",
                            .name = "collar",
                            .cloth = before->cloth,

@@ -9,51 +9,80 @@
 #include <span>
 #include <utility>
 
+#include "pattern/fit.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
 namespace {
 
-/// Heights on the flats, mm below the neck point: where girths are taken.
-constexpr double kChestLine = 220;
+/// Heights on the flats, mm below the neck point. Above the shoulders' line a garment is as wide as
+/// the man is built; its ease begins under the arm.
+constexpr double kShoulderLine = 80;
 constexpr double kWaistLine = 400;
-constexpr double kHipLine = 560;
 /// Half breadths on the flats: side of the neck, point of the shoulder.
+constexpr double kNeckTop = -4;
 constexpr double kNeckSide = 74;
 constexpr double kShoulderPoint = 184;
+/// The neck is cut so much wider than it is drawn under the collar.
+constexpr double kNeckRoom = 1.1;
+/// How far the shoulder falls to its length.
+constexpr double kShoulderSlope = 50.0 / 110;
+/// Where the deepening of the neck in front ends: at the side, and below.
+constexpr double kDeepeningSide = 150;
+constexpr double kDeepeningFoot = 200;
 /// The shoulder's point, and the middle of the sleeve's hem, on the wearer's left.
 constexpr Point kSleeveTop{kShoulderPoint, 46};
 constexpr Point kSleeveHem{363.5, 590};
 /// Breeches: the fork below the waist.
 constexpr double kFork = 292;
-constexpr double kSeatLine = 200;
+/// Gaiters: where the leg ends and the foot begins.
+constexpr double kInstep = 470;
 
 /// Straight between the knots, level beyond them.
 double level_between(std::span<const Knot> knots, double at) {
     return between(knots, std::clamp(at, knots.front().from, knots.back().from));
 }
 
+/// The same without corners: level at every knot, so that no seam is bent there.
+double smooth_between(std::span<const Knot> knots, double at) {
+    if (at <= knots.front().from || at >= knots.back().from) {
+        return level_between(knots, at);
+    }
+    std::size_t i = 1;
+    while (at > knots[i].from) {
+        ++i;
+    }
+    const double u = (at - knots[i - 1].from) / (knots[i].from - knots[i - 1].from);
+    return knots[i - 1].to + (knots[i].to - knots[i - 1].to) * u * u * (3 - 2 * u);
+}
+
 double ratio(const Body& body, BodyMeasure measure) {
     return body.of(measure) / reference_body().of(measure);
+}
+
+/// The widening at that height; of a garment that has no girths of its own, the man's size.
+double widened(std::span<const Knot> girths, const Body& body, double y) {
+    return girths.empty() ? ratio(body, BodyMeasure::chest) : smooth_between(girths, y);
 }
 
 /// What is cut to the trunk: coat, jacket, waistcoat.
 class Trunk {
   public:
-    explicit Trunk(const Body& body)
-        : girths_{{{0, ratio(body, BodyMeasure::chest)},
-                   {kChestLine, ratio(body, BodyMeasure::chest)},
-                   {kWaistLine, ratio(body, BodyMeasure::waist)},
-                   {kHipLine, ratio(body, BodyMeasure::hip)}}},
+    Trunk(const Body& body, const Flat& flat)
+        : girths_{{kShoulderLine, ratio(body, BodyMeasure::chest)}},
           lengths_{{{0, 0},
                     {kWaistLine, kWaistLine * ratio(body, BodyMeasure::nape_to_waist)},
                     {kWaistLine + 100,
                      kWaistLine * ratio(body, BodyMeasure::nape_to_waist) +
                          100 * ratio(body, BodyMeasure::inside_leg)}}},
-          neck_(ratio(body, BodyMeasure::neck)),
-          arm_(ratio(body, BodyMeasure::arm)) {}
+          neck_(ratio(body, BodyMeasure::neck) * kNeckRoom),
+          arm_(ratio(body, BodyMeasure::arm)) {
+        const std::vector<Knot> eased = widening(flat, body);
+        girths_.insert(girths_.end(), eased.begin(), eased.end());
+        deepen(body.of(BodyMeasure::neck) + kNeckEase, flat);
+    }
 
-    [[nodiscard]] Point operator()(Point p) const { return {across(p), down(p.y)}; }
+    [[nodiscard]] Point operator()(Point p) const { return {across(p), down(p.y) + deepening(p)}; }
 
     /// Sleeves turn with the shoulder's point, as long as the arm and as wide as the chest asks.
     [[nodiscard]] Point sleeve(Point p) const {
@@ -68,12 +97,53 @@ class Trunk {
     }
 
   private:
+    /// The neck in front is cut as deep as makes the whole neckline that long.
+    void deepen(double wanted, const Flat& flat) {
+        const Chain* before = flat.guide("neckline-before");
+        const Chain* behind = flat.guide("neckline-behind");
+        if (before == nullptr || behind == nullptr) {
+            return;
+        }
+        neck_foot_ = before->back().y;
+        double least = 0;
+        double most = kDeepeningFoot - neck_foot_ - 20;
+        for (int i = 0; i < 30; ++i) {
+            depth_ = (least + most) / 2;
+            const bool shorter = 2 * (moved_length(*before) + behind_length(*behind)) < wanted;
+            (shorter ? least : most) = depth_;
+        }
+    }
+
+    [[nodiscard]] double moved_length(Chain chain) const {
+        std::ranges::transform(chain, chain.begin(), [this](Point p) { return (*this)(p); });
+        return length_of(chain);
+    }
+
+    /// Behind nothing is deepened.
+    [[nodiscard]] double behind_length(Chain chain) const {
+        std::ranges::transform(chain, chain.begin(), [this](Point p) {
+            return Point{across(p), down(p.y)};
+        });
+        return length_of(chain);
+    }
+
+    [[nodiscard]] double deepening(Point p) const {
+        if (depth_ <= 0) {
+            return 0;
+        }
+        // The seam of the shoulder stays where it is.
+        const double seam = kNeckTop + kShoulderSlope * std::max(0.0, std::abs(p.x) - kNeckSide);
+        const std::array<Knot, 3> heights{{{seam, 0}, {neck_foot_, depth_}, {kDeepeningFoot, 0}}};
+        const std::array<Knot, 2> sides{{{kNeckSide, 1}, {kDeepeningSide, 0}}};
+        return level_between(heights, p.y) * level_between(sides, std::abs(p.x));
+    }
+
     [[nodiscard]] double down(double y) const {
         return y < 0 ? y * std::max(0.5, lengths_[1].to / kWaistLine) : between(lengths_, y);
     }
 
     [[nodiscard]] double across(Point p) const {
-        const double girth = level_between(girths_, p.y);
+        const double girth = smooth_between(girths_, p.y);
         // From the shoulders up the neck has its own girth.
         const std::array<Knot, 2> neck_ends{{{20, neck_}, {110, girth}}};
         const double near_neck = level_between(neck_ends, p.y);
@@ -84,25 +154,26 @@ class Trunk {
         return std::copysign(between(knots, std::abs(p.x)), p.x);
     }
 
-    std::array<Knot, 4> girths_;
+    std::vector<Knot> girths_;
     std::array<Knot, 3> lengths_;
     double neck_;
     double arm_;
+    /// Where the neck ends in front, and how much deeper it is cut than drawn.
+    double neck_foot_ = 0;
+    double depth_ = 0;
 };
 
 /// What is cut to the legs: breeches and overalls.
-Point on_legs(const Body& body, Point p) {
-    const std::array<Knot, 2> girths{
-        {{40, ratio(body, BodyMeasure::waist)}, {kSeatLine, ratio(body, BodyMeasure::hip)}}};
+Point on_legs(const Body& body, std::span<const Knot> girths, Point p) {
     const double rise = kFork * ratio(body, BodyMeasure::height);
     const std::array<Knot, 3> lengths{
         {{0, 0}, {kFork, rise}, {kFork + 100, rise + 100 * ratio(body, BodyMeasure::inside_leg)}}};
-    return {p.x * level_between(girths, p.y), between(lengths, p.y)};
+    return {p.x * widened(girths, body, p.y), between(lengths, p.y)};
 }
 
-/// Gaiters: as long as the leg, as wide as the man is tall.
-Point on_calf(const Body& body, Point p) {
-    return {p.x * ratio(body, BodyMeasure::height), p.y * ratio(body, BodyMeasure::inside_leg)};
+/// Gaiters: as long as the leg; their foot as large as the man is tall.
+Point on_calf(const Body& body, std::span<const Knot> girths, Point p) {
+    return {p.x * widened(girths, body, p.y), p.y * ratio(body, BodyMeasure::inside_leg)};
 }
 
 bool begins(std::string_view name, std::initializer_list<std::string_view> with) {
@@ -225,12 +296,18 @@ Point sleeve_direction() {
 
 Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, const Flat& flat) {
     if (hang == Hang::legs) {
-        return [body](std::string_view, Point p) { return on_legs(body, p); };
+        return [body, girths = widening(flat, body)](std::string_view, Point p) {
+            return on_legs(body, girths, p);
+        };
     }
     if (hang == Hang::calf) {
-        return [body](std::string_view, Point p) { return on_calf(body, p); };
+        std::vector<Knot> girths = widening(flat, body);
+        girths.push_back({kInstep, ratio(body, BodyMeasure::height)});
+        return [body, girths = std::move(girths)](std::string_view, Point p) {
+            return on_calf(body, girths, p);
+        };
     }
-    return [trunk = Trunk(body), stated, flat](std::string_view name, Point p) {
+    return [trunk = Trunk(body, flat), stated, flat](std::string_view name, Point p) {
         const StatedFacings facings(flat, stated, trunk);
         if (begins(name, {"sleeve-", "cuff-", "marks-", "service-"})) {
             return facings.sleeve(p);

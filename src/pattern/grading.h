@@ -22,8 +22,9 @@ Hang hang_of(std::string_view view);
 /// The way down the wearer's left sleeve, on the flats of every man.
 Point sleeve_direction();
 
-/// Moves a flat drawn for the reference man to this one. Girths: the neck by the neck girth,
-/// shoulders and chest by the chest, the waist by the waist, the skirts by the hip girth. Lengths:
+/// Moves a flat drawn for the reference man to this one. Girths: the neck by the neck girth, the
+/// shoulders by the chest; from the chest down the garment has the man's girths and their ease
+/// (`pattern/fit.h`). Lengths:
 /// above the waist by the nape to waist, sleeves by the arm, what hangs below by the inside leg.
 /// Facings keep their own width and height, which are ordered and not grown; a stated one is taken
 /// over. `flat`: the same view before it is moved.

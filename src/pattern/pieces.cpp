@@ -5,8 +5,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pattern/draft.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
+#include "pattern/sleeves.h"
 
 namespace platewright {
 namespace {
@@ -17,35 +19,12 @@ constexpr double kStep = 5;
 /// source; a civil coat of the 1770s in the Victoria and Albert Museum (O13940) has pleats 130 mm
 /// deep.
 constexpr double kPleat = 65;
-/// How much wider the upper sleeve is than the lower, each way. Common practice, no source.
-constexpr double kSleeveShift = 14;
-/// How much longer the sleeve's head is than its hole, to be eased in. Common practice, no source.
-constexpr double kSleeveEase = 25;
-/// The wedge that gives breeches their seat, at the waist behind. Common practice, no source.
-constexpr double kSeatWedge = 45;
-/// By so much one end of a knee band laps over the other, for its buckle. Common practice, no
-/// source.
-constexpr double kKneeLap = 40;
-/// Beyond the cut at a side seam. Common practice, no source.
-constexpr double kInlay = 25;
+/// How far from its lowest point the arm's hole is rounded, mm.
+constexpr double kRoundHole = 32;
 /// Heights on the flats at which pieces of a garment are marked to be sewn together.
 constexpr double kWaistcoatSide = 380;
-constexpr double kAboveKnee = 480;
 constexpr double kCalf = 300;
 constexpr double kFar = shapes::kBeyondAll;
-
-PatternPiece piece_of(const char* garment, const char* name, const FlatPart& part) {
-    PatternPiece piece{
-        .garment = garment, .name = name, .cloth = part.cloth, .cloth_key = part.cloth_key};
-    piece.number = 2;
-    piece.paired = true;
-    piece.draft = true;
-    return piece;
-}
-
-Chain left_half(const FlatPart& part, double from, double to) {
-    return shapes::within(part.outline, {from, -kFar, to, kFar});
-}
 
 class Garments {
   public:
@@ -62,7 +41,8 @@ class Garments {
             }
         }
         add_waistcoat();
-        add_breeches();
+        const std::vector<PatternPiece> breeches = breeches_pieces(source_);
+        pieces_.insert(pieces_.end(), breeches.begin(), breeches.end());
         add_gaiters();
         return std::move(pieces_);
     }
@@ -124,13 +104,17 @@ class Garments {
         if (fore == nullptr || hind == nullptr || seam == nullptr || seam->empty()) {
             return;
         }
-        const Chain behind = left_half(*hind, -kFar, 0);
+        const Chain behind = between_uprights(*hind, -kFar, 0);
         add_back(back, *hind, behind, *seam);
-        PatternPiece piece = piece_of("coat", "forepart", *fore);
+        PatternPiece piece = draft_of("coat", "forepart", *fore);
         std::vector<Chain> parts = with_corner(front, fore->outline);
-        const Chain strip = under_arm(shapes::joined(fore->outline), behind, *seam);
+        const Chain side = shapes::joined(fore->outline);
+        const Chain strip = under_arm(side, behind, *seam);
         parts.push_back(strip);
-        piece.outline = shapes::joined(parts);
+        const double pit = pit_of(side, seam->front().y);
+        // Front and back of the arm's hole run into one another below.
+        piece.outline =
+            rounded_at(shapes::joined(parts), {crossing(side, pit).greatest, pit}, kRoundHole);
         if (const Chain* fold = front.guide("turnback-left-fold");
             fold != nullptr && front.part("turnback-left") != nullptr) {
             piece.lines.push_back(*fold);
@@ -163,7 +147,7 @@ class Garments {
         const Chain body = shapes::common({half}, region);
         const Rect box = shapes::box(half);
         const double waist = seam.back().y;
-        PatternPiece piece = piece_of("coat", "back", hind);
+        PatternPiece piece = draft_of("coat", "back", hind);
         // The pleat ends with the hem beside it.
         std::vector<Chain> parts = with_corner(flat, {body});
         const double hem = outer_corner(shapes::joined(parts), -1).y;
@@ -204,7 +188,8 @@ class Garments {
             const Crossing side = crossing(front, y);
             const double width = std::max(0.0, width_behind(behind, seam, y));
             if (y < arm_pit) {
-                const double x = pit_seam + std::abs(x_at(seam, y)) - std::abs(x_at(seam, arm_pit));
+                // The back unfolded about the side.
+                const double x = pit_seam - std::abs(x_at(seam, y)) + std::abs(x_at(seam, arm_pit));
                 outer.push_back({x, y});
                 inner.push_back({x - width, y});
                 continue;
@@ -214,13 +199,14 @@ class Garments {
             // A little over the edge, so that the two are joined.
             inner.push_back({side.greatest - 1, y});
         }
-        true_to_back(outer, seam);
+        true_to_back(outer, inner, seam, at_pit.greatest);
         outer.insert(outer.end(), inner.rbegin(), inner.rend());
         return outer;
     }
 
-    /// From the waist up the edge is made as long as the seam of the back that it is sewn to.
-    static void true_to_back(Chain& outer, const Chain& seam) {
+    /// From the waist up the edge is made as long as the seam of the back that it is sewn to; the
+    /// arm's hole beside it rises with it, more the farther it is from the fold of the side.
+    static void true_to_back(Chain& outer, Chain& inner, const Chain& seam, double fold) {
         const Chain flat = outer;
         for (std::size_t i = outer.size() - 1; i-- > 0;) {
             const double above = flat[i].y;
@@ -231,6 +217,8 @@ class Garments {
                 const double across = (flat[i + 1].x - flat[i].x) * (end - above) / (below - above);
                 const double rise = std::sqrt(std::max(1.0, dot(behind, behind) - across * across));
                 outer[i].y = outer[i + 1].y - (below - end) - rise;
+                const double share = (inner[i].x - fold) / (flat[i].x - fold);
+                inner[i].y += (outer[i].y - above) * std::clamp(share, 0.0, 1.0);
             }
         }
     }
@@ -264,33 +252,25 @@ class Garments {
     void add_sleeves(const Flat& flat) {
         const FlatPart* part = flat.part("sleeve-left");
         const Chain* hole_seam = flat.guide("sleeve-left-seam");
-        const Chain* hem = flat.guide("cuff-hem-left");
-        if (part == nullptr || hole_seam == nullptr || hem == nullptr) {
+        if (part == nullptr || hole_seam == nullptr) {
             return;
         }
-        const Point along = (hem->front() + hem->back()) * 0.5 - hole_seam->front();
-        const Chain whole = shapes::turned_down(shapes::joined(part->outline), along);
-        const Chain seam = shapes::turned_down(*hole_seam, along);
-        const double pit = seam.back().y;
-        const double end = shapes::box(whole).bottom - 12;
         const double around = hole(*hole_seam);
-        PatternPiece under = piece_of("coat", "under sleeve", *part);
-        under.outline = sleeve(whole, pit, end, -kSleeveShift);
-        const double under_head = close_head(under.outline, /*upper=*/false, 0);
-        PatternPiece upper = piece_of("coat", "upper sleeve", *part);
-        upper.outline = sleeve(whole, pit, end, kSleeveShift);
-        // On the left sleeve seen from before, the hind arm is at the outer side.
-        const Point fore = upper.outline.back();
-        const Point hind = upper.outline.front();
-        const double head =
-            close_head(upper.outline, /*upper=*/true, around + kSleeveEase - under_head);
-        upper.ease = head + under_head - around;
-        if (hole_behind_ > 0) {
-            meet_hole(upper, hind, fore, head, (head + under_head) / around);
+        const double arm = source_.body.of(BodyMeasure::upper_arm);
+        const std::optional<Sleeves> made = sleeves_of(flat, around, arm);
+        if (!made) {
+            return;
         }
-        const double elbow = (pit + end) / 2;
+        PatternPiece upper = draft_of("coat", "upper sleeve", *part);
+        upper.outline = made->upper;
+        upper.ease = made->upper_head + made->under_head - around;
+        PatternPiece under = draft_of("coat", "under sleeve", *part);
+        under.outline = made->under;
+        if (hole_behind_ > 0) {
+            meet_hole(upper, *made, (made->upper_head + made->under_head) / around);
+        }
         for (PatternPiece* piece : {&upper, &under}) {
-            add_notches_at(*piece, elbow);
+            add_notches_at(*piece, made->elbow);
             keep(std::move(*piece));
         }
     }
@@ -313,58 +293,14 @@ class Garments {
     /// The seam of the hind arm meets that of the side; from there the head is sewn in past the
     /// shoulder to where the seam of the fore arm meets the forepart, fuller than the hole
     /// throughout.
-    void meet_hole(PatternPiece& upper, Point hind, Point fore, double head, double fuller) {
+    void meet_hole(PatternPiece& upper, const Sleeves& sleeves, double fuller) {
         PatternPiece* body = forepart();
-        add_notch(upper, point_between(upper.outline, hind, fore, hole_behind_ * fuller));
+        add_notch(upper,
+                  point_between(upper.outline, sleeves.hind, sleeves.fore, hole_behind_ * fuller));
         add_notch(
             *body,
-            point_between(body->outline, shoulder_, under_arm_, head / fuller - hole_behind_));
-    }
-
-    /// The two long sides from the arm-pit down; the head is open.
-    static Chain sleeve(const Chain& whole, double pit, double end, double shift) {
-        Chain right;
-        Chain left;
-        for (double y = pit; y < end + kStep; y += kStep) {
-            const Crossing at = crossing(whole, std::min(y, end));
-            right.push_back({at.greatest + shift, std::min(y, end)});
-            left.push_back({at.least - shift, std::min(y, end)});
-        }
-        right.insert(right.end(), left.rbegin(), left.rend());
-        return right;
-    }
-
-    /// The head of the upper sleeve rises until it is that long, that of the under sleeve is
-    /// hollowed. Gives its length.
-    static double close_head(Chain& outline, bool upper, double wanted) {
-        const Point from = outline.back();
-        const Point to = outline.front();
-        // The hollow of the under sleeve; common practice, no source.
-        double height = -22;
-        if (upper) {
-            double low = 0;
-            double high = 400;
-            for (int i = 0; i < 40; ++i) {
-                height = (low + high) / 2;
-                (length_of(bow(from, to, height)) < wanted ? low : high) = height;
-            }
-        }
-        const Chain head = bow(from, to, height);
-        outline.insert(outline.end(), head.begin() + 1, head.end() - 1);
-        return length_of(head);
-    }
-
-    /// A bow from point to point that rises by `height`.
-    static Chain bow(Point from, Point to, double height) {
-        Chain chain;
-        for (int i = 0; i <= 24; ++i) {
-            const double u = i / 24.0;
-            // Fuller than a parabola at the shoulder.
-            const double rise = std::pow(std::sin(u * 3.14159265358979), 0.8);
-            const Point at = from + (to - from) * u;
-            chain.push_back({at.x, at.y - height * rise});
-        }
-        return chain;
+            point_between(
+                body->outline, shoulder_, under_arm_, sleeves.upper_head / fuller - hole_behind_));
     }
 
     void add_waistcoat() {
@@ -375,7 +311,7 @@ class Garments {
         }
         for (const char* name : {"waistcoat-left", "waistcoat-double-left"}) {
             if (const FlatPart* part = front->part(name)) {
-                PatternPiece piece = piece_of("waistcoat", "forepart", *part);
+                PatternPiece piece = draft_of("waistcoat", "forepart", *part);
                 piece.outline = shapes::joined(part->outline);
                 for (const FlatRow& row : part->rows) {
                     if (row.kind == FlatRow::Kind::buttons) {
@@ -388,75 +324,12 @@ class Garments {
             }
         }
         if (const FlatPart* part = back->part("waistcoat-back")) {
-            PatternPiece piece = piece_of("waistcoat", "back", *part);
-            piece.outline = left_half(*part, -kFar, 0);
+            PatternPiece piece = draft_of("waistcoat", "back", *part);
+            piece.outline = between_uprights(*part, -kFar, 0);
             piece.inlay = kInlay;
             add_notch(piece, {shapes::box(piece.outline).left, kWaistcoatSide});
             keep(std::move(piece));
         }
-    }
-
-    /// The legs of breeches or overalls on the flat of that side; none if it shows none.
-    [[nodiscard]] const FlatPart* legs(const std::string& side) const {
-        const Flat* view = flat("flat-breeches-" + side);
-        if (view == nullptr) {
-            return nullptr;
-        }
-        const FlatPart* breeches = view->part("breeches");
-        return breeches != nullptr ? breeches : view->part("overalls");
-    }
-
-    void add_breeches() {
-        for (const char* side : {"front", "back"}) {
-            const FlatPart* part = legs(side);
-            if (part == nullptr) {
-                continue;
-            }
-            const bool front = std::string_view(side) == "front";
-            PatternPiece piece = piece_of("breeches", front ? "fore leg" : "hind leg", *part);
-            // The wearer's left lies at positive x before, at negative behind.
-            Chain half = front ? left_half(*part, 0, kFar) : left_half(*part, -kFar, 0);
-            if (!front && !half.empty()) {
-                const double top = shapes::box(half).top;
-                half = shapes::joined({half, {{0, top}, {kSeatWedge, top - 20}, {0, top + 260}}});
-            }
-            piece.outline = half;
-            add_notches_at(piece, kAboveKnee);
-            piece.inlay = front ? 0 : kInlay;
-            keep(std::move(piece));
-        }
-        add_knee_bands();
-        const Flat* front = flat("flat-breeches-front");
-        for (const char* name : {"waistband", "fall"}) {
-            if (const FlatPart* part = front != nullptr ? front->part(name) : nullptr) {
-                PatternPiece piece = piece_of("breeches", name, *part);
-                piece.outline = shapes::joined(part->outline);
-                piece.number = name == std::string_view("fall") ? 1 : 2;
-                piece.paired = false;
-                piece.lined = true;
-                keep(std::move(piece));
-            }
-        }
-    }
-
-    /// Cut double and folded along its lower edge: as long as it is before and behind, and its lap.
-    void add_knee_bands() {
-        const Flat* front = flat("flat-breeches-front");
-        const Flat* back = flat("flat-breeches-back");
-        const FlatPart* before = front != nullptr ? front->part("knee-band-left") : nullptr;
-        const FlatPart* behind = back != nullptr ? back->part("knee-band-left") : nullptr;
-        if (before == nullptr || behind == nullptr) {
-            return;
-        }
-        const Chain outline = shapes::joined(before->outline);
-        const double length = shapes::box(outline).width() +
-                              shapes::box(shapes::joined(behind->outline)).width() + kKneeLap;
-        const double height = shapes::area(outline) / shapes::box(outline).width();
-        PatternPiece piece = piece_of("breeches", "knee band", *before);
-        piece.outline = {{0, 0}, {length, 0}, {length, 2 * height}, {0, 2 * height}};
-        piece.lines = {{{0, height}, {length, height}}};
-        piece.paired = false;
-        keep(std::move(piece));
     }
 
     void add_gaiters() {
@@ -465,7 +338,7 @@ class Garments {
             const FlatPart* part = view != nullptr ? view->part("gaiter-") : nullptr;
             if (part != nullptr) {
                 PatternPiece piece =
-                    piece_of("gaiters",
+                    draft_of("gaiters",
                              side == std::string_view("outer") ? "outer side" : "inner side",
                              *part);
                 piece.outline = shapes::joined(part->outline);

@@ -83,6 +83,9 @@ std::vector<PatternPiece> facing_pieces(const PatternSource& source);
 /// Whole garments, as far as their flats are there: back, forepart, sleeves; legs; gaiters.
 std::vector<PatternPiece> garment_pieces(const PatternSource& source);
 
+/// Those of breeches or overalls; among the whole garments.
+std::vector<PatternPiece> breeches_pieces(const PatternSource& source);
+
 /// What is cut besides those: linings of coat and waistcoat, pocket bags, foot straps.
 std::vector<PatternPiece> lesser_pieces(const PatternSource& source,
                                         const std::vector<PatternPiece>& pieces);

@@ -42,6 +42,19 @@ double round_of(const Chain& outline) {
     return sum;
 }
 
+/// The place so far from its beginning.
+Point along(const Chain& outline, double walked) {
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point way = outline[(i + 1) % outline.size()] - a;
+        if (walked <= length(way)) {
+            return a + unit(way) * walked;
+        }
+        walked -= length(way);
+    }
+    return outline.front();
+}
+
 }  // namespace
 
 double length_between(const Chain& outline, Point from, Point to) {
@@ -54,16 +67,32 @@ Point point_between(const Chain& outline, Point from, Point to, double distance)
     const double start = spot_of(outline, from).walked;
     double ahead = spot_of(outline, to).walked - start;
     ahead += ahead < 0 ? round : 0;
-    double wanted = std::fmod(start + (ahead <= round / 2 ? distance : round - distance), round);
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Point a = outline[i];
-        const Point way = outline[(i + 1) % outline.size()] - a;
-        if (wanted <= length(way)) {
-            return a + unit(way) * wanted;
-        }
-        wanted -= length(way);
+    return along(outline,
+                 std::fmod(start + (ahead <= round / 2 ? distance : round - distance), round));
+}
+
+Chain rounded_at(const Chain& outline, Point corner, double reach) {
+    const double round = round_of(outline);
+    const Spot at = spot_of(outline, corner);
+    const auto place = [&](double ahead) {
+        return along(outline, std::fmod(at.walked + ahead + round, round));
+    };
+    const Point before = place(-reach);
+    const Point after = place(reach);
+    Chain made;
+    constexpr int steps = 12;
+    for (int i = 0; i <= steps; ++i) {
+        const double u = static_cast<double>(i) / steps;
+        made.push_back(before * ((1 - u) * (1 - u)) + at.at * (2 * u * (1 - u)) + after * (u * u));
     }
-    return from;
+    // Everything else, from behind the corner round to before it.
+    const std::size_t first = spot_of(outline, after).line + 1;
+    const std::size_t last = spot_of(outline, before).line;
+    const std::size_t rest = (last + outline.size() - first) % outline.size();
+    for (std::size_t i = 0; i <= rest; ++i) {
+        made.push_back(outline[(first + i) % outline.size()]);
+    }
+    return made;
 }
 
 void add_notch(PatternPiece& piece, Point near) {

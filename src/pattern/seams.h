@@ -13,6 +13,10 @@ double length_between(const Chain& outline, Point from, Point to);
 /// So far from `from` on that way.
 Point point_between(const Chain& outline, Point from, Point to, double distance);
 
+/// The outline with its corner at that place rounded off, from `reach` mm before it to as far
+/// behind.
+Chain rounded_at(const Chain& outline, Point corner, double reach);
+
 /// A mark across the outline of the piece at the place nearest to `near`, for a mark of the same
 /// seam on its neighbour.
 void add_notch(PatternPiece& piece, Point near);

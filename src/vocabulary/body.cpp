@@ -57,11 +57,24 @@ constexpr std::array<BodyRow, kBodyMeasures> kRows = {{
      "from the fork to the floor",
      560,
      1050},
+    {BodyMeasure::upper_arm,
+     "upper arm girth",
+     "upper arm",
+     "at the thickest part of the upper arm, the arm hanging",
+     200,
+     550},
+    {BodyMeasure::knee,
+     "knee girth",
+     "knee",
+     "level round the knee, over the middle of its cap, the leg straight",
+     280,
+     600},
+    {BodyMeasure::calf, "calf girth", "calf", "at the fullest part of the calf", 260, 600},
 }};
 
 /// Height and chest are those of templates/README.md; the others are read off the flats. They agree
 /// with the rules below.
-constexpr Body kReference{{1730, 960, 853, 970, 385, 416, 610, 790}};
+constexpr Body kReference{{1730, 960, 853, 970, 385, 416, 610, 790, 310, 375, 370}};
 
 std::string in_mm(double mm) {
     return format_number(mm, 0) + " mm";
@@ -121,11 +134,31 @@ constexpr std::array kRelations = std::to_array<Relation>({
      0,
      160,
      "the seat measures about as much as the chest (common practice, no source)"},
+    {BodyMeasure::upper_arm,
+     BodyMeasure::chest,
+     0.32,
+     0,
+     60,
+     "the upper arm is about a third of the chest (common practice, no source)"},
+    {BodyMeasure::calf,
+     BodyMeasure::neck,
+     0.97,
+     0,
+     60,
+     "the calf measures about as much as the neck (common practice, no source)"},
+    {BodyMeasure::knee,
+     BodyMeasure::calf,
+     1,
+     5,
+     45,
+     "the knee measures about as much as the calf (common practice, no source)"},
 });
 
 bool is_girth(BodyMeasure measure) {
     return measure == BodyMeasure::chest || measure == BodyMeasure::waist ||
-           measure == BodyMeasure::hip || measure == BodyMeasure::neck;
+           measure == BodyMeasure::hip || measure == BodyMeasure::neck ||
+           measure == BodyMeasure::upper_arm || measure == BodyMeasure::knee ||
+           measure == BodyMeasure::calf;
 }
 
 }  // namespace

@@ -14,10 +14,22 @@
 namespace platewright {
 
 /// The measures, by the names of ISO 8559-1:2017.
-enum class BodyMeasure { height, chest, waist, hip, neck, nape_to_waist, arm, inside_leg };
+enum class BodyMeasure {
+    height,
+    chest,
+    waist,
+    hip,
+    neck,
+    nape_to_waist,
+    arm,
+    inside_leg,
+    upper_arm,
+    knee,
+    calf
+};
 
 /// How many there are.
-inline constexpr std::size_t kBodyMeasures = 8;
+inline constexpr std::size_t kBodyMeasures = 11;
 
 /// One measure.
 struct BodyRow {

@@ -74,6 +74,9 @@ inline constexpr std::array kBody = std::to_array<Key>({
      .meaning = "from the point of the shoulder over the bent elbow to the wrist",
      .example = "61 cm"},
     {.key = "inside leg length", .meaning = "from the fork to the floor", .example = "79 cm"},
+    {.key = "upper arm girth", .meaning = "at its thickest, hanging", .example = "31 cm"},
+    {.key = "knee girth", .meaning = "round the knee, the leg straight", .example = "37 cm"},
+    {.key = "calf girth", .meaning = "at the fullest part of the calf", .example = "37 cm"},
 });
 
 }  // namespace platewright::rows

@@ -10,6 +10,7 @@
 
 #include "base/files.h"
 #include "cli/tailor.h"
+#include "pattern/fit.h"
 #include "table.h"
 
 namespace platewright::outside {
@@ -44,6 +45,11 @@ class Coat {
         return told;
     }
 
+    [[nodiscard]] std::vector<FinishedGirth> girths() const {
+        return work_ ? finished_girths(work_->sheets.flats.front().flat, work_->body)
+                     : std::vector<FinishedGirth>{};
+    }
+
     /// The dimension of that name on the placement drawings, or null.
     [[nodiscard]] const Dimension* drawn(const std::string& what) const {
         for (const PlacementView& view : work_ ? work_->sheets.placements : none_) {
@@ -76,6 +82,22 @@ TEST(Garments, AreDrawnAsPublished) {
         EXPECT_EQ(drawn->stated->printed, row[2]);
         EXPECT_NEAR(drawn->mm(), mm, 0.05) << row[1] << " of " << row[2] << ": " << row[4];
     }
+}
+
+// "The Jacket Draft, Chest 100", Men's Tailoring, 1954 (translated at movsd.com/BespokeCutter): 12
+// cm at the chest, 9 1/2 at the waist. The period's coat is cut closer than that fashion, but goes
+// over a waistcoat.
+TEST(Garments, AreCutNoLooserThanAJacketOf1954) {
+    const std::map<BodyMeasure, double> most{{BodyMeasure::chest, 120}, {BodyMeasure::waist, 95}};
+    std::size_t found = 0;
+    for (const FinishedGirth& girth : Coat("lapels.width", "3 in").girths()) {
+        if (const auto limit = most.find(girth.measure); limit != most.end()) {
+            ++found;
+            EXPECT_LE(girth.finished - girth.body, limit->second);
+            EXPECT_GE(girth.finished - girth.body, limit->second / 2);
+        }
+    }
+    EXPECT_EQ(found, most.size());
 }
 
 TEST(SizeRolls, AddUpToAHundred) {

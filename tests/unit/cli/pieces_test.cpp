@@ -3,24 +3,35 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
 
 #include "cli/tailor.h"
+#include "pattern/fit.h"
 #include "pattern/seams.h"
+#include "pattern/shapes.h"
 #include "support.h"
 
 namespace platewright::cli {
 namespace {
 
-std::vector<PatternPiece> pieces_of_a_man() {
+/// What is made for a man of Tannbruck with these measures.
+std::optional<TailorWork> work_for(const std::string& measures) {
     Bench bench;
-    const FileId file =
-        bench.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/trial.yaml",
-                          "workshop: Trial\nman: tannbruck-corporal.yaml\nseam allowance: 10 mm\n");
+    const FileId file = bench.sources.add(
+        PLATEWRIGHT_SOURCE_DIR "/plates/trial.yaml",
+        "workshop: Trial\nman: tannbruck-corporal.yaml\nseam allowance: 10 mm\n" + measures);
     const auto job = prepare_tailor(bench.workshop, file, bench.problems, bench.timings);
     const Typesetter type;
-    const auto work =
-        job ? tailor_work(bench.workshop, *job, Paper{}, type, bench.problems) : std::nullopt;
+    return job ? tailor_work(bench.workshop, *job, Paper{}, type, bench.problems) : std::nullopt;
+}
+
+std::vector<PatternPiece> pieces_of_a_man(const std::string& measures = "") {
+    const auto work = work_for(measures);
     return work ? work->sheets.pieces : std::vector<PatternPiece>{};
 }
 
@@ -112,12 +123,131 @@ TEST(PiecesOfAMan, LiningsBagsAndStrapsAreCut) {
     EXPECT_EQ(piece(pieces, "gaiters", "foot strap", "leather").number, 2);
 }
 
+/// A slight man, a usual one and a stout one, in the order of `BodyMeasure`.
+constexpr std::array kMen = {
+    Body{{1640, 880, 760, 900, 360, 398, 575, 745, 275, 350, 345}},
+    Body{{1730, 960, 853, 970, 385, 416, 610, 790, 310, 375, 370}},
+    Body{{1760, 1180, 1200, 1160, 440, 430, 620, 790, 380, 430, 430}},
+};
+
+std::string measures_of(const Body& body) {
+    std::string written = "measures: {";
+    for (const BodyRow& row : body_rows()) {
+        written += std::string(row.name) + ": " + std::to_string(body.of(row.measure)) + " mm, ";
+    }
+    return written + "}\n";
+}
+
+// Measured on the graded flats of the whole man, from the outlines.
+TEST(PiecesOfAMan, GarmentsAreAsWideAsHeIsAndTheirEase) {
+    for (const Body& body : kMen) {
+        const auto work = work_for(measures_of(body));
+        ASSERT_TRUE(work);
+        std::set<std::string> measured;
+        for (const MeasuredView& view : work->sheets.flats) {
+            for (const FinishedGirth& girth : finished_girths(view.flat, body)) {
+                const std::string what =
+                    girth.garment + std::to_string(static_cast<int>(girth.measure));
+                measured.insert(what);
+                EXPECT_NEAR(girth.finished, girth.body + girth.ease, 3) << what;
+            }
+        }
+        // Coat: neck, chest, waist, hip, arm; waistcoat two, breeches three, gaiters two.
+        EXPECT_EQ(measured.size(), 12U);
+    }
+}
+
+double width_at(const PatternPiece& of, double y) {
+    const Crossing at = crossing(of.outline, y);
+    return at.greatest - at.least;
+}
+
+// Measured on the pieces: the waistcoat closed over its buttons, the legs at the seat.
+TEST(PiecesOfAMan, PiecesGoRoundHim) {
+    const auto pieces = pieces_of_a_man(measures_of(kMen[1]));
+    const PatternPiece& fore = piece(pieces, "waistcoat", "forepart");
+    const PatternPiece& back = piece(pieces, "waistcoat", "back");
+    ASSERT_FALSE(fore.notches.empty());
+    ASSERT_FALSE(fore.buttons.empty());
+    constexpr double below_chest = 380 - 242;
+    const double girth =
+        2 * (crossing(fore.outline, height_of_notch(fore, 0) - below_chest).greatest -
+             fore.buttons.front().x + width_at(back, height_of_notch(back, 0) - below_chest));
+    EXPECT_NEAR(girth, 960 + 50, 8);
+    const PatternPiece& fore_leg = piece(pieces, "breeches", "fore leg");
+    const PatternPiece& hind_leg = piece(pieces, "breeches", "hind leg");
+    constexpr double below_seat = 492 - 200;
+    EXPECT_NEAR(2 * (width_at(fore_leg, height_of_notch(fore_leg, 0) - below_seat) +
+                     width_at(hind_leg, height_of_notch(hind_leg, 0) - below_seat)),
+                970 + 110,
+                45);
+    // The waistband: both halves without the lap of each.
+    const PatternPiece& band = piece(pieces, "breeches", "waistband");
+    EXPECT_NEAR(2 * (width_at(band, 10) - 25), 853 + 20, 2.5);
+}
+
+TEST(PiecesOfAMan, InnerSeamsOfTheLegsAreAsLong) {
+    const auto pieces = pieces_of_a_man();
+    const auto inner_seam = [&](const char* name, double side) {
+        const PatternPiece& leg = piece(pieces, "breeches", name);
+        // The fork is farthest towards the other leg.
+        const Point fork = *std::ranges::max_element(
+            leg.outline, {}, [&](Point p) { return side * p.x - (p.y < 200 ? 1000 : 0); });
+        const Point foot = middle_of_notch(leg, side < 0 ? 0 : 1);
+        return length_between(leg.outline, fork, foot);
+    };
+    EXPECT_NEAR(inner_seam("fore leg", -1), inner_seam("hind leg", 1), 2);
+    EXPECT_GT(inner_seam("fore leg", -1), 150);
+}
+
+TEST(PiecesOfAMan, SleeveHasRoomForTheArm) {
+    const auto pieces = pieces_of_a_man(measures_of(kMen[1]));
+    const PatternPiece& upper = piece(pieces, "coat", "upper sleeve");
+    const PatternPiece& under = piece(pieces, "coat", "under sleeve");
+    double widest = 0;
+    for (double y = 20; y < 300; y += 5) {
+        widest = std::max(widest, width_at(upper, y));
+    }
+    double under_arm = 0;
+    for (double y = 5; y < 100; y += 5) {
+        under_arm = std::max(under_arm, width_at(under, y));
+    }
+    EXPECT_NEAR(widest + under_arm, 310 + 45, 3);
+}
+
+// The collar is sewn to back and foreparts: as long as their necks together.
+TEST(PiecesOfAMan, CollarIsAsLongAsTheNeckline) {
+    const auto work = work_for(measures_of(kMen[0]));
+    ASSERT_TRUE(work);
+    const PatternPiece& collar = piece(work->sheets.pieces, "coat", "collar");
+    // Half of it, from the fold: the lower corner in front.
+    const Rect box = shapes::box(collar.outline);
+    Point corner;
+    for (const Point p : collar.outline) {
+        corner = p.y > box.centre().y && p.x > corner.x ? p : corner;
+    }
+    EXPECT_NEAR(2 * corner.x, 360 + 20, 4);
+}
+
 TEST(Seams, LengthsRunTheShorterWayRound) {
     const Chain square{{0, 0}, {100, 0}, {100, 100}, {0, 100}};
     EXPECT_NEAR(length_between(square, {0, 30}, {20, 0}), 50, 1e-9);
     EXPECT_NEAR(length_between(square, {50, -3}, {100, 50}), 100, 1e-9);
     EXPECT_EQ(point_between(square, {0, 30}, {20, 0}, 40), (Point{10, 0}));
     EXPECT_EQ(point_between(square, {20, 0}, {0, 30}, 40), (Point{0, 20}));
+}
+
+TEST(Seams, ACornerIsRoundedAndNothingElseMoves) {
+    const Chain square{{0, 0}, {100, 0}, {100, 100}, {0, 100}};
+    const Chain round = rounded_at(square, {100, 100}, 20);
+    EXPECT_EQ(round.front(), (Point{100, 80}));
+    EXPECT_EQ(std::ranges::count(round, Point{100, 100}), 0);
+    for (const Point corner : {Point{0, 0}, {100, 0}, {0, 100}}) {
+        EXPECT_EQ(std::ranges::count(round, corner), 1);
+    }
+    const double area = shapes::area(round);
+    EXPECT_LT(area, 10000);
+    EXPECT_GT(area, 10000 - 20 * 20 / 2.0);
 }
 
 }  // namespace

@@ -4,8 +4,10 @@
 
 #include <algorithm>
 
+#include "pattern/fit.h"
 #include "pattern/grading.h"
 #include "pattern/laying.h"
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -41,23 +43,42 @@ TEST(Body, WhatIsNotMeasuredFollowsHeightAndChest) {
     EXPECT_DOUBLE_EQ(body.of(BodyMeasure::arm), 610);
 }
 
-TEST(Grading, ReferenceManMovesNothing) {
-    const Flat flat;
-    for (const Hang hang : {Hang::trunk, Hang::legs, Hang::calf}) {
-        const Moving moving = grading_of(hang, reference_body(), {}, flat);
-        for (const Point p : {Point{0, 0}, {120, 300}, {-190, 700}, {-60, -30}}) {
-            EXPECT_NEAR(length(moving("coat-left", p) - p), 0, 1e-9);
-        }
+/// A coat of which half lies flat: its side, and where it is measured.
+Flat coat_to_the_side(double chest, double waist) {
+    Flat flat;
+    FlatPart part;
+    part.name = "coat-left";
+    part.outline = {
+        {{0, 0}, {184, 46}, {chest, 200}, {chest, 300}, {waist, 380}, {waist, 700}, {0, 700}}};
+    flat.parts = {part};
+    flat.guides["girth-chest"] = {{-8, 242}, {8, 242}};
+    flat.guides["girth-waist"] = {{-8, 400}, {8, 400}};
+    return flat;
+}
+
+TEST(Grading, MovesNothingWhereTheGarmentFitsAlready) {
+    const Body& man = reference_body();
+    const auto eased = finished_girths(coat_to_the_side(1, 1), man);
+    const Flat flat = coat_to_the_side((man.of(BodyMeasure::chest) + eased[0].ease) / 4,
+                                       (man.of(BodyMeasure::waist) + eased[1].ease) / 4);
+    const Moving moving = grading_of(Hang::trunk, man, {}, flat);
+    for (const Point p : {Point{0, 0}, {120, 300}, {-190, 700}, {-184, 46}}) {
+        EXPECT_NEAR(length(moving("coat-left", p) - p), 0, 1e-9);
     }
 }
 
-TEST(Grading, WaistFollowsWaistAndBack) {
+TEST(Grading, GarmentIsAsWideAsTheManAndItsEase) {
     Body body = reference_body();
     body.of(BodyMeasure::waist) *= 1.2;
     body.of(BodyMeasure::nape_to_waist) += 20;
-    const Moving moving = grading_of(Hang::trunk, body, {}, {});
-    const Point at = moving("coat-left", {200, 400});
-    EXPECT_NEAR(at.x, 240, 1e-9);
+    const Flat flat = coat_to_the_side(240, 220);
+    const Moving moving = grading_of(Hang::trunk, body, {}, flat);
+    const Point at = moving("coat-left", {220, 400});
+    const auto girths = finished_girths(flat, body);
+    ASSERT_EQ(girths.size(), 2U);
+    EXPECT_DOUBLE_EQ(girths[0].finished, 960);
+    EXPECT_DOUBLE_EQ(girths[1].finished, 880);
+    EXPECT_NEAR(4 * at.x, body.of(BodyMeasure::waist) + girths[1].ease, 1e-9);
     EXPECT_NEAR(at.y, 400 * 436.0 / 416, 1e-9);
 }
 

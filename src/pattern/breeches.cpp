@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: MIT
+// Breeches and overalls: legs with a fork, waistband, knee bands, fall.
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "pattern/draft.h"
+#include "pattern/fit.h"
+#include "pattern/seams.h"
+
+namespace platewright {
+namespace {
+
+/// By so much one end of a knee band laps over the other, for its buckle. Common practice, no
+/// source.
+constexpr double kKneeLap = 40;
+/// By so much each half of the waistband passes the middle of the front, for its buttons. Common
+/// practice, no source.
+constexpr double kWaistLap = 25;
+/// How far each half reaches between the legs, as a part of the girth of the seat. Common practice,
+/// no source.
+constexpr double kForeFork = 1.0 / 24;
+constexpr double kHindFork = 1.0 / 10;
+/// How far above the fork its curve begins, and below it ends in the inner seam, mm. There the legs
+/// are marked to be sewn together.
+constexpr double kForkRise = 110;
+constexpr double kForkDrop = 200;
+
+class Breeches {
+  public:
+    explicit Breeches(const PatternSource& source)
+        : source_(source), front_(flat("flat-breeches-front")), back_(flat("flat-breeches-back")) {}
+
+    std::vector<PatternPiece> all() {
+        add_legs();
+        add_knee_bands();
+        add_fall();
+        add_waistband();
+        return std::move(pieces_);
+    }
+
+  private:
+    const PatternSource& source_;
+    const Flat* front_;
+    const Flat* back_;
+    std::vector<PatternPiece> pieces_;
+
+    [[nodiscard]] const Flat* flat(const std::string& view) const {
+        const auto found = source_.flats.find(view);
+        return found == source_.flats.end() ? nullptr : &found->second;
+    }
+
+    void keep(PatternPiece piece) {
+        if (piece.outline.size() >= 3) {
+            finish(piece, source_.allowance);
+            pieces_.push_back(std::move(piece));
+        }
+    }
+
+    static const FlatPart* legs(const Flat& flat) {
+        const FlatPart* breeches = flat.part("breeches");
+        return breeches != nullptr ? breeches : flat.part("overalls");
+    }
+
+    /// The inner seam on that side of the flat's middle.
+    static const Chain* inner_seam(const Flat& flat, const FlatPart& part, double side) {
+        for (const char* which : {"-left-inseam", "-right-inseam"}) {
+            const Chain* seam = flat.guide(part.name + which);
+            if (seam != nullptr && seam->front().x * side > 0) {
+                return seam;
+            }
+        }
+        return nullptr;
+    }
+
+    void add_legs() {
+        double inner = 0;
+        // The wearer's left lies at positive x before, at negative behind.
+        if (const FlatPart* part = front_ != nullptr ? legs(*front_) : nullptr) {
+            PatternPiece piece = draft_of("breeches", "fore leg", *part);
+            piece.outline = between_uprights(*part, 0, shapes::kBeyondAll);
+            if (const Chain* seam = inner_seam(*front_, *part, 1)) {
+                const Fork fork{{-hip() * kForeFork, seam->front().y}, seam, 0};
+                inner = length(fork.point - fork.foot());
+                add_fork(piece.outline, fork);
+                add_notches_at(piece, fork.foot().y);
+            }
+            keep(std::move(piece));
+        }
+        if (const FlatPart* part = back_ != nullptr ? legs(*back_) : nullptr) {
+            PatternPiece piece = draft_of("breeches", "hind leg", *part);
+            piece.outline = with_seat(between_uprights(*part, -shapes::kBeyondAll, 0));
+            if (const Chain* seam = inner_seam(*back_, *part, -1)) {
+                const Fork fork = hind_fork(*seam, inner, piece.outline);
+                add_fork(piece.outline, fork);
+                add_notches_at(piece, fork.foot().y);
+            }
+            piece.inlay = kInlay;
+            keep(std::move(piece));
+        }
+    }
+
+    [[nodiscard]] double hip() const { return source_.body.of(BodyMeasure::hip); }
+
+    /// Where a leg reaches between the legs.
+    struct Fork {
+        /// Its point, and the inner seam that it runs out into.
+        Point point;
+        const Chain* seam;
+        /// The middle seam where the curve of the fork leaves it.
+        double middle = 0;
+
+        [[nodiscard]] double level() const { return seam->front().y; }
+
+        [[nodiscard]] Point foot() const {
+            const double y = level() + kForkDrop;
+            return {x_at(*seam, y), y};
+        }
+    };
+
+    /// The middle seam curves out to the fork's point; from there the inner seam runs straight to
+    /// where it is drawn.
+    static void add_fork(Chain& outline, const Fork& fork) {
+        const double inward = fork.point.x < 0 ? 1 : -1;
+        const Point from{fork.middle, fork.level() - kForkRise};
+        const Point corner{fork.middle, fork.point.y};
+        Chain shape;
+        constexpr int steps = 16;
+        for (int i = 0; i <= steps; ++i) {
+            const double u = static_cast<double>(i) / steps;
+            shape.push_back(from * ((1 - u) * (1 - u)) + corner * (2 * u * (1 - u)) +
+                            fork.point * (u * u));
+        }
+        shape.push_back(fork.foot());
+        // Well into the leg, so that the two are joined.
+        constexpr double within = 30;
+        shape.push_back(fork.foot() + Point{inward * within, 0});
+        shape.push_back({fork.middle + inward * within, from.y});
+        outline = shapes::joined({outline, shape});
+    }
+
+    /// Lower than the fore leg's, so that their inner seams are as long.
+    [[nodiscard]] Fork hind_fork(const Chain& seam, double inner, const Chain& outline) const {
+        const double level = seam.front().y;
+        Fork fork{{hip() * kHindFork, level}, &seam, 0};
+        fork.middle = crossing(outline, level - kForkRise).greatest;
+        const Point foot = fork.foot();
+        const double across = fork.point.x - foot.x;
+        if (inner > std::abs(across)) {
+            fork.point.y = foot.y - std::sqrt(inner * inner - across * across);
+        }
+        return fork;
+    }
+
+    static Chain with_seat(const Chain& half) {
+        if (half.empty()) {
+            return half;
+        }
+        const double top = shapes::box(half).top;
+        return shapes::joined(
+            {half, {{0, top}, {kSeatWedgeWide, top - kSeatWedgeRise}, {0, top + kSeatWedgeDeep}}});
+    }
+
+    void add_fall() {
+        const FlatPart* part = front_ != nullptr ? front_->part("fall") : nullptr;
+        if (part != nullptr) {
+            PatternPiece piece = draft_of("breeches", "fall", *part);
+            piece.outline = shapes::joined(part->outline);
+            piece.number = 1;
+            piece.paired = false;
+            piece.lined = true;
+            keep(std::move(piece));
+        }
+    }
+
+    /// One half each side, from the lacing behind to its lap in front: straight, as deep as drawn.
+    void add_waistband() {
+        const FlatPart* part = front_ != nullptr ? front_->part("waistband") : nullptr;
+        const auto girths = front_ != nullptr ? finished_girths(*front_, source_.body)
+                                              : std::vector<FinishedGirth>{};
+        if (part == nullptr || girths.empty()) {
+            return;
+        }
+        const Chain outline = shapes::joined(part->outline);
+        const double depth = shapes::area(outline) / shapes::box(outline).width();
+        const double length = girths.front().finished / 2 + kWaistLap;
+        PatternPiece piece = draft_of("breeches", "waistband", *part);
+        piece.outline = {{0, 0}, {length, 0}, {length, depth}, {0, depth}};
+        piece.lines = {{{length - kWaistLap, 0}, {length - kWaistLap, depth}}};
+        piece.lined = true;
+        keep(std::move(piece));
+    }
+
+    /// Cut double and folded along its lower edge: as long as it is before and behind, and its lap.
+    void add_knee_bands() {
+        const FlatPart* before = front_ != nullptr ? front_->part("knee-band-left") : nullptr;
+        const FlatPart* behind = back_ != nullptr ? back_->part("knee-band-left") : nullptr;
+        if (before == nullptr || behind == nullptr) {
+            return;
+        }
+        const Chain outline = shapes::joined(before->outline);
+        const double length = shapes::box(outline).width() +
+                              shapes::box(shapes::joined(behind->outline)).width() + kKneeLap;
+        const double height = shapes::area(outline) / shapes::box(outline).width();
+        PatternPiece piece = draft_of("breeches", "knee band", *before);
+        piece.outline = {{0, 0}, {length, 0}, {length, 2 * height}, {0, 2 * height}};
+        piece.lines = {{{0, height}, {length, height}}};
+        piece.paired = false;
+        keep(std::move(piece));
+    }
+};
+
+}  // namespace
+
+std::vector<PatternPiece> breeches_pieces(const PatternSource& source) {
+    return Breeches(source).all();
+}
+
+}  // namespace platewright

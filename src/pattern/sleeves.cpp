@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+// Drafting a sleeve.
+#include "pattern/sleeves.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "pattern/shapes.h"
+
+namespace platewright {
+namespace {
+
+/// How far apart the heights are at which its sides are set, mm.
+constexpr double kSideStep = 5;
+/// How much wider the upper half is than the under one, each way. Common practice, no source.
+constexpr double kHalvesShift = 14;
+/// The hollow of the under half; common practice, no source.
+constexpr double kHollow = -22;
+/// The hem slants towards the hand; where its level part begins, mm above its lowest point.
+constexpr double kHemSlant = 12;
+
+/// A bow from point to point that rises by `height`.
+Chain bow(Point from, Point to, double height) {
+    constexpr int steps = 24;
+    Chain chain;
+    for (int i = 0; i <= steps; ++i) {
+        const double u = static_cast<double>(i) / steps;
+        // Fuller than a parabola at the shoulder.
+        const double rise = i == steps ? 0 : std::pow(std::sin(u * std::numbers::pi), 0.8);
+        const Point at = from + (to - from) * u;
+        chain.push_back({at.x, at.y - height * rise});
+    }
+    return chain;
+}
+
+/// How high a head over that width must rise to be that long.
+double rise_of_head(double width, double wanted) {
+    double low = 0;
+    double high = 400;
+    for (int i = 0; i < 40; ++i) {
+        const double height = (low + high) / 2;
+        (length_of(bow({width, 0}, {0, 0}, height)) < wanted ? low : high) = height;
+    }
+    return (low + high) / 2;
+}
+
+/// The sleeve of the flat, turned to hang straight down.
+class Hanging {
+  public:
+    Hanging(Chain outline, double half_arm)
+        : outline_(std::move(outline)),
+          end_(shapes::box(outline_).bottom - kHemSlant),
+          half_arm_(half_arm) {
+        const Crossing hem = crossing(outline_, end_);
+        half_hem_ = hem.greatest - hem.least;
+    }
+
+    [[nodiscard]] double end() const { return end_; }
+
+    /// The two long sides from the arm-pit down, the head open; narrowing evenly from arm to hem,
+    /// with the bend that is drawn.
+    [[nodiscard]] Chain sides(double pit, double drawn_pit, double shift) const {
+        Chain right;
+        Chain left;
+        for (double y = pit; y < end_ + kSideStep; y += kSideStep) {
+            const double at = std::min(y, end_);
+            const Crossing drawn = crossing(outline_, std::max(at, drawn_pit));
+            const double middle = (drawn.least + drawn.greatest) / 2;
+            const double down = (at - pit) / (end_ - pit);
+            const double half = (half_arm_ + (half_hem_ - half_arm_) * down) / 2 + shift;
+            right.push_back({middle + half, at});
+            left.push_back({middle - half, at});
+        }
+        right.insert(right.end(), left.rbegin(), left.rend());
+        return right;
+    }
+
+  private:
+    Chain outline_;
+    double end_;
+    double half_arm_;
+    double half_hem_ = 0;
+};
+
+/// Closes the head of a sleeve's half. Gives its length.
+double close_head(Chain& outline, double rise) {
+    const Chain head = bow(outline.back(), outline.front(), rise);
+    outline.insert(outline.end(), head.begin() + 1, head.end() - 1);
+    return length_of(head);
+}
+
+}  // namespace
+
+std::optional<Sleeves> sleeves_of(const Flat& front, double hole, double upper_arm) {
+    const FlatPart* part = front.part("sleeve-left");
+    const Chain* seam = front.guide("sleeve-left-seam");
+    const Chain* hem = front.guide("cuff-hem-left");
+    if (part == nullptr || seam == nullptr || hem == nullptr) {
+        return std::nullopt;
+    }
+    const Point along = (hem->front() + hem->back()) * 0.5 - seam->front();
+    const double half_arm = (upper_arm + kArmEase) / 2;
+    const Hanging drawn(shapes::turned_down(shapes::joined(part->outline), along), half_arm);
+    const double drawn_pit = shapes::turned_down(*seam, along).back().y;
+    const double under_width = half_arm - 2 * kHalvesShift;
+    const double under_head = length_of(bow({under_width, 0}, {0, 0}, kHollow));
+    const double rise = rise_of_head(half_arm + 2 * kHalvesShift, hole + kHeadEase - under_head);
+    // From the point of the shoulder to the hem it is as long as the flat's.
+    const double pit = drawn.end() - (length(hem->back() - seam->front()) - rise);
+    Sleeves made;
+    made.upper = drawn.sides(pit, drawn_pit, kHalvesShift);
+    made.under = drawn.sides(pit, drawn_pit, -kHalvesShift);
+    // On the left sleeve seen from before, the hind arm is at the outer side.
+    made.fore = made.upper.back();
+    made.hind = made.upper.front();
+    made.upper_head = close_head(made.upper, rise);
+    made.under_head = close_head(made.under, kHollow);
+    made.elbow = (pit + drawn.end()) / 2;
+    return made;
+}
+
+}  // namespace platewright
