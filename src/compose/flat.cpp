@@ -85,6 +85,11 @@ std::optional<FlatRow> row_of(const Uniform& uniform, const Easel& easel, const 
     return std::nullopt;
 }
 
+bool is_drawn_line(const Detail& detail) {
+    return detail.kind == DetailKind::seam || detail.kind == DetailKind::fold ||
+           detail.kind == DetailKind::line;
+}
+
 void add_marks(const Uniform& uniform, const Detail& detail, Flat& flat) {
     FlatMarks marks{detail.group, detail.side == Side::left, detail.lower.chain(), {}};
     for (const MarkBand& band : marks_on(uniform, detail)) {
@@ -258,6 +263,9 @@ Flat flat_of(const Uniform& uniform, const Template& view) {
         for (const Detail& detail : part.details) {
             if (detail.kind == DetailKind::marks && easel.holds(detail.when)) {
                 add_marks(uniform, detail, flat);
+            }
+            if (is_drawn_line(detail) && easel.holds(detail.when)) {
+                made.lines.push_back(detail.curve.chain());
             }
             auto row = easel.holds(detail.when) ? row_of(uniform, easel, detail) : std::nullopt;
             if (row) {

@@ -80,6 +80,8 @@ struct FlatPart {
     /// Closed chains.
     std::vector<Chain> outline;
     std::vector<FlatRow> rows;
+    /// Seams, folds and lines that are drawn on it.
+    std::vector<Chain> lines = {};
 };
 
 /// One view of a garment.

@@ -26,6 +26,10 @@ constexpr double kAbove = 0.8;
 constexpr double kStripFall = kFigures * 0.16;
 constexpr double kStripRise = kFigures * 0.74;
 constexpr double kStripSide = 0.4;
+/// So far round the words, and beside a line and its arrows, edges of the drawing crowd them.
+constexpr double kWordsClear = 1;
+constexpr double kArrowClear = 0.8;
+constexpr std::array kLineClear = {-2.4, -1.6, -0.8, 0.8, 1.6, 2.4};
 /// How far a line is led out at most, and by what steps places are tried.
 constexpr double kFarthest = 60;
 constexpr double kStep = 1;
@@ -38,10 +42,12 @@ constexpr double kWitnessMm = 0.1;
 constexpr double kWitnessOnEdge = 0.15;
 constexpr double kWitnessOnCloth = 0.02;
 constexpr double kLineOnEdge = 0.6;
-constexpr double kLineOnCloth = 0.12;
-constexpr double kLineNearEdge = 0.1;
+constexpr double kLineOnCloth = 0.4;
+constexpr double kLineNearEdge = 0.25;
+constexpr double kArrowOnEdge = 3;
 constexpr double kWordsOnCloth = 9;
-constexpr double kWordsOnEdge = 1.5;
+constexpr double kWordsOnEdge = 5;
+constexpr double kWordsNearEdge = 0.7;
 constexpr double kWordsMoved = 0.12;
 constexpr double kWordsBeyond = 2.5;
 constexpr double kWordsOffTheirLine = 15;
@@ -213,6 +219,9 @@ class Laying {
             }
         }
         map_.add_shape(closed);
+        for (const Chain& line : part.lines) {
+            add_line(line, factor);
+        }
         for (const FlatRow& row : part.rows) {
             for (const Point p : row.kind == FlatRow::Kind::buttons ? row.at : Chain{}) {
                 map_.add_disc(p * factor, row.size / 2 * factor);
@@ -220,13 +229,16 @@ class Laying {
         }
     }
 
+    void add_line(const Chain& line, double factor) {
+        for (std::size_t i = 1; i < line.size(); ++i) {
+            map_.add_edge(line[i - 1] * factor, line[i] * factor);
+        }
+    }
+
     void add_marks(const FlatMarks& marks, double factor) {
         for (const FlatMarks::Band& band : marks.bands) {
-            for (const Chain* edge : {&band.lower, &band.upper}) {
-                for (std::size_t i = 1; i < edge->size(); ++i) {
-                    map_.add_edge((*edge)[i - 1] * factor, (*edge)[i] * factor);
-                }
-            }
+            add_line(band.lower, factor);
+            add_line(band.upper, factor);
         }
     }
 
@@ -286,7 +298,7 @@ class Laying {
                     continue;
                 }
                 DimensionLine tried = line_at(i, c, middle);
-                cost += cost_of_words(t, tried) + cost_of_others(i, tried);
+                cost += cost_of_words(t, tried) + cost_of_ends(tried) + cost_of_others(i, tried);
                 if (!best || cost < best->cost) {
                     tried.cost = cost;
                     best = std::move(tried);
@@ -299,8 +311,7 @@ class Laying {
     [[nodiscard]] double cost_of_line(const Turned& t, double c) const {
         const Covered line = map_.under(t.at(t.s0, c), t.at(t.s1, c));
         double cost = line.edges * kLineOnEdge + line.within * kLineOnCloth;
-        constexpr double near = 1.6;
-        for (const double side : {-near, near}) {
+        for (const double side : kLineClear) {
             cost += map_.under(t.at(t.s0, c + side), t.at(t.s1, c + side)).edges * kLineNearEdge;
         }
         for (const auto& [s, foot] : {std::pair{t.s0, t.c0}, std::pair{t.s1, t.c1}}) {
@@ -314,8 +325,36 @@ class Laying {
         const double wide = length(tried.ground[1] - tried.ground[0]);
         const Covered under = map_.under(tried.ground[0], t.reading, wide, kStripRise + kStripFall);
         tried.covers_edges = under.edges > 0;
+        const Covered round = map_.under(tried.ground[0] - (t.reading + t.up) * kWordsClear,
+                                         t.reading,
+                                         wide + 2 * kWordsClear,
+                                         kStripRise + kStripFall + 2 * kWordsClear);
         return (under.within > 0 ? kWordsOnCloth : 0) + under.edges * kWordsOnEdge +
+               (round.edges - under.edges) * kWordsNearEdge +
                (outside(tried, field_.room) ? kForbidden : 0);
+    }
+
+    /// What runs on beyond what is measured: tails of arrows, and the line under words.
+    [[nodiscard]] double cost_of_ends(const DimensionLine& tried) const {
+        double cost = 0;
+        for (const auto& [from, to] :
+             {std::pair{tried.line.first, tried.from}, std::pair{tried.to, tried.line.second}}) {
+            const Covered end = map_.under(from, to);
+            cost += end.edges * kLineOnEdge + end.within * kLineOnCloth;
+        }
+        return cost + cost_of_arrow(tried, tried.from, -1) + cost_of_arrow(tried, tried.to, 1);
+    }
+
+    /// Under the head of an arrow and close beside it; `way`: 1 where the line ends, -1 where it
+    /// begins.
+    [[nodiscard]] double cost_of_arrow(const DimensionLine& tried, Point tip, double way) const {
+        const Point along = unit(tried.to - tried.from);
+        const double inward = tried.arrows_outside ? way : -way;
+        const Point back = tip + along * (inward * kArrow);
+        const Point from = inward > 0 ? tip : back;
+        const Covered under =
+            map_.under(from + right_of(along) * kArrowClear, along, kArrow, 2 * kArrowClear);
+        return under.edges * kArrowOnEdge / kArrow;
     }
 
     [[nodiscard]] double cost_of_others(std::size_t i, const DimensionLine& tried) const {

@@ -25,6 +25,7 @@ using sheet::Pen;
 constexpr double kCellsApart = 4;
 /// A line of words under a drawing.
 constexpr double kLabel = 5.6;
+constexpr double kCaption = 3.2;
 /// Type under pieces, and from line to line.
 constexpr double kPieceType = 2.5;
 constexpr double kPieceLine = 3.1;
@@ -181,16 +182,31 @@ class Sheets {
         return reach;
     }
 
+    [[nodiscard]] std::string caption(const std::string& title, double scale) const {
+        return say(messages::kViewAtScale,
+                   {title_term(sheets_.language, title), number_words(sheets_.language, scale, 0)});
+    }
+
+    /// How far the words under a small garment reach beyond it and its dimensions on either side.
+    double caption_beyond(const MeasuredView& view, const Rect& reach) {
+        const double half =
+            ruler_.width(caption(view.picture.title, view.picture.scale), sheet::italic(kCaption)) /
+            2;
+        const double middle = view.picture.frame.centre().x / view.picture.scale;
+        return std::max({0.0, reach.left - (middle - half), middle + half - reach.right});
+    }
+
     void put_flats() {
         std::vector<Cell> cells;
         for (const MeasuredView& view : sheets_.flats) {
             const Rect reach = reach_of(view.picture, view.lines);
+            const double aside = caption_beyond(view, reach);
             cells.push_back(
-                {reach.width(),
+                {reach.width() + 2 * aside,
                  reach.height() + kLabel,
                  view.garment,
                  [=, this, &view](Items& on, Point cell, double row) {
-                     const Point origin = cell - Point{reach.left, reach.top};
+                     const Point origin = cell - Point{reach.left - aside, reach.top};
                      draw_view(view.picture, origin, false, on);
                      dimension(view.lines, origin, on);
                      const double middle =
@@ -228,14 +244,7 @@ class Sheets {
 
     void label(const std::string& title, double scale, Point at, Items& on) {
         Pen pen("label");
-        pen.words(
-            say(messages::kViewAtScale,
-                {title_term(sheets_.language, title), number_words(sheets_.language, scale, 0)}),
-            at,
-            3.2,
-            Align::middle,
-            0,
-            true);
+        pen.words(caption(title, scale), at, kCaption, Align::middle, 0, true);
         std::move(pen).put_on(on);
     }
 
@@ -243,13 +252,16 @@ class Sheets {
         std::vector<Cell> cells;
         for (const PlacementView& view : sheets_.placements) {
             const double factor = 1 / view.picture.scale;
-            const double width = view.picture.frame.width() * factor;
+            const double drawn = view.picture.frame.width() * factor;
+            const double width = std::max(
+                drawn,
+                ruler_.width(caption(view.title, view.picture.scale), sheet::italic(kCaption)));
             const double height = view.picture.frame.height() * factor + kLabel + 1;
             cells.push_back(
                 {width, height, {}, [=, this, &view](Items& on, Point cell, double row) {
                      const Rect& frame = view.picture.frame;
-                     const Point origin =
-                         cell + Point{0, row - height} - Point{frame.left, frame.top} * factor;
+                     const Point origin = cell + Point{(width - drawn) / 2, row - height} -
+                                          Point{frame.left, frame.top} * factor;
                      draw_view(view.picture, origin, true, on);
                      dimension(view.lines, origin, on);
                      label(view.title, view.picture.scale, {cell.x + width / 2, row - 1.8}, on);

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 #include "cli/tailor.h"
 #include "support.h"
 
@@ -132,6 +134,58 @@ TEST(Dimensioning, ShortOnesStandNearest) {
     EXPECT_GT(laid[1].from.y, 60);
     EXPECT_GE(laid[0].from.y, laid[1].from.y + 6);
     EXPECT_EQ(conflicts("", laid), "");
+}
+
+/// What lies on a sheet of its own, laid out 1 : 1.
+std::vector<DimensionLine> laid_on(const Flat& flat, const std::vector<Dimension>& dimensions) {
+    const Typesetter type;
+    sheet::Ruler ruler(type);
+    const OwnUnit unit;
+    return sheet::lay_dimensions(dimensions,
+                                 {{flat, Language::english, unit, ruler}, 1, {-50, -50, 150, 120}});
+}
+
+// A line that runs along an edge of the drawing is told from it, and so are its words.
+TEST(Dimensioning, StandsOffTheEdgesItRunsAlong) {
+    Flat flat;
+    FlatPart part;
+    part.outline = {{{0, 0}, {60, 0}, {60, 60}, {0, 60}}};
+    flat.parts.push_back(part);
+    // A neighbour whose upper edge lies 12 mm below.
+    part.outline = {{{0, 72}, {60, 72}, {60, 90}, {0, 90}}};
+    flat.parts.push_back(part);
+    const auto laid =
+        laid_on(flat, {{"length", DimensionWay::across, {0, 60}, {60, 60}, "", std::nullopt}});
+    for (const double edge : {0.0, 60.0, 72.0, 90.0}) {
+        EXPECT_GT(std::abs(laid[0].from.y - edge), 2) << edge;
+        EXPECT_FALSE(meet(strip(laid[0]), {{0, edge}, {60, edge}}, 0.5)) << edge;
+    }
+}
+
+// Words between two buttons would stand on the seam that is drawn there.
+TEST(Dimensioning, WordsDoNotStandOnSeams) {
+    Flat flat;
+    FlatPart part;
+    part.outline = {{{-40, -20}, {40, -20}, {40, 50}, {-40, 50}}};
+    part.lines = {{{0, -20}, {0, 50}}};
+    flat.parts.push_back(part);
+    const auto laid =
+        laid_on(flat, {{"length", DimensionWay::across, {-15, 0}, {15, 0}, "", std::nullopt}});
+    EXPECT_FALSE(meet(strip(laid[0]), part.lines.front(), 0.2));
+}
+
+// An arrow's head is seen only clear of a button.
+TEST(Dimensioning, ArrowsKeepClearOfButtons) {
+    Flat flat;
+    FlatPart part;
+    part.outline = {{{0, 0}, {60, 0}, {60, 60}, {0, 60}}};
+    part.rows = {{FlatRow::Kind::buttons, {}, {{62, 10}}, 5, {}}};
+    flat.parts.push_back(part);
+    const auto laid =
+        laid_on(flat, {{"mark width", DimensionWay::down, {60, 16}, {60, 20}, "", std::nullopt}});
+    ASSERT_TRUE(laid[0].arrows_outside);
+    const double away = std::hypot(laid[0].from.x - 62, laid[0].from.y - 2.4 - 10);
+    EXPECT_GT(std::min(away, std::hypot(laid[0].to.x - 62, laid[0].to.y - 2.4 - 10)), 3);
 }
 
 }  // namespace
