@@ -199,9 +199,26 @@ class Garments {
             // A little over the edge, so that the two are joined.
             inner.push_back({side.greatest - 1, y});
         }
+        smooth_near(outer, arm_pit);
         true_to_back(outer, inner, seam, at_pit.greatest);
         outer.insert(outer.end(), inner.rbegin(), inner.rend());
         return outer;
+    }
+
+    /// Above and below the pit the edge is found by other ways; there it must not bend sharply.
+    static void smooth_near(Chain& edge, double pit) {
+        constexpr double reach = 10;
+        const Chain found = edge;
+        for (std::size_t i = 0; i < edge.size(); ++i) {
+            const double away = std::abs(found[i].y - pit) / kStep;
+            const std::size_t ends = std::min(i, edge.size() - 1 - i);
+            const auto wide = std::min(ends, static_cast<std::size_t>(std::max(0.0, reach - away)));
+            double sum = 0;
+            for (std::size_t j = i - wide; j <= i + wide; ++j) {
+                sum += found[j].x;
+            }
+            edge[i].x = sum / static_cast<double>(2 * wide + 1);
+        }
     }
 
     /// From the waist up the edge is made as long as the seam of the back that it is sewn to; the

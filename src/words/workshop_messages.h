@@ -42,15 +42,20 @@ inline constexpr Message kOfTheMan{"man", "homme", "Mann"};
 inline constexpr Message kEase{"ease", "aisance", "Zugabe"};
 inline constexpr Message kFinished{"finished", "fini", "fertig"};
 inline constexpr Message kEaseRemark{
-    "All round, closed edge to edge, without pleats and laps; measured on the drawings below. Ease "
-    "is common practice, no source, and a matter of taste: try it on a toile. The seat of the "
-    "breeches is gathered into the waistband.",
-    "Tout autour, bord à bord, sans plis ni croisures ; mesuré sur les dessins ci-dessous. "
-    "L’aisance est d’usage, sans source, et affaire de goût : à essayer sur une toile. Le fond de "
-    "la culotte est froncé dans la ceinture.",
-    "Ringsum, Kante an Kante geschlossen, ohne Falten und Übertritte; an den Zeichnungen unten "
-    "gemessen. Die Zugabe ist üblich, ohne Quelle, und Geschmackssache: an einem Probestück "
-    "anpassen. Das Gesäß der Hose ist in den Bund eingereiht."};
+    "All round, closed edge to edge, without pleats and laps; measured on the drawings. Sleeves "
+    "hang "
+    "in folds there and are cut as wide as is said here. Ease is common practice, no source, and a "
+    "matter of taste: try it on a toile. The seat of the breeches is gathered into the waistband.",
+    "Tout autour, bord à bord, sans plis ni croisures ; mesuré sur les dessins. Les manches y "
+    "pendent en plis et se coupent aussi larges qu’il est dit ici. L’aisance est d’usage, sans "
+    "source, et affaire de goût : à essayer sur une toile. Le fond de la culotte est froncé dans "
+    "la "
+    "ceinture.",
+    "Ringsum, Kante an Kante geschlossen, ohne Falten und Übertritte; an den Zeichnungen gemessen. "
+    "Ärmel hängen dort in Falten und werden so weit geschnitten, wie hier steht. Die Zugabe ist "
+    "üblich, ohne Quelle, und Geschmackssache: an einem Probestück anpassen. Das Gesäß der Hose "
+    "ist "
+    "in den Bund eingereiht."};
 inline constexpr Message kGirthsAreHalf{
     "Girths are half of the garment as it lies. Fractions are the nearest eighth; the millimetres "
     "are what was measured. What the order states has moved these drawings and the pieces; lapels, "
