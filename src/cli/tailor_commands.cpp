@@ -72,10 +72,8 @@ std::string as_text(const std::vector<MaterialLine>& lines, Language language) {
                 (garment == "man" ? say(language, messages::kForOneMan) : term(language, garment)) +
                 "\n";
         }
-        text +=
-            "  " + padded(term(language, line.kind), 13) + padded(line.what, 34) +
-            padded(number_words(language, line.amount, 2) + " " + term(language, line.unit), 11) +
-            line.sum + "\n";
+        text += "  " + padded(term(language, line.kind), 13) + padded(line.what, 34) +
+                padded(amount_words(line, language), 11) + line.sum + "\n";
     }
     return text;
 }

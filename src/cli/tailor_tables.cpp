@@ -8,27 +8,13 @@
 #include <set>
 
 #include "pattern/fit.h"
+#include "pattern/materials.h"
 #include "vocabulary/body.h"
 #include "words/terms.h"
 #include "words/workshop_messages.h"
 
 namespace platewright::cli {
 namespace {
-
-struct PartName {
-    std::string_view word;
-    std::string_view name;
-};
-
-/// First words of parts that are called otherwise when nothing follows.
-constexpr std::array kPartNames = std::to_array<PartName>({
-    {"strap", "shoulder strap"},
-    {"gaiter", "gaiters"},
-    {"foot", "foot strap"},
-    {"coatee", "coat"},
-    {"knee", "knee band"},
-    {"fob", "fob pocket"},
-});
 
 /// Says things of one sheet.
 class Teller {
@@ -51,13 +37,7 @@ class Teller {
 
     /// A part of a drawing by the first word of its name.
     [[nodiscard]] std::string part(std::string_view part_name) const {
-        const std::string_view first = part_name.substr(0, part_name.find('-'));
-        for (const auto& [word, name] : kPartNames) {
-            if (word == first) {
-                return titled(name);
-            }
-        }
-        return titled(first);
+        return titled(name_of_part(part_name));
     }
 
     [[nodiscard]] std::string say(const Message& message,
@@ -186,6 +166,21 @@ WorkshopTable girth_table(const TableSource& source) {
     return made;
 }
 
+namespace {
+
+/// By how much the arm is longer than a sleeve of the coat; 0 where none is measured.
+double wrist_left_free(const TableSource& source) {
+    for (const auto& [view, dimensions] : source.dimensions) {
+        const auto sleeve = std::ranges::find(dimensions, "sleeve", &Dimension::what);
+        if (sleeve != dimensions.end()) {
+            return source.body.of(BodyMeasure::arm) - std::round(sleeve->mm());
+        }
+    }
+    return 0;
+}
+
+}  // namespace
+
 WorkshopTable garment_table(const TableSource& source) {
     const Teller teller(source);
     WorkshopTable made;
@@ -219,20 +214,28 @@ WorkshopTable garment_table(const TableSource& source) {
         }
     }
     made.remarks = {teller.say(messages::kGirthsAreHalf)};
+    if (const double free = wrist_left_free(source); free >= 1) {
+        made.remarks.push_back(teller.say(messages::kSleeveAndArm, {teller.mm(free)}));
+    }
     return made;
 }
 
 namespace {
 
 /// Where rows of buttons and holes of a part sit; what was `told` before is not told again.
+/// `holds_both`: its button is also that of the corner behind.
 void add_rows(const FlatPart& part,
               const std::string& title,
+              bool holds_both,
               const Teller& teller,
               std::set<std::string>& told,
               std::vector<WorkshopRow>& to) {
     const std::string name = teller.part(part.name);
     for (const FlatRow& row : part.rows) {
-        const std::string words = row.at.empty() ? "" : teller.row(row);
+        std::string words = row.at.empty() ? "" : teller.row(row);
+        if (holds_both && row.kind == FlatRow::Kind::buttons && !words.empty()) {
+            words = teller.say(messages::kHoldsBothCorners, {words});
+        }
         std::string key = title;
         key += name;
         key += words;
@@ -242,11 +245,22 @@ void add_rows(const FlatPart& part,
     }
 }
 
+/// Whether the part is a corner of the skirt that meets another one behind.
+bool is_turned_behind(const std::string& view, const FlatPart& part, const TableSource& source) {
+    constexpr std::string_view front = "front";
+    if (!view.ends_with(front) || !part.name.starts_with("turnback-")) {
+        return false;
+    }
+    const auto back = source.flats.find(view.substr(0, view.size() - front.size()) + "back");
+    return back != source.flats.end() && back->second.part("turnback-") != nullptr;
+}
+
 /// The same of a flat: marks, the hook of a collar, buttons and holes.
 std::vector<WorkshopRow> placement_rows(const std::string& view,
-                                        const Flat& flat,
+                                        const TableSource& source,
                                         const Teller& teller,
                                         std::set<std::string>& told) {
+    const Flat& flat = source.flats.at(view);
     std::vector<WorkshopRow> rows;
     for (const FlatMarks& marks : flat.marks) {
         const std::string sleeve = teller.sleeve(marks);
@@ -259,8 +273,8 @@ std::vector<WorkshopRow> placement_rows(const std::string& view,
     }
     for (const FlatPart& part : flat.parts) {
         // What is alike on both sides is told of the left.
-        if (part.name.find("right") == std::string::npos) {
-            add_rows(part, flat.title, teller, told, rows);
+        if (part.name.find("right") == std::string::npos && !seen_before(view, part)) {
+            add_rows(part, flat.title, is_turned_behind(view, part, source), teller, told, rows);
         }
     }
     return rows;
@@ -277,7 +291,7 @@ std::vector<WorkshopTable> placement_tables(const TableSource& source) {
     std::set<std::string> told;
     for (const std::string& view : source.views) {
         const Flat& flat = source.flats.at(view);
-        const std::vector<WorkshopRow> rows = placement_rows(view, flat, teller, told);
+        const std::vector<WorkshopRow> rows = placement_rows(view, source, teller, told);
         if (!rows.empty()) {
             made.rows.push_back({teller.titled(flat.title)});
             made.rows.insert(made.rows.end(), rows.begin(), rows.end());
@@ -303,10 +317,7 @@ std::vector<WorkshopTable> material_tables(Language language,
             made.wide = 3;
         }
         tables.back().rows.push_back(
-            {term(language, line.kind),
-             line.what,
-             number_words(language, line.amount, 2) + " " + term(language, line.unit),
-             line.sum});
+            {term(language, line.kind), line.what, amount_words(line, language), line.sum});
     }
     if (!tables.empty()) {
         tables.back().remarks = {say(language, messages::kLayRemark)};

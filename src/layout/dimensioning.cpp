@@ -34,7 +34,7 @@ constexpr std::array kLineClear = {-2.4, -1.6, -0.8, 0.8, 1.6, 2.4};
 constexpr double kFarthest = 60;
 constexpr double kStep = 1;
 /// Parallel lines beside each other are so far apart.
-constexpr double kLanesApart = 6.5;
+constexpr double kLanesApart = 5.5;
 
 /// What is dear about a place, for each mm or as often as it happens. Crossings that the standard
 /// forbids cost more than any way round; cloth is dearer than paper, edges are dearer than cloth.

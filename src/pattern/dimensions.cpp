@@ -248,14 +248,26 @@ class Measuring {
         }
     }
 
+    /// Straight below a place, where the part ends: its hem runs aslant.
+    static Point below(const FlatPart& part, Point at) {
+        Chain turned;
+        for (const Point p : part.outline.front()) {
+            turned.push_back({p.y, p.x});
+        }
+        return {at.x, crossing(turned, at.x).greatest};
+    }
+
     /// Fore and hind corner are hooked together under their button; without one the hook is
     /// measured.
     void held(const FlatPart& part, const Chain& edge, const Chain& fold) {
-        const double hem = shapes::box(part.outline.front()).bottom;
         const auto row = std::ranges::find(part.rows, FlatRow::Kind::buttons, &FlatRow::kind);
+        if (row != part.rows.end() && view_.ends_with("back")) {
+            // It is the button of the fore corner, which holds this one too.
+            return;
+        }
         if (row != part.rows.end()) {
             const Point at = row->at.front();
-            add("turnback button above the hem", Way::down, {at.x, hem}, at, "skirts");
+            add("turnback button above the hem", Way::down, below(part, at), at, "skirts");
             return;
         }
         // Within the corner, so that neither hem nor edge shows it. Common practice, no source.
@@ -264,7 +276,7 @@ class Measuring {
         const Point corner = edge.back();
         const Point at =
             corner + unit(edge.front() - corner) * up + unit(fold.back() - corner) * in;
-        add("turnback hook above the hem", Way::down, {at.x, hem}, at, "skirts");
+        add("turnback hook above the hem", Way::down, below(part, at), at, "skirts");
         add("turnback hook within the edge", Way::along, at, foot_on(edge, at), "skirts");
     }
 

@@ -24,6 +24,21 @@ constexpr double kPipingEnd = 10;
 /// Thread for a length of seam sewn by hand. Common practice, no source.
 constexpr double kThreadPerSeam = 3.5;
 
+struct PartName {
+    std::string_view word;
+    std::string_view name;
+};
+
+/// First words of parts that are called otherwise when nothing follows.
+constexpr std::array kPartNames = std::to_array<PartName>({
+    {"strap", "shoulder strap"},
+    {"gaiter", "gaiters"},
+    {"foot", "foot strap"},
+    {"coatee", "coat"},
+    {"knee", "knee band"},
+    {"fob", "fob pocket"},
+});
+
 std::string garment_of_view(const std::string& view) {
     for (const char* name : {"waistcoat", "breeches"}) {
         if (view.find(name) != std::string::npos) {
@@ -31,13 +46,6 @@ std::string garment_of_view(const std::string& view) {
         }
     }
     return view.find("gaiter") != std::string::npos ? "gaiters" : "coat";
-}
-
-/// What both views of a garment show is counted in front.
-bool seen_before(const std::string& view, const FlatPart& part) {
-    const bool behind = view.ends_with("back") || view.ends_with("inner");
-    return behind && (part.name.starts_with("strap-") || part.name.starts_with("epaulette-") ||
-                      part.name.starts_with("turnback-") || part.name.starts_with("wing-"));
 }
 
 /// Pieces that were laid out already, by their list.
@@ -88,8 +96,8 @@ class Count {
         return term(rules_.language, name);
     }
 
-    [[nodiscard]] std::string counted(const Message& message, int much, double mm) const {
-        return say(rules_.language, message, {std::to_string(much), metres(mm)});
+    [[nodiscard]] std::string counted(const Counted& message, int much, double mm) const {
+        return say(rules_.language, message, much, {metres(mm)});
     }
 
     [[nodiscard]] bool counts(const std::string& garment) const {
@@ -140,8 +148,8 @@ class Count {
             lay.area / 1e6,
             say(rules_.language,
                 messages::kLaySum,
-                {std::to_string(lay.number),
-                 number(lay.area / 1e6, 3),
+                lay.number,
+                {number(lay.area / 1e6, 3),
                  metres(laid.length),
                  rules_.cloth_width_printed,
                  number(share * 100, 0)}));
@@ -301,6 +309,18 @@ class Count {
         int number = 0;
         double least = 1e6;
         double most = 0;
+        /// How many on which part, in the order in which they are met.
+        std::vector<std::pair<std::string, int>> on;
+
+        void take(const std::string& part, int many) {
+            number += many;
+            const auto found = std::ranges::find(on, part, &std::pair<std::string, int>::first);
+            if (found == on.end()) {
+                on.emplace_back(part, many);
+            } else {
+                found->second += many;
+            }
+        }
     };
 
     /// Coat, waistcoat and gaiter buttons, as the trade sells them.
@@ -316,11 +336,21 @@ class Count {
         for (const FlatRow& row : part.rows) {
             if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
                 Buttons& of = by_class[row.material.name + ", " + called(class_of(row.size))];
-                of.number += pair * static_cast<int>(row.at.size());
+                of.take(name_of_part(part.name), pair * static_cast<int>(row.at.size()));
                 of.least = std::min(of.least, row.size);
                 of.most = std::max(of.most, row.size);
             }
         }
+    }
+
+    [[nodiscard]] std::string where_worn(const Buttons& of) const {
+        std::string words;
+        for (const auto& [part, many] : of.on) {
+            words += words.empty() ? "" : ", ";
+            words +=
+                say(rules_.language, messages::kNumberOn, {called(part), std::to_string(many)});
+        }
+        return words;
     }
 
     void buttons() {
@@ -351,9 +381,8 @@ class Count {
                 0,
                 say(rules_.language,
                     messages::kButtonsSum,
-                    {std::to_string(of.number),
-                     std::to_string(spares),
-                     std::to_string(dozens * 12)}));
+                    of.number,
+                    {std::to_string(spares), std::to_string(dozens * 12), where_worn(of)}));
         }
     }
 
@@ -391,9 +420,8 @@ class Count {
                     0,
                     say(rules_.language,
                         messages::kLeatherSum,
-                        {std::to_string(piece.number),
-                         number(box.width(), 0),
-                         number(box.height(), 0)}));
+                        piece.number,
+                        {number(box.width(), 0), number(box.height(), 0)}));
             }
         }
     }
@@ -418,6 +446,24 @@ class Count {
 };
 
 }  // namespace
+
+std::string amount_words(const MaterialLine& line, Language language) {
+    const bool dozens = line.unit == "dozen" && line.amount > 1;
+    return number_words(language, line.amount, 2) + " " +
+           term(language, dozens ? "dozens" : line.unit);
+}
+
+bool seen_before(const std::string& view, const FlatPart& part) {
+    const bool behind = view.ends_with("back") || view.ends_with("inner");
+    return behind && (part.name.starts_with("strap-") || part.name.starts_with("epaulette-") ||
+                      part.name.starts_with("turnback-") || part.name.starts_with("wing-"));
+}
+
+std::string name_of_part(std::string_view part_name) {
+    const std::string_view first = part_name.substr(0, part_name.find('-'));
+    const auto* const found = std::ranges::find(kPartNames, first, &PartName::word);
+    return std::string(found == kPartNames.end() ? first : found->name);
+}
 
 std::vector<MaterialLine> materials_of(const PatternSource& source,
                                        const std::vector<PatternPiece>& pieces,

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/language.h"
@@ -48,6 +49,15 @@ struct MaterialLine {
     Laying lay = {};
     std::vector<PatternPiece> laid = {};
 };
+
+/// `2.1 m`, `3 dozen`.
+std::string amount_words(const MaterialLine& line, Language language);
+
+/// What both views of a garment show is told and counted in front.
+bool seen_before(const std::string& view, const FlatPart& part);
+
+/// What a part of a flat is called, by the first word of its name: `strap-left` a `shoulder strap`.
+std::string name_of_part(std::string_view part_name);
 
 /// By garment, then for the man, cloth first. Pieces of one cloth are laid out on it
 /// (`pattern/laying.h`).

@@ -66,6 +66,13 @@ inline constexpr Message kGirthsAreHalf{
     "Umfänge sind die Hälfte des liegenden Stücks. Brüche sind das nächste Achtel; die Millimeter "
     "sind gemessen. Was die Vorschrift bestimmt, hat diese Zeichnungen und die Schnittteile "
     "bewegt; Rabatten, Aufschläge und Kragen auch an der Figur der Tafel."};
+inline constexpr Message kSleeveAndArm{
+    "The sleeve is measured straight down its outer side, from the shoulder’s seam to the hem; the "
+    "arm over the bent elbow to the wrist bone, which the hem leaves free by {1} mm.",
+    "La manche est mesurée droit sur son bord extérieur, de la couture d’épaule au bas ; le bras, "
+    "par le coude plié jusqu’au poignet, que la manche dégage de {1} mm.",
+    "Der Ärmel ist gerade an seiner Außenseite gemessen, von der Schulternaht bis zum Saum; der "
+    "Arm über den gebeugten Ellbogen bis zum Handknöchel, den der Saum um {1} mm frei lässt."};
 
 /// Where buttons, holes and marks sit.
 inline constexpr Message kButtonsHolesMarks{
@@ -103,6 +110,10 @@ inline constexpr Message kCollarHookAt{
     "source",
     "1 Haken mit Öse an der Halsnaht, hinter den Vorderkanten, so dass sie sich treffen; üblich, "
     "ohne Quelle"};
+inline constexpr Message kHoldsBothCorners{
+    "{1}; holds the fore and the hind corner together",
+    "{1} ; tient ensemble les coins de devant et de derrière",
+    "{1}; hält die vordere und die hintere Ecke zusammen"};
 inline constexpr Message kOnLeftSleeve{
     "{1}, the wearer’s left sleeve", "{1}, manche gauche", "{1}, linker Ärmel"};
 inline constexpr Message kOnRightSleeve{
@@ -134,34 +145,53 @@ inline constexpr Message kLayRemark{
     "was am wenigsten braucht (Baker, Coffman, Rivest 1980, aus dem Gedächtnis); Tuch, dessen "
     "Strich nur eine Richtung haben darf, braucht mehr. Verschnitt von Borte und Vorstoß, "
     "Ersatzknöpfe, Garn und Haken: üblich, ohne Quelle."};
-inline constexpr Message kLaySum{
-    "{1} pieces, finished {2} m²; laid out {3} m of {4} cloth, {5} % of it in the pieces as they "
-    "are cut; rounded up to 5 cm",
-    "{1} pièces, {2} m² finis ; posées sur {3} m de large {4}, {5} % dans les pièces coupées ; "
-    "arrondi à 5 cm",
-    "{1} Teile, fertig {2} m²; ausgelegt {3} m bei {4} Breite, {5} % davon in den zugeschnittenen "
-    "Teilen; auf 5 cm aufgerundet"};
-inline constexpr Message kLoopsSum{"{1} loops with turn-ins {2} m",
-                                   "{1} brides avec rentrés {2} m",
-                                   "{1} Litzen mit Einschlag {2} m"};
-inline constexpr Message kEdgesSum{"{1} edges {2} m", "{1} bords {2} m", "{1} Kanten {2} m"};
-inline constexpr Message kMarksSum{"{1} marks {2} m", "{1} marques {2} m", "{1} Abzeichen {2} m"};
+inline constexpr Counted kLaySum{
+    {"{1} piece, finished {2} m²; laid out {3} m of {4} cloth, {5} % of it in the piece as it is "
+     "cut; rounded up to 5 cm",
+     "{1} pièce, {2} m² finis ; posée sur {3} m de large {4}, {5} % dans la pièce coupée ; "
+     "arrondi à 5 cm",
+     "{1} Teil, fertig {2} m²; ausgelegt {3} m bei {4} Breite, {5} % davon im zugeschnittenen "
+     "Teil; auf 5 cm aufgerundet"},
+    {"{1} pieces, finished {2} m²; laid out {3} m of {4} cloth, {5} % of it in the pieces as they "
+     "are cut; rounded up to 5 cm",
+     "{1} pièces, {2} m² finis ; posées sur {3} m de large {4}, {5} % dans les pièces coupées ; "
+     "arrondi à 5 cm",
+     "{1} Teile, fertig {2} m²; ausgelegt {3} m bei {4} Breite, {5} % davon in den zugeschnittenen "
+     "Teilen; auf 5 cm aufgerundet"}};
+inline constexpr Counted kLoopsSum{{"{1} loop with turn-ins {2} m",
+                                    "{1} bride avec rentrés {2} m",
+                                    "{1} Litze mit Einschlag {2} m"},
+                                   {"{1} loops with turn-ins {2} m",
+                                    "{1} brides avec rentrés {2} m",
+                                    "{1} Litzen mit Einschlag {2} m"}};
+inline constexpr Counted kEdgesSum{{"{1} edge {2} m", "{1} bord {2} m", "{1} Kante {2} m"},
+                                   {"{1} edges {2} m", "{1} bords {2} m", "{1} Kanten {2} m"}};
+inline constexpr Counted kMarksSum{{"{1} mark {2} m", "{1} marque {2} m", "{1} Abzeichen {2} m"},
+                                   {"{1} marks {2} m", "{1} marques {2} m", "{1} Abzeichen {2} m"}};
 inline constexpr Message kEndsSum{"ends {1} m", "bouts {1} m", "Enden {1} m"};
 inline constexpr Message kWasteSum{"{1} % waste; rounded up to 10 cm",
                                    "{1} % de déchet ; arrondi à 10 cm",
                                    "{1} % Verschnitt; auf 10 cm aufgerundet"};
-inline constexpr Message kButtonsSum{"{1} worn + at least {2} spare, in whole dozens {3}",
-                                     "{1} portés + au moins {2} de rechange, par douzaines {3}",
-                                     "{1} getragen + wenigstens {2} Ersatz, in Dutzenden {3}"};
+inline constexpr Counted kButtonsSum{
+    {"{1} worn ({4}) + at least {2} spare, in whole dozens {3}",
+     "{1} porté ({4}) + au moins {2} de rechange, par douzaines {3}",
+     "{1} getragen ({4}) + wenigstens {2} Ersatz, in Dutzenden {3}"},
+    {"{1} worn ({4}) + at least {2} spare, in whole dozens {3}",
+     "{1} portés ({4}) + au moins {2} de rechange, par douzaines {3}",
+     "{1} getragen ({4}) + wenigstens {2} Ersatz, in Dutzenden {3}"}};
+inline constexpr Message kNumberOn{"{1} {2}", "{1} {2}", "{1} {2}"};
 inline constexpr Message kMillimetres{"{1} mm", "{1} mm", "{1} mm"};
 inline constexpr Message kSizesFromTo{"{1} to {2} mm", "{1} à {2} mm", "{1} bis {2} mm"};
 inline constexpr Message kThreadSum{
     "edges {1} m, two to a seam; {2} m of seam × {3}; rounded up to 10 m",
     "bords {1} m, deux par couture ; {2} m de couture × {3} ; arrondi à 10 m",
     "Kanten {1} m, zwei je Naht; {2} m Naht × {3}; auf 10 m aufgerundet"};
-inline constexpr Message kLeatherSum{"{1} straps of {2} × {3} mm, cut at the line",
-                                     "{1} sous-pieds de {2} × {3} mm, coupés au trait",
-                                     "{1} Stege von {2} × {3} mm, am Strich geschnitten"};
+inline constexpr Counted kLeatherSum{{"{1} strap of {2} × {3} mm, cut at the line",
+                                      "{1} sous-pied de {2} × {3} mm, coupé au trait",
+                                      "{1} Steg von {2} × {3} mm, am Strich geschnitten"},
+                                     {"{1} straps of {2} × {3} mm, cut at the line",
+                                      "{1} sous-pieds de {2} × {3} mm, coupés au trait",
+                                      "{1} Stege von {2} × {3} mm, am Strich geschnitten"}};
 inline constexpr Message kCollarHooks{"collar {1}", "collet {1}", "Kragen {1}"};
 inline constexpr Message kTurnbackHooks{"turnbacks {1}", "retroussis {1}", "Umschläge {1}"};
 inline constexpr Message kPiecesAdded{

@@ -132,7 +132,7 @@ TEST(Dimensioning, ShortOnesStandNearest) {
     const auto laid = sheet::lay_dimensions(
         both, {{flat, Language::english, unit, ruler}, 1, {-50, -50, 150, 120}});
     EXPECT_GT(laid[1].from.y, 60);
-    EXPECT_GE(laid[0].from.y, laid[1].from.y + 6);
+    EXPECT_GE(laid[0].from.y, laid[1].from.y + 5);
     EXPECT_EQ(conflicts("", laid), "");
 }
 

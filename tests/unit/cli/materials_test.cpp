@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "cli/tailor.h"
 #include "support.h"
 
 namespace platewright::cli {
@@ -29,6 +30,38 @@ TEST(MaterialsOfAMan, FacingsHaveTheLiningThatIsSaidOfThem) {
     const auto lining = std::ranges::find(lines, "lining", &MaterialLine::kind);
     ASSERT_NE(lining, lines.end());
     EXPECT_DOUBLE_EQ(lining->area, 0.08);
+}
+
+std::vector<MaterialLine> materials_of_a_man(const std::string& language) {
+    Bench bench;
+    const FileId file = bench.sources.add(PLATEWRIGHT_SOURCE_DIR "/plates/trial.yaml",
+                                          "workshop: Trial\nman: tannbruck-lance-corporal.yaml\n"
+                                          "language: " +
+                                              language + "\n");
+    const auto job = prepare_tailor(bench.workshop, file, bench.problems, bench.timings);
+    const Typesetter type;
+    const auto work =
+        job ? tailor_work(bench.workshop, *job, Paper{}, type, bench.problems) : std::nullopt;
+    return work ? work->materials : std::vector<MaterialLine>{};
+}
+
+std::string sum_of(const std::vector<MaterialLine>& lines, const char* kind, const char* begins) {
+    const auto found = std::ranges::find_if(lines, [&](const MaterialLine& line) {
+        return line.garment == "coat" && line.kind == kind && line.sum.starts_with(begins);
+    });
+    return found == lines.end() ? "none" : found->sum;
+}
+
+// What is counted can be counted again on the drawings; one thing is not spoken of as many.
+TEST(MaterialsOfAMan, SumsTellWhatIsCountedWhere) {
+    const auto lines = materials_of_a_man("en");
+    EXPECT_EQ(sum_of(lines, "lace", "1 "), "1 mark 0.15 m + 10 % waste; rounded up to 10 cm");
+    // Fore and hind corner of each skirt share one button.
+    EXPECT_EQ(sum_of(lines, "buttons", "24"),
+              "24 worn (cuff 6, turnback 2, lapel 14, shoulder strap 2) + at least 2 spare, in "
+              "whole dozens 36");
+    EXPECT_EQ(sum_of(materials_of_a_man("fr"), "lace", "1 "),
+              "1 marque 0,15 m + 10 % de déchet ; arrondi à 10 cm");
 }
 
 }  // namespace
