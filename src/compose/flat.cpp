@@ -245,6 +245,24 @@ const Chain* Flat::guide(const std::string& name) const {
     return found == guides.end() ? nullptr : &found->second;
 }
 
+namespace {
+
+/// What a detail tells of its part, or of the whole flat.
+void add_detail(
+    const Uniform& uniform, const Easel& easel, const Detail& detail, FlatPart& part, Flat& flat) {
+    if (detail.kind == DetailKind::marks) {
+        add_marks(uniform, detail, flat);
+    }
+    if (is_drawn_line(detail)) {
+        part.lines.push_back(detail.curve.chain());
+    }
+    if (auto row = row_of(uniform, easel, detail)) {
+        part.rows.push_back(std::move(*row));
+    }
+}
+
+}  // namespace
+
 Flat flat_of(const Uniform& uniform, const Template& view) {
     const Easel easel(uniform, 1, true, Ink::colour);
     Flat flat;
@@ -261,15 +279,8 @@ Flat flat_of(const Uniform& uniform, const Template& view) {
             part.cloth.property ? std::string(properties()[*part.cloth.property].key) : "";
         FlatPart made{part.name, key, *cloth, outlines(part.shape), {}};
         for (const Detail& detail : part.details) {
-            if (detail.kind == DetailKind::marks && easel.holds(detail.when)) {
-                add_marks(uniform, detail, flat);
-            }
-            if (is_drawn_line(detail) && easel.holds(detail.when)) {
-                made.lines.push_back(detail.curve.chain());
-            }
-            auto row = easel.holds(detail.when) ? row_of(uniform, easel, detail) : std::nullopt;
-            if (row) {
-                made.rows.push_back(std::move(*row));
+            if (easel.holds(detail.when)) {
+                add_detail(uniform, easel, detail, made, flat);
             }
         }
         flat.parts.push_back(std::move(made));

@@ -152,6 +152,25 @@ double beyond_flat(const Flat& flat, const Fitted& garment, const FitLine& line,
     return seat_wedge(y - top);
 }
 
+/// A line of a garment as the flat has it: where, how wide, and what is added beside the flat.
+struct FoundLine {
+    FitLine line;
+    double y = 0;
+    double girth = 0;
+    double beyond = 0;
+};
+
+std::vector<FoundLine> lines_of(const Flat& flat, const Fitted& garment) {
+    std::vector<FoundLine> found;
+    for (const FitLine& line : garment.lines) {
+        const auto y = height_of(flat, line);
+        if (const auto girth = y ? girth_at(flat, garment, line, *y) : std::nullopt) {
+            found.push_back({line, *y, *girth, beyond_flat(flat, garment, line, *y)});
+        }
+    }
+    return found;
+}
+
 }  // namespace
 
 double seat_wedge(double below_top) {
@@ -166,41 +185,32 @@ double half_neckline(const Flat& flat) {
 }
 
 std::vector<FinishedGirth> finished_girths(const Flat& flat, const Body& body) {
-    std::vector<FinishedGirth> girths;
     const Fitted* garment = garment_of(flat);
-    if (const double neck = half_neckline(flat); garment != nullptr && neck > 0) {
-        girths.push_back(
-            {std::string(garment->name), Of::neck, body.of(Of::neck), kNeckEase, 2 * neck});
+    if (garment == nullptr) {
+        return {};
     }
-    for (const FitLine& line : garment != nullptr ? garment->lines : std::span<const FitLine>{}) {
-        const auto y = height_of(flat, line);
-        const auto girth = y ? girth_at(flat, *garment, line, *y) : std::nullopt;
-        if (girth) {
-            girths.push_back({std::string(garment->name),
-                              line.measure,
-                              body.of(line.measure),
-                              line.ease,
-                              *girth + beyond_flat(flat, *garment, line, *y)});
-        }
+    std::vector<FinishedGirth> girths;
+    const auto add = [&](Of measure, double ease, double finished) {
+        girths.push_back({std::string(garment->name), measure, body.of(measure), ease, finished});
+    };
+    if (const double neck = half_neckline(flat); neck > 0) {
+        add(Of::neck, kNeckEase, 2 * neck);
     }
-    if (garment != nullptr && flat.part("sleeve-left") != nullptr) {
-        const double arm = body.of(Of::upper_arm);
-        girths.push_back(
-            {std::string(garment->name), Of::upper_arm, arm, kArmEase, arm + kArmEase});
+    for (const FoundLine& each : lines_of(flat, *garment)) {
+        add(each.line.measure, each.line.ease, each.girth + each.beyond);
+    }
+    if (flat.part("sleeve-left") != nullptr) {
+        add(Of::upper_arm, kArmEase, body.of(Of::upper_arm) + kArmEase);
     }
     return girths;
 }
 
 std::vector<Knot> widening(const Flat& flat, const Body& body) {
     std::vector<Knot> knots;
-    const Fitted* garment = garment_of(flat);
-    for (const FitLine& line : garment != nullptr ? garment->lines : std::span<const FitLine>{}) {
-        const auto y = height_of(flat, line);
-        const auto girth = y ? girth_at(flat, *garment, line, *y) : std::nullopt;
-        if (girth) {
-            const double wanted =
-                body.of(line.measure) + line.ease - beyond_flat(flat, *garment, line, *y);
-            knots.push_back({*y, wanted / *girth});
+    if (const Fitted* garment = garment_of(flat)) {
+        for (const FoundLine& each : lines_of(flat, *garment)) {
+            const double wanted = body.of(each.line.measure) + each.line.ease - each.beyond;
+            knots.push_back({each.y, wanted / each.girth});
         }
     }
     return knots;
