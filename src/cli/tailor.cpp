@@ -364,6 +364,7 @@ class Tailoring {
         const std::vector<PatternPiece> lesser = lesser_pieces(source, made.sheets.pieces);
         made.sheets.pieces.insert(made.sheets.pieces.end(), lesser.begin(), lesser.end());
         number_pieces(made.sheets.pieces);
+        made.sheets.whole_garments = job_.sheet.whole_garments;
         for (const PatternPiece& piece : made.sheets.pieces) {
             if (!piece.repeats && (!piece.draft || job_.sheet.whole_garments)) {
                 made.sheets.full_size.push_back(piece);

@@ -146,6 +146,30 @@ void draw_laying(const Laying& laying,
     }
 }
 
+std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
+    constexpr double arm = 3;
+    std::vector<Rect> marks;
+    for (const Point button : piece.buttons) {
+        marks.push_back(Rect{button.x, button.y, button.x, button.y}.grown(arm + clear));
+    }
+    const auto add_line = [&marks, clear](Point from, Point to) {
+        const int steps = static_cast<int>(length(to - from) / clear) + 1;
+        for (int i = 0; i <= steps; ++i) {
+            const Point at = from + (to - from) * (static_cast<double>(i) / steps);
+            marks.push_back(Rect{at.x, at.y, at.x, at.y}.grown(clear));
+        }
+    };
+    for (const Chain& line : piece.lines) {
+        for (std::size_t i = 1; i < line.size(); ++i) {
+            add_line(line[i - 1], line[i]);
+        }
+    }
+    for (const auto& [from, to] : piece.notches) {
+        add_line(from, to);
+    }
+    return marks;
+}
+
 std::vector<std::string> cutting_words(const PatternPiece& piece, Language language) {
     const bool mirrored = piece.paired && piece.number > 1;
     std::string cut = say(language,

@@ -36,6 +36,9 @@ Point middle_of(const Chain& outline);
 /// What the grain arrow takes of the piece, mm; empty where there is no room for one.
 Rect grain_of(const PatternPiece& piece);
 
+/// Buttons, folds and notches of a piece with so much kept clear round them, mm.
+std::vector<Rect> marks_within(const PatternPiece& piece, double clear);
+
 /// Name, number and cloth of a piece, a line each.
 std::vector<std::string> cutting_words(const PatternPiece& piece, Language language);
 

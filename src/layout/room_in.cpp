@@ -14,7 +14,7 @@ namespace platewright::sheet {
 namespace {
 
 /// Free on all sides of the block, and how far the sweep goes at a time, mm.
-constexpr double kFreeAround = 1.5;
+constexpr double kFreeAround = 2;
 constexpr double kStep = 2;
 
 /// From where to where words may go from `top` to `bottom`; empty if the first is not the lesser.

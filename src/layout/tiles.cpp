@@ -12,6 +12,7 @@
 #include "layout/piece.h"
 #include "layout/room_in.h"
 #include "layout/style.h"
+#include "layout/tile_words.h"
 #include "pattern/shapes.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
@@ -34,7 +35,9 @@ constexpr double kSquare = 100;
 constexpr double kInches = 2 * kInch;
 /// Beside the map, and what title and words above and beneath it take.
 constexpr double kMapEdge = 12;
-constexpr double kMapWords = 59;
+constexpr double kMapWords = 70;
+constexpr double kMapType = 2.9;
+constexpr double kMapLine = 3.8;
 /// Clear of the match lines, which run in the middle of the overlap.
 constexpr double kCheckFrom = kOverlap / 2 + 3;
 constexpr double kCheckWidth = kCheckFrom + kSquare + 12 + kInches;
@@ -255,16 +258,12 @@ class Tiler {
                                                 const Chain& seen,
                                                 const PatternPiece& piece,
                                                 double size) {
-        double width = 0;
+        double width = ruler_.width(words.front(), sheet::roman(size));
         for (const std::string& line : words) {
             width = std::max(width, ruler_.width(line, sheet::italic(size)));
         }
         const double height = size * 1.25 * (static_cast<double>(words.size()) + 0.3);
-        std::vector<Rect> buttons;
-        for (const Point button : piece.buttons) {
-            buttons.push_back(Rect{button.x, button.y, button.x, button.y}.grown(4));
-        }
-        return sheet::room_in(seen, width, height, grain_of(piece), buttons);
+        return sheet::room_in(seen, width, height, grain_of(piece), marks_within(piece, 2));
     }
 
     static void write(const std::vector<std::string>& words, Point at, double size, Pen& pen) {
@@ -314,20 +313,13 @@ class Tiler {
         pen.heading(name_of(row, column), {kClear + half, baseline}, 5);
         pen.words(say(sheets_.language,
                       messages::kTileFoot,
-                      {sheet::on_one_line(sheets_.title), allowance_words()}),
+                      {sheet::on_one_line(sheets_.title), allowance_words(sheets_)}),
                   {kClear + half + 14, baseline},
                   2.6,
                   Align::start,
                   0,
                   true);
         std::move(pen).put_on(page);
-    }
-
-    [[nodiscard]] std::string allowance_words() const {
-        return sheets_.allowance > 0 ? say(sheets_.language,
-                                           messages::kAllowance,
-                                           {number_words(sheets_.language, sheets_.allowance, 1)})
-                                     : say(sheets_.language, messages::kNoAllowance);
     }
 
     /// How the tiles lie together, to a small scale.
@@ -346,22 +338,26 @@ class Tiler {
         const double wide = (columns_ * step_.x + kOverlap) * factor;
         const Point corner{(paper_.width - wide) / 2, 25};
         draw_map(corner, factor, pen);
-        double baseline = paper_.height - 29;
-        const Language language = sheets_.language;
-        for (const std::string& words :
-             {say(language, messages::kMapPrint),
-              say(language,
-                  messages::kMapPaste,
-                  {number_words(language, kOverlap, 0), allowance_words()}),
-              say(language, messages::kMapDrafts)}) {
-            for (const std::string& line :
-                 ruler_.lines(words, sheet::roman(2.9), paper_.width - 28)) {
-                pen.words(line, {14, baseline}, 2.9);
-                baseline += 3.8;
-            }
+        const std::vector<std::string> lines = map_words();
+        double baseline = paper_.height - 14 - kMapLine * static_cast<double>(lines.size() - 1);
+        for (const std::string& line : lines) {
+            pen.words(line, {14, baseline}, kMapType);
+            baseline += kMapLine;
         }
         std::move(pen).put_on(page);
         return page;
+    }
+
+    /// What stands beneath the map, line by line.
+    [[nodiscard]] std::vector<std::string> map_words() {
+        std::vector<std::string> lines;
+        for (const std::string& words : words_of_map(sheets_, kOverlap)) {
+            for (std::string& line :
+                 ruler_.lines(words, sheet::roman(kMapType), paper_.width - 28)) {
+                lines.push_back(std::move(line));
+            }
+        }
+        return lines;
     }
 
     void draw_map(Point corner, double factor, Pen& pen) {
@@ -400,14 +396,15 @@ class Tiler {
                          grain.top * factor,
                          grain.centre().x * factor + 1,
                          grain.bottom * factor};
-        std::vector<Rect> buttons;
-        for (const Point button : laid.piece->buttons) {
-            const Point on = button * factor;
-            buttons.push_back(Rect{on.x, on.y, on.x, on.y}.grown(1));
+        // Clear by a millimetre on the map.
+        std::vector<Rect> marks = marks_within(*laid.piece, 1 / factor);
+        for (Rect& mark : marks) {
+            mark = {
+                mark.left * factor, mark.top * factor, mark.right * factor, mark.bottom * factor};
         }
         for (const std::string& words : {name, number}) {
             const double width = ruler_.width(words, sheet::italic(kSmallest));
-            if (const auto at = sheet::room_in(on_map, width, kSmallest, arrow, buttons)) {
+            if (const auto at = sheet::room_in(on_map, width, kSmallest, arrow, marks)) {
                 pen.words(words,
                           corner + laid.at * factor + *at + Point{0, kSmallest * 0.8},
                           kSmallest,

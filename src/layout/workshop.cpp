@@ -72,7 +72,8 @@ class Sheets {
         }
         const bool tiles = std::ranges::find(sheets_.order, "full size") != sheets_.order.end();
         if (tiles) {
-            flow_.appendix(say(messages::kFullSize));
+            flow_.appendix(
+                say(sheets_.whole_garments ? messages::kFullSize : messages::kFacingsFullSize));
         }
         flow_.finish(document);
         if (tiles) {

@@ -82,8 +82,9 @@ struct WorkshopSheets {
     std::vector<WorkshopTable> materials;
     std::vector<ClothPlan> cloths;
     std::vector<PatternPiece> pieces;
-    /// Those of them that are printed at full size.
+    /// Those of them that are printed at full size: all, or facings and small parts.
     std::vector<PatternPiece> full_size;
+    bool whole_garments = false;
     double allowance = 0;
 };
 

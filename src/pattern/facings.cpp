@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 #include "pattern/fit.h"
 #include "pattern/pieces.h"
@@ -211,19 +212,27 @@ class Facings {
                            .name = "shoulder strap",
                            .cloth = any->cloth,
                            .cloth_key = any->cloth_key};
-        const double half = kStrapWidth / 2;
-        const double inner = half * 0.75;
-        piece.outline = {{half, 0},
-                         {half + inner * 0.7, kStrapPoint * 0.45},
-                         {half + inner, kStrapPoint},
-                         {kStrapWidth, long_side},
-                         {0, long_side},
-                         {half - inner, kStrapPoint},
-                         {half - inner * 0.7, kStrapPoint * 0.45}};
+        constexpr double half = kStrapWidth / 2;
+        piece.outline = strap(long_side);
         piece.buttons = {{half, kStrapPoint * 0.75}};
         piece.number = part != nullptr && other != nullptr ? 2 : 1;
         piece.lined = true;
         keep(std::move(piece));
+    }
+
+    /// Broad at the shoulder, round at the neck; the sides run into the round without a corner.
+    static Chain strap(double long_side) {
+        constexpr double half = kStrapWidth / 2;
+        constexpr double across = half * 0.75;
+        const double side_x = half / across;
+        const double side_y = (long_side - kStrapPoint) / kStrapPoint;
+        const double touches =
+            std::atan2(side_y, side_x) - std::acos(1 / std::hypot(side_x, side_y));
+        Chain outline = shapes::arc(
+            {half, kStrapPoint}, across, kStrapPoint, -std::numbers::pi - touches, touches);
+        outline.push_back({kStrapWidth, long_side});
+        outline.push_back({0, long_side});
+        return outline;
     }
 
     void add_epaulette(const Flat& flat) {
@@ -239,26 +248,15 @@ class Facings {
                                .cloth = part->cloth,
                                .cloth_key = part->cloth_key};
             const double long_side = length_of(*shoulder) + 12;
-            const Path field = ellipse({45, long_side}, 45, 34);
+            const Chain field = shapes::arc({45, long_side}, 45, 34, 0, 2 * std::numbers::pi);
             Chain strap{{15, 22}, {30, 0}, {60, 0}, {75, 22}, {80, long_side}, {10, long_side}};
-            piece.outline = shapes::joined({strap, outline_of(field)});
+            piece.outline = shapes::joined({strap, field});
             piece.buttons = {{45, 18}};
             piece.number = source_.uniform.word(property_id("epaulettes.worn")) == "both" ? 2 : 1;
             piece.lined = true;
             keep(std::move(piece));
             return;
         }
-    }
-
-    static Chain outline_of(const Path& oval) {
-        const Rect box = oval.bounds();
-        Chain chain;
-        for (int i = 0; i < 48; ++i) {
-            const double turn = i * 2 * 3.14159265358979 / 48;
-            chain.push_back(box.centre() + Point{box.width() / 2 * std::cos(turn),
-                                                 box.height() / 2 * std::sin(turn)});
-        }
-        return chain;
     }
 
     /// A mark laid flat: a strip across the outer half of the sleeve, bent as on the sleeve.

@@ -85,14 +85,14 @@ class Lesser {
                            .cloth_key = "coat.lining"};
         piece.stuff = "lining";
         piece.outline = {{0, 0}, {mouth, 0}};
-        constexpr int steps = 8;
-        for (const double side : {mouth - kBagCorner, kBagCorner}) {
-            for (int i = 0; i <= steps; ++i) {
-                const double quarter = std::numbers::pi / 2;
-                const double turn = quarter * i / steps + (side > mouth / 2 ? 0 : quarter);
-                piece.outline.push_back(Point{side, kBagDepth - kBagCorner} +
-                                        Point{std::cos(turn), std::sin(turn)} * kBagCorner);
-            }
+        // A small bag is round below.
+        const double round = std::min(kBagCorner, mouth / 2);
+        constexpr double quarter = std::numbers::pi / 2;
+        for (const double side : {mouth - round, round}) {
+            const double from = side == round ? quarter : 0;
+            const Chain corner =
+                shapes::arc({side, kBagDepth - round}, round, round, from, from + quarter);
+            piece.outline.insert(piece.outline.end(), corner.begin(), corner.end());
         }
         // Two to a pocket.
         piece.number = 2 * flap.number;

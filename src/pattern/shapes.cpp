@@ -115,6 +115,20 @@ Chain mirrored(const Chain& chain, Point from, Point to) {
     return result;
 }
 
+Chain arc(Point middle, double across, double down, double from, double to) {
+    constexpr double off = 0.04;
+    const double radius = std::max({across, down, 2 * off});
+    // The rise of a chord over the angle it spans.
+    const double step = 2 * std::acos(1 - off / radius);
+    const int steps = std::max(1, static_cast<int>(std::ceil(std::abs(to - from) / step)));
+    Chain chain;
+    for (int i = 0; i <= steps; ++i) {
+        const double turn = from + (to - from) * i / steps;
+        chain.push_back(middle + Point{across * std::cos(turn), down * std::sin(turn)});
+    }
+    return chain;
+}
+
 Chain at_origin(const Chain& chain) {
     const Rect all = box(chain);
     Chain result;

@@ -32,6 +32,10 @@ Chain enlarged(const Chain& outline, double by);
 /// The chain mirrored about the line through two points.
 Chain mirrored(const Chain& chain, Point from, Point to);
 
+/// Part of an ellipse, from one angle to the other in radians, clockwise on the page from its right
+/// end; no chord is farther than 0.05 mm from it.
+Chain arc(Point middle, double across, double down, double from, double to);
+
 /// Moved so that the box begins at (0, 0).
 Chain at_origin(const Chain& chain);
 

@@ -22,7 +22,7 @@ constexpr double kHemSlant = 12;
 
 /// A bow from point to point that rises by `height`.
 Chain bow(Point from, Point to, double height) {
-    constexpr int steps = 24;
+    constexpr int steps = 96;
     Chain chain;
     for (int i = 0; i <= steps; ++i) {
         const double u = static_cast<double>(i) / steps;

@@ -13,8 +13,13 @@ inline constexpr Message kFlats{"Flats", "Vêtements à plat", "Stücke, flach g
 inline constexpr Message kPlacement{"Placement", "Emplacements", "Wo alles sitzt"};
 inline constexpr Message kPieces{"Pieces", "Pièces", "Schnittteile"};
 inline constexpr Message kMaterials{"Materials", "Fournitures", "Zutaten"};
-inline constexpr Message kFullSize{
-    "Full size, on tiles", "Grandeur nature, par feuilles", "Natürliche Größe, auf Blättern"};
+inline constexpr Message kFullSize{"All pieces at full size, on tiles",
+                                   "Toutes les pièces, grandeur nature, par feuilles",
+                                   "Alle Teile in natürlicher Größe, auf Blättern"};
+inline constexpr Message kFacingsFullSize{
+    "Facings and small parts at full size, on tiles",
+    "Parements et petites pièces, grandeur nature, par feuilles",
+    "Besatz und kleine Teile in natürlicher Größe, auf Blättern"};
 inline constexpr Message kViewAtScale{"{1}   1 : {2}", "{1}   1 : {2}", "{1}   1 : {2}"};
 
 /// The man and the measures of the garments.
@@ -281,6 +286,17 @@ inline constexpr Message kMapPaste{
     "en mm ; {2}.",
     "Die Blätter Kreuz auf Kreuz legen und kleben, wo sie sich decken ({1} mm). Längen in mm; "
     "{2}."};
+inline constexpr Message kMapHolds{
+    "These tiles hold the pieces {1} of the cutting list. The pieces {2} are larger: write “whole "
+    "garments: yes” in the sheet to have them on tiles too, or have all of them for a cutter or a "
+    "plotter: platewright pieces FILE -o pieces.dxf (or .svg).",
+    "Ces feuilles portent les pièces {1} de la liste de coupe. Les pièces {2} sont plus grandes : "
+    "écrire « whole garments: yes » dans la fiche pour les avoir aussi par feuilles, ou les tirer "
+    "toutes pour une machine à couper ou un traceur : platewright pieces FICHIER -o pieces.dxf (ou "
+    ".svg).",
+    "Diese Blätter tragen die Teile {1} der Zuschneideliste. Die Teile {2} sind größer: „whole "
+    "garments: yes“ im Blatt schreiben, um auch sie auf Blättern zu haben, oder alle für "
+    "Schneidegerät oder Plotter ausgeben: platewright pieces DATEI -o pieces.dxf (oder .svg)."};
 inline constexpr Message kMapDrafts{
     "Facings have the ordered shape. Backs, foreparts, sleeves and legs are drafts from the man’s "
     "measures: sew a toile first and fit it.",

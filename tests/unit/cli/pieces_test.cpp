@@ -229,6 +229,46 @@ TEST(PiecesOfAMan, CollarIsAsLongAsTheNeckline) {
     EXPECT_NEAR(2 * corner.x, 360 + 20, 4);
 }
 
+/// The largest angle between neighbouring chords of a part of an outline that is meant to be round,
+/// in degrees.
+double roughest(const Chain& outline, const Rect& within) {
+    double most = 0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point at = outline[i];
+        const Point before = at - outline[(i + outline.size() - 1) % outline.size()];
+        const Point after = outline[(i + 1) % outline.size()] - at;
+        if (at.x > within.left && at.x < within.right && at.y > within.top &&
+            at.y < within.bottom) {
+            most = std::max(most,
+                            std::abs(std::atan2(before.x * after.y - before.y * after.x,
+                                                before.x * after.x + before.y * after.y)));
+        }
+    }
+    return most * 57.29578;
+}
+
+// At full size nobody cuts a strap or a bag with corners where it is round.
+TEST(PiecesOfAMan, RoundEdgesAreRoundAtFullSize) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& strap = piece(pieces, "coat", "shoulder strap");
+    ASSERT_GT(strap.outline.size(), 20U);
+    EXPECT_LT(roughest(strap.outline, {-1, -1, 60, 60}), 10);
+    const PatternPiece& bag = piece(pieces, "coat", "pocket bag", "lining");
+    EXPECT_LT(roughest(bag.outline, {-1, 100, 1000, 1000}), 8);
+    const PatternPiece& sleeve = piece(pieces, "coat", "upper sleeve");
+    EXPECT_LT(roughest(sleeve.outline, {20, -1, 200, 80}), 8);
+}
+
+TEST(Shapes, AnArcKeepsToItsEllipse) {
+    const Chain arc = shapes::arc({0, 0}, 100, 60, 0, 3.14159265);
+    EXPECT_NEAR(arc.front().x, 100, 1e-6);
+    EXPECT_NEAR(arc.back().x, -100, 1e-6);
+    for (std::size_t i = 1; i < arc.size(); ++i) {
+        const Point middle = (arc[i - 1] + arc[i]) * 0.5;
+        EXPECT_GT(std::hypot(middle.x / 100, middle.y / 60), 1 - 0.05 / 60);
+    }
+}
+
 TEST(Seams, LengthsRunTheShorterWayRound) {
     const Chain square{{0, 0}, {100, 0}, {100, 100}, {0, 100}};
     EXPECT_NEAR(length_between(square, {0, 30}, {20, 0}), 50, 1e-9);
