@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "pattern/pieces.h"
+#include "pattern/pockets.h"
 #include "pattern/shapes.h"
 #include "words/terms.h"
 
@@ -17,7 +18,6 @@ constexpr double kSleeveLiningShort = 12;
 /// A pocket bag is as wide as its mouth under the flap and so deep, its lower corners rounded.
 /// Common practice, no source.
 constexpr double kBagDepth = 220;
-constexpr double kMouthWithinFlap = 10;
 constexpr double kBagCorner = 40;
 /// A foot strap is so much longer than what is seen of it on both sides. Common practice, no
 /// source.
@@ -30,7 +30,9 @@ class Lesser {
 
     std::vector<PatternPiece> all() {
         for (const PatternPiece& piece : pieces_) {
-            if (piece.draft && (piece.garment == "coat" || piece.garment == "waistcoat")) {
+            // A facing lies beside the lining, not over it.
+            if (piece.draft && piece.name != "front facing" &&
+                (piece.garment == "coat" || piece.garment == "waistcoat")) {
                 add_lining(piece);
             }
         }

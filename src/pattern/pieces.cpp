@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "pattern/draft.h"
+#include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 #include "pattern/sleeves.h"
@@ -19,11 +20,13 @@ constexpr double kStep = 5;
 /// source; a civil coat of the 1770s in the Victoria and Albert Museum (O13940) has pleats 130 mm
 /// deep.
 constexpr double kPleat = 65;
+/// How wide the cloth is that faces the front of a waistcoat inside, mm. Common practice, no
+/// source.
+constexpr double kFrontFacing = 55;
 /// How far from its lowest point the arm's hole is rounded, mm.
 constexpr double kRoundHole = 32;
 /// Heights on the flats at which pieces of a garment are marked to be sewn together.
 constexpr double kWaistcoatSide = 380;
-constexpr double kCalf = 300;
 constexpr double kFar = shapes::kBeyondAll;
 
 class Garments {
@@ -41,9 +44,9 @@ class Garments {
             }
         }
         add_waistcoat();
-        const std::vector<PatternPiece> breeches = breeches_pieces(source_);
-        pieces_.insert(pieces_.end(), breeches.begin(), breeches.end());
-        add_gaiters();
+        for (const auto& rest : {breeches_pieces(source_), gaiter_pieces(source_)}) {
+            pieces_.insert(pieces_.end(), rest.begin(), rest.end());
+        }
         return std::move(pieces_);
     }
 
@@ -119,6 +122,7 @@ class Garments {
             fold != nullptr && front.part("turnback-left") != nullptr) {
             piece.lines.push_back(*fold);
         }
+        add_mouths(piece, front, back, side, behind);
         piece.inlay = kInlay;
         const double waist = seam->back().y;
         const Point at_waist{crossing(piece.outline, waist).greatest, waist};
@@ -131,6 +135,25 @@ class Garments {
             under_arm_ = strip.front() - corner;
         }
         keep(std::move(piece));
+    }
+
+    /// Cuts for pockets; those that are seen from behind lie beyond the fold of the side, where the
+    /// back is unfolded.
+    static void add_mouths(PatternPiece& piece,
+                           const Flat& front,
+                           const Flat& back,
+                           const Chain& side,
+                           const Chain& behind) {
+        for (const auto& [from, to] : mouths_of(front, "pocket-left")) {
+            piece.lines.push_back({from, to});
+        }
+        const auto unfolded = [&](Point p) {
+            const double fold = crossing(side, p.y).greatest;
+            return Point{fold + std::abs(crossing(behind, p.y).least) - std::abs(p.x), p.y};
+        };
+        for (const auto& [from, to] : mouths_of(back, "pocket-left")) {
+            piece.lines.push_back({unfolded(from), unfolded(to)});
+        }
     }
 
     static Point corner_of(const PatternPiece& piece) {
@@ -320,6 +343,26 @@ class Garments {
                 body->outline, shoulder_, under_arm_, sleeves.upper_head / fuller - hole_behind_));
     }
 
+    /// Cloth behind buttons and holes: a strip along the front edge, beside which the lining
+    /// begins.
+    void add_front_facing(PatternPiece piece) {
+        const Rect box = shapes::box(piece.outline);
+        Chain strip;
+        Chain inner;
+        for (double y = box.top + kStep; y < box.bottom; y += kStep) {
+            const double edge = crossing(piece.outline, y).least;
+            strip.push_back({edge - 1, y});
+            inner.push_back({edge + kFrontFacing, y});
+        }
+        strip.insert(strip.end(), inner.rbegin(), inner.rend());
+        piece.name = "front facing";
+        piece.outline = shapes::common({piece.outline}, strip);
+        piece.lines.clear();
+        piece.buttons.clear();
+        piece.notches.clear();
+        keep(std::move(piece));
+    }
+
     void add_waistcoat() {
         const Flat* front = flat("flat-waistcoat-front");
         const Flat* back = flat("flat-waistcoat-back");
@@ -335,8 +378,13 @@ class Garments {
                         piece.buttons.insert(piece.buttons.end(), row.at.begin(), row.at.end());
                     }
                 }
+                for (const auto& [from, to] : mouths_of(*front, "waistcoat-flap-left")) {
+                    piece.lines.push_back({from, to});
+                }
                 add_notch(piece, {shapes::box(piece.outline).right, kWaistcoatSide});
+                PatternPiece facing = piece;
                 keep(std::move(piece));
+                add_front_facing(std::move(facing));
                 break;
             }
         }
@@ -346,22 +394,6 @@ class Garments {
             piece.inlay = kInlay;
             add_notch(piece, {shapes::box(piece.outline).left, kWaistcoatSide});
             keep(std::move(piece));
-        }
-    }
-
-    void add_gaiters() {
-        for (const char* side : {"outer", "inner"}) {
-            const Flat* view = flat(std::string("flat-gaiter-") + side);
-            const FlatPart* part = view != nullptr ? view->part("gaiter-") : nullptr;
-            if (part != nullptr) {
-                PatternPiece piece =
-                    draft_of("gaiters",
-                             side == std::string_view("outer") ? "outer side" : "inner side",
-                             *part);
-                piece.outline = shapes::joined(part->outline);
-                add_notches_at(piece, kCalf);
-                keep(std::move(piece));
-            }
         }
     }
 };

@@ -86,6 +86,9 @@ std::vector<PatternPiece> garment_pieces(const PatternSource& source);
 /// Those of breeches or overalls; among the whole garments.
 std::vector<PatternPiece> breeches_pieces(const PatternSource& source);
 
+/// Those of gaiters; among the whole garments.
+std::vector<PatternPiece> gaiter_pieces(const PatternSource& source);
+
 /// What is cut besides those: linings of coat and waistcoat, pocket bags, foot straps.
 std::vector<PatternPiece> lesser_pieces(const PatternSource& source,
                                         const std::vector<PatternPiece>& pieces);

@@ -65,10 +65,8 @@ TEST(PiecesOfAMan, NotchesOfASeamMeet) {
     };
     EXPECT_NEAR(seam(back), seam(fore), 1);
     EXPECT_EQ(piece(pieces, "coat", "collar").notches.size(), 1U);
-    for (const char* name : {"outer side", "inner side"}) {
-        EXPECT_EQ(piece(pieces, "gaiters", name).notches.size(), 2U);
-    }
-    EXPECT_NEAR(height_of_notch(piece(pieces, "gaiters", "outer side"), 0),
+    EXPECT_EQ(piece(pieces, "gaiters", "inner side").notches.size(), 2U);
+    EXPECT_NEAR(height_of_notch(piece(pieces, "gaiters", "outer side, fore part"), 0),
                 height_of_notch(piece(pieces, "gaiters", "inner side"), 0),
                 25);
 }
@@ -184,6 +182,37 @@ TEST(PiecesOfAMan, PiecesGoRoundHim) {
     // The waistband: both halves without the lap of each.
     const PatternPiece& band = piece(pieces, "breeches", "waistband");
     EXPECT_NEAR(2 * (width_at(band, 10) - 25), 853 + 20, 2.5);
+}
+
+TEST(PiecesOfAMan, OuterSideOfAGaiterOpensAndLapsOver) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "gaiters", "outer side, fore part");
+    const PatternPiece& hind = piece(pieces, "gaiters", "outer side, hind part");
+    const PatternPiece& inner = piece(pieces, "gaiters", "inner side");
+    const double calf = height_of_notch(inner, 0);
+    EXPECT_NEAR(width_at(fore, calf) + width_at(hind, calf) - 14 - 30, width_at(inner, calf), 4);
+    EXPECT_TRUE(fore.buttons.empty());
+    EXPECT_GT(hind.buttons.size(), 5U);
+    for (const Point button : hind.buttons) {
+        EXPECT_NEAR(button.x - crossing(hind.outline, button.y).least, 30, 3);
+    }
+}
+
+TEST(PiecesOfAMan, PocketsAreCutAndFrontsAreFaced) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "waistcoat", "forepart");
+    const Rect flap = shapes::box(piece(pieces, "waistcoat", "pocket flap").outline);
+    ASSERT_EQ(fore.lines.size(), 1U);
+    EXPECT_NEAR(length_of(fore.lines[0]), flap.width() - 2 * 10, 15);
+    // The upright pocket is seen from behind and lies beyond the fold of the side.
+    const PatternPiece& coat = piece(pieces, "coat", "forepart");
+    const Rect coat_flap = shapes::box(piece(pieces, "coat", "pocket flap").outline);
+    EXPECT_TRUE(std::ranges::any_of(coat.lines, [&](const Chain& line) {
+        return line.size() == 2 && std::abs(length_of(line) - (coat_flap.height() - 20)) < 15;
+    }));
+    const PatternPiece& facing = piece(pieces, "waistcoat", "front facing");
+    EXPECT_NEAR(width_at(facing, shapes::box(facing.outline).height() / 2), 55, 2);
+    EXPECT_TRUE(piece(pieces, "waistcoat", "front facing", "lining").outline.empty());
 }
 
 TEST(PiecesOfAMan, InnerSeamsOfTheLegsAreAsLong) {

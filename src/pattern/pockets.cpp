@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// The mouths of pockets, from the guides of their flaps.
+#include "pattern/pockets.h"
+
+#include <algorithm>
+
+#include "pattern/seams.h"
+
+namespace platewright {
+namespace {
+
+/// How far a guide may lie from the outline whose edge it is, mm.
+constexpr double kBeside = 3;
+
+bool lies_on(const Chain& outline, Point p) {
+    double nearest = 1e9;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point way = outline[(i + 1) % outline.size()] - a;
+        const double share = std::clamp(dot(p - a, way) / std::max(1e-9, dot(way, way)), 0.0, 1.0);
+        nearest = std::min(nearest, length(a + way * share - p));
+    }
+    return nearest <= kBeside;
+}
+
+/// Whether the guide is the free edge of that part.
+bool is_edge_of(const FlatPart& part, const Chain& guide) {
+    return !part.outline.empty() && guide.size() > 2 &&
+           std::ranges::all_of(guide, [&](Point p) { return lies_on(part.outline.front(), p); });
+}
+
+bool has_buttons(const FlatPart& part) {
+    return std::ranges::any_of(
+        part.rows, [](const FlatRow& row) { return row.kind == FlatRow::Kind::buttons; });
+}
+
+}  // namespace
+
+std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap) {
+    std::vector<Mouth> mouths;
+    const bool buttoned = std::ranges::any_of(flat.parts, [&](const FlatPart& part) {
+        return part.name.starts_with(flap) && has_buttons(part);
+    });
+    for (const FlatPart& part : flat.parts) {
+        if (!part.name.starts_with(flap) || (flap.starts_with("pocket") && !buttoned)) {
+            continue;
+        }
+        for (const auto& [name, guide] : flat.guides) {
+            if (name.ends_with("-edge") && is_edge_of(part, guide)) {
+                const Point along = unit(guide.back() - guide.front()) * kMouthWithinFlap;
+                mouths.emplace_back(guide.front() + along, guide.back() - along);
+                break;
+            }
+        }
+    }
+    return mouths;
+}
+
+}  // namespace platewright

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// Where pockets are cut into the cloth.
+#pragma once
+
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "compose/flat.h"
+
+namespace platewright {
+
+/// The cut beneath a flap, from end to end.
+using Mouth = std::pair<Point, Point>;
+
+/// The mouth is so much shorter than the flap at either end, mm. Common practice, no source.
+inline constexpr double kMouthWithinFlap = 10;
+
+/// The mouths on the wearer's left, of the flaps whose parts begin so: each along the edge by which
+/// its flap is sewn on. A flap seen from the side only, without its buttons, tells of none.
+std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap);
+
+}  // namespace platewright
