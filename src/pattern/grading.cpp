@@ -45,8 +45,11 @@ double level_between(std::span<const Knot> knots, double at) {
 
 /// The same without corners: level at every knot, so that no seam is bent there.
 double smooth_between(std::span<const Knot> knots, double at) {
-    if (at <= knots.front().from || at >= knots.back().from) {
-        return level_between(knots, at);
+    if (at <= knots.front().from) {
+        return knots.front().to;
+    }
+    if (at >= knots.back().from) {
+        return knots.back().to;
     }
     std::size_t i = 1;
     while (at > knots[i].from) {
