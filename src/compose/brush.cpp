@@ -127,6 +127,14 @@ HatchStroke stroke_of(const Ring& ring, double reach, double width) {
     return stroke;
 }
 
+/// Rows of hatching swell in from nothing at the ends of a volume; `share`: how far the row lies
+/// from the nearer end, of the whole length.
+double from_nothing(double share) {
+    constexpr double swollen_at = 0.2;
+    const double t = std::clamp(share / swollen_at, 0.0, 1.0);
+    return 0.3 + 0.7 * t * t * (3 - 2 * t);
+}
+
 /// The stretch of a curve from `from` to `to` (shares of its length) as one cubic.
 struct Bow {
     Point begin;
@@ -238,6 +246,7 @@ std::vector<HatchStroke> hatch(
         const Curve::Station station = zone.axis->at(place);
         // A hand works in groups: closer and longer where it bears down, then looser again.
         const double weight = drift(i / 7.0);
+        const double from_end = std::min(place, zone.axis->length() - place);
         place += pitch * (1.0 + 0.55 * (1 - weight) + 0.25 * scatter(i * 7919U + 5U));
         Point across = right_of(station.along) * -1;
         if (dot(across, kToLight) > 0) {
@@ -248,12 +257,13 @@ std::vector<HatchStroke> hatch(
             continue;
         }
         const double wide = form.far - form.near;
+        const double body = from_nothing(from_end / zone.axis->length());
         // Every other stroke is short, so that the shade thins out towards the light.
-        const double share = (i % 2 == 0 ? 1.0 : 0.6) * (0.62 + 0.45 * weight);
+        const double share = (i % 2 == 0 ? 1.0 : 0.6) * (0.62 + 0.45 * weight) * body;
         const double sag = std::clamp(zone.bulge, -wide / 3, wide / 3);
         const Ring ring{station.at, across, station.along, form.near, form.far, sag, tilt};
-        strokes.push_back(
-            stroke_of(ring, std::min(wide * reach, 80.0) * share, width * (0.75 + 0.5 * weight)));
+        strokes.push_back(stroke_of(
+            ring, std::min(wide * reach, 80.0) * share, width * (0.75 + 0.5 * weight) * body));
     }
     return strokes;
 }
