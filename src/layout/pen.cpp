@@ -17,6 +17,8 @@ Stroke stroke_of(double width, LineKind kind) {
         stroke.dash = {2.4, 1.2};
     } else if (kind == LineKind::chain) {
         stroke.dash = {6, 1.2, 0.4, 1.2};
+    } else if (kind == LineKind::dotted) {
+        stroke.dash = {0.5, 0.9};
     }
     return stroke;
 }
@@ -46,6 +48,30 @@ void Pen::chain(const Chain& points, bool closed, double width, LineKind kind) {
 void Pen::fill(const Chain& points, Colour colour) {
     const PathId id = drawing_.add(polygon(points));
     drawing_.root.children.emplace_back(Shape{id, {}, Fill{colour, 1, false}, std::nullopt});
+}
+
+void Pen::grid(const Rect& over, double step) {
+    constexpr Colour light{0xd3, 0xc9, 0xb6};
+    constexpr double width = 0.1;
+    Path path;
+    const auto add = [&path](Point from, Point to) {
+        path.move_to(from);
+        path.line_to(to);
+    };
+    const int columns = static_cast<int>(over.width() / step);
+    for (int i = 0; i <= columns; ++i) {
+        const double x = over.left + i * step;
+        add({x, over.top}, {x, over.bottom});
+    }
+    const int rows = static_cast<int>(over.height() / step);
+    for (int i = 0; i <= rows; ++i) {
+        const double y = over.top + i * step;
+        add({over.left, y}, {over.right, y});
+    }
+    add({over.right, over.top}, {over.right, over.bottom});
+    add({over.left, over.bottom}, {over.right, over.bottom});
+    const PathId id = drawing_.add(std::move(path));
+    drawing_.root.children.emplace_back(Shape{id, {}, std::nullopt, Stroke{light, width, 1, {}}});
 }
 
 void Pen::circle(Point middle, double radius, double width) {

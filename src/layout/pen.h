@@ -21,7 +21,7 @@ inline constexpr double kFigures = 2.55;
 inline constexpr double kArrow = 2.4;
 
 /// Line types of ISO 128-2 that are used here.
-enum class LineKind { continuous, dashed, chain };
+enum class LineKind { continuous, dashed, chain, dotted };
 
 /// Collects one layer.
 class Pen {
@@ -31,6 +31,11 @@ class Pen {
     void line(Point from, Point to, double width = kNarrow, LineKind kind = LineKind::continuous);
     void chain(const Chain& points, bool closed, double width, LineKind kind);
     void fill(const Chain& points, Colour colour);
+
+    /// Light lines both ways, `step` apart from the upper left corner on, the last ones where the
+    /// rectangle ends.
+    void grid(const Rect& over, double step);
+
     void circle(Point middle, double radius, double width = kNarrow);
 
     /// A filled arrowhead of ISO 129-1 with its tip there, pointing along `way`.

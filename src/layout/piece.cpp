@@ -54,6 +54,16 @@ Chain placed(const Chain& chain, Point at, double factor) {
     return moved;
 }
 
+/// A cut within the piece: to its very ends, which are marked across.
+void draw_mouth(const Chain& mouth, double width, Pen& pen) {
+    constexpr double arm = 1;
+    pen.chain(mouth, false, width, LineKind::continuous);
+    const Point across = right_of(unit(mouth.back() - mouth.front())) * arm;
+    for (const Point end : {mouth.front(), mouth.back()}) {
+        pen.line(end - across, end + across, width);
+    }
+}
+
 double thin_line(double factor) {
     return factor < 0.5 ? 0.13 : sheet::kNarrow;
 }
@@ -105,6 +115,10 @@ void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
     for (const Chain& line : piece.lines) {
         pen.chain(placed(line, at, factor), false, thin, LineKind::chain);
     }
+    for (const Chain& mouth : piece.mouths) {
+        draw_mouth(placed(mouth, at, factor), thin, pen);
+    }
+    pen.chain(placed(piece.inlay_line, at, factor), false, thin, LineKind::dotted);
     draw_grain(piece, at, factor, pen);
     for (const auto& [from, to] : piece.notches) {
         // On a small drawing too they are to be seen.
@@ -159,9 +173,11 @@ std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
             marks.push_back(Rect{at.x, at.y, at.x, at.y}.grown(clear));
         }
     };
-    for (const Chain& line : piece.lines) {
-        for (std::size_t i = 1; i < line.size(); ++i) {
-            add_line(line[i - 1], line[i]);
+    for (const std::vector<Chain>* lines : {&piece.lines, &piece.mouths}) {
+        for (const Chain& line : *lines) {
+            for (std::size_t i = 1; i < line.size(); ++i) {
+                add_line(line[i - 1], line[i]);
+            }
         }
     }
     for (const auto& [from, to] : piece.notches) {
@@ -201,8 +217,10 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
             say(language, messages::kHeadEase, {number_words(language, piece.ease, 0)}));
     }
     if (piece.inlay > 0) {
-        words.push_back(
-            say(language, messages::kInlayAt, {number_words(language, piece.inlay, 0)}));
+        const bool within = piece.cut != piece.outline;
+        words.push_back(say(language,
+                            within ? messages::kInlayWithin : messages::kInlayAt,
+                            {number_words(language, piece.inlay, 0)}));
     }
     if (piece.at_line) {
         words.push_back(say(language, messages::kAtTheLine));

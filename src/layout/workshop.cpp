@@ -4,11 +4,13 @@
 
 #include <algorithm>
 #include <functional>
+#include <memory>
 #include <utility>
 
 #include "layout/flow.h"
 #include "layout/pen.h"
 #include "layout/piece.h"
+#include "layout/piece_key.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
 #include "layout/tiles.h"
@@ -29,6 +31,8 @@ constexpr double kCaption = 3.2;
 /// Type under pieces, and from line to line.
 constexpr double kPieceType = 2.5;
 constexpr double kPieceLine = 3.1;
+/// Of the cutting list.
+constexpr double kPieceScale = 10;
 
 /// Puts one thing after another on pages.
 class Sheets {
@@ -143,8 +147,11 @@ class Sheets {
         return whole;
     }
 
-    /// Cells in rows, each row in the middle of the page. `outline`: the first row's entry.
-    void put_cells(const std::vector<Cell>& cells, const std::string& outline) {
+    /// Cells in rows, each row in the middle of the page. `outline`: the first row's entry; `head`:
+    /// what stands over rows on the next page.
+    void put_cells(const std::vector<Cell>& cells,
+                   const std::string& outline,
+                   const std::shared_ptr<const sheet::Slab>& head = nullptr) {
         const double room = flow_.width();
         for (std::size_t first = 0; first < cells.size();) {
             double width = 0;
@@ -167,6 +174,7 @@ class Sheets {
                 x += cells[first].width + kCellsApart + air;
             }
             slab.space_before = kCellsApart;
+            slab.head = head;
             flow_.slab(std::move(slab));
         }
     }
@@ -317,16 +325,19 @@ class Sheets {
 
     /// The cutting list: every piece to one scale, with what to cut.
     void put_pieces() {
-        constexpr double scale = 10;
+        constexpr double scale = kPieceScale;
         flow_.heading(say(messages::kViewAtScale, {say(messages::kPieces), "10"}));
+        put_line_key();
         std::vector<Cell> cells;
         for (const PatternPiece& piece : sheets_.pieces) {
             if (piece.repeats) {
                 continue;
             }
             Rect box;
-            for (const Point p : piece.cut) {
-                box.include(p);
+            for (const Chain* chain : {&piece.cut, &piece.inlay_line}) {
+                for (const Point p : *chain) {
+                    box.include(p);
+                }
             }
             const std::vector<std::string> words = cutting_words(piece, sheets_.language);
             double widest = box.width() / scale;
@@ -344,7 +355,23 @@ class Sheets {
         // Rows of even height; their numbers tell in which order they are listed.
         std::ranges::stable_sort(cells,
                                  [](const Cell& a, const Cell& b) { return a.height > b.height; });
-        put_cells(cells, {});
+        put_cells(cells,
+                  {},
+                  std::make_shared<const sheet::Slab>(scale_bar(sheets_.language, scale, ruler_)));
+    }
+
+    /// With the scale, before the first row.
+    void put_line_key() {
+        sheet::Slab slab;
+        Pen pen("key");
+        slab.height =
+            draw_line_key(sheets_.pieces, sheets_.language, {}, flow_.width(), ruler_, pen);
+        slab.keep_with_next = true;
+        std::move(pen).put_on(slab.pictures);
+        flow_.slab(std::move(slab));
+        sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
+        bar.keep_with_next = true;
+        flow_.slab(std::move(bar));
     }
 
     void put_cloths() {
@@ -379,10 +406,13 @@ class Sheets {
 
     void put_piece(
         const PatternPiece& piece, const Rect& box, Point cell, double width, Items& on) {
-        constexpr double factor = 0.1;
+        constexpr double factor = 1 / kPieceScale;
         Pen pen("piece");
         const double middle = cell.x + width / 2;
         const Point corner{middle - box.width() * factor / 2, cell.y};
+        pen.grid(
+            {corner.x, corner.y, corner.x + box.width() * factor, corner.y + box.height() * factor},
+            kGridSquare * factor);
         draw_piece(piece, corner - Point{box.left, box.top} * factor, factor, pen);
         double baseline = cell.y + box.height() * factor + 4.4;
         bool first = true;

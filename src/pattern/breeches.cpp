@@ -64,7 +64,18 @@ class Breeches {
 
     /// The inner seam on that side of the flat's middle.
     static const Chain* inner_seam(const Flat& flat, const FlatPart& part, double side) {
-        for (const char* which : {"-left-inseam", "-right-inseam"}) {
+        return seam_on(flat, part, {"-left-inseam", "-right-inseam"}, side);
+    }
+
+    static const Chain* side_seam(const Flat& flat, const FlatPart& part, double side) {
+        return seam_on(flat, part, {"-left-seam", "-right-seam"}, side);
+    }
+
+    static const Chain* seam_on(const Flat& flat,
+                                const FlatPart& part,
+                                std::initializer_list<const char*> names,
+                                double side) {
+        for (const char* which : names) {
             const Chain* seam = flat.guide(part.name + which);
             if (seam != nullptr && seam->front().x * side > 0) {
                 return seam;
@@ -95,7 +106,10 @@ class Breeches {
                 add_fork(piece.outline, fork);
                 add_notches_at(piece, fork.foot().y);
             }
-            piece.inlay = kInlay;
+            if (const Chain* side = side_seam(*back_, *part, -1)) {
+                piece.inlay = kInlay;
+                piece.inlay_seam = seam_between(piece.outline, side->front(), side->back());
+            }
             keep(std::move(piece));
         }
     }

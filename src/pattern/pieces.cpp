@@ -126,6 +126,7 @@ class Garments {
         piece.inlay = kInlay;
         const double waist = seam->back().y;
         const Point at_waist{crossing(piece.outline, waist).greatest, waist};
+        piece.inlay_seam = seam_between(piece.outline, strip.front(), at_waist);
         add_notch(piece, at_waist);
         add_notch(piece,
                   point_between(piece.outline, at_waist, strip.front(), length_of(*seam) / 2));
@@ -145,14 +146,14 @@ class Garments {
                            const Chain& side,
                            const Chain& behind) {
         for (const auto& [from, to] : mouths_of(front, "pocket-left")) {
-            piece.lines.push_back({from, to});
+            piece.mouths.push_back({from, to});
         }
         const auto unfolded = [&](Point p) {
             const double fold = crossing(side, p.y).greatest;
             return Point{fold + std::abs(crossing(behind, p.y).least) - std::abs(p.x), p.y};
         };
         for (const auto& [from, to] : mouths_of(back, "pocket-left")) {
-            piece.lines.push_back({unfolded(from), unfolded(to)});
+            piece.mouths.push_back({unfolded(from), unfolded(to)});
         }
     }
 
@@ -184,6 +185,7 @@ class Garments {
         }
         piece.outline = shapes::joined(parts);
         piece.inlay = kInlay;
+        piece.inlay_seam = seam_between(piece.outline, seam.front(), seam.back());
         // Back and forepart meet at the waist and halfway up to the hole of the arm.
         add_notch(piece, seam.back());
         add_notch(piece,
@@ -358,6 +360,7 @@ class Garments {
         piece.name = "front facing";
         piece.outline = shapes::common({piece.outline}, strip);
         piece.lines.clear();
+        piece.mouths.clear();
         piece.buttons.clear();
         piece.notches.clear();
         keep(std::move(piece));
@@ -379,7 +382,7 @@ class Garments {
                     }
                 }
                 for (const auto& [from, to] : mouths_of(*front, "waistcoat-flap-left")) {
-                    piece.lines.push_back({from, to});
+                    piece.mouths.push_back({from, to});
                 }
                 add_notch(piece, {shapes::box(piece.outline).right, kWaistcoatSide});
                 PatternPiece facing = piece;
@@ -391,7 +394,13 @@ class Garments {
         if (const FlatPart* part = back->part("waistcoat-back")) {
             PatternPiece piece = draft_of("waistcoat", "back", *part);
             piece.outline = between_uprights(*part, -kFar, 0);
-            piece.inlay = kInlay;
+            if (const Chain* chest = back->guide("girth-chest")) {
+                const double y = chest->front().y;
+                piece.inlay = kInlay;
+                piece.inlay_seam = seam_between(piece.outline,
+                                                {crossing(piece.outline, y).least, y},
+                                                outer_corner(piece.outline, -1));
+            }
             add_notch(piece, {shapes::box(piece.outline).left, kWaistcoatSide});
             keep(std::move(piece));
         }

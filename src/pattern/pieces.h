@@ -28,8 +28,8 @@ struct PatternPiece {
     std::string cloth_key;
     /// Finished outline, its box beginning at (0, 0).
     Chain outline = {};
-    /// Where to cut; the outline itself where no seam allowance was asked for. May lie at negative
-    /// places.
+    /// Where to cut, seam allowance and inlay included; the outline itself where no allowance was
+    /// asked for. May lie at negative places.
     Chain cut = {};
     /// How many to cut of the cloth, half of them mirrored if `paired`.
     int number = 1;
@@ -49,10 +49,16 @@ struct PatternPiece {
     int lining_alike = 0;
     /// How much longer a sleeve's head is than the hole it is sewn into, mm.
     double ease = 0;
-    /// What is left beyond the cut at the side seam, to let out later, mm.
+    /// What is left beyond the seam allowance at the side seam, to let out later, mm; and that seam
+    /// on the outline.
     double inlay = 0;
+    Chain inlay_seam = {};
+    /// Where the inlay begins, at the usual cut; of finished outlines, where it is to end.
+    Chain inlay_line = {};
     /// Folds and lines to sew on, not to cut.
     std::vector<Chain> lines = {};
+    /// Cuts for pockets.
+    std::vector<Chain> mouths = {};
     /// Places of buttons.
     std::vector<Point> buttons = {};
     /// Marks on the edge that meet those of the neighbour.
@@ -94,7 +100,7 @@ std::vector<PatternPiece> lesser_pieces(const PatternSource& source,
                                         const std::vector<PatternPiece>& pieces);
 
 /// Puts the finishing touches to a piece: moved to the origin with its lines, buttons and notches;
-/// seam allowance.
+/// seam allowance and inlay.
 void finish(PatternPiece& piece, double allowance);
 
 }  // namespace platewright

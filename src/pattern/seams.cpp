@@ -71,6 +71,31 @@ Point point_between(const Chain& outline, Point from, Point to, double distance)
                  std::fmod(start + (ahead <= round / 2 ? distance : round - distance), round));
 }
 
+Chain seam_between(const Chain& outline, Point from, Point to) {
+    const Spot first = spot_of(outline, from);
+    const Spot last = spot_of(outline, to);
+    const double round = round_of(outline);
+    double ahead = last.walked - first.walked;
+    ahead += ahead < 0 ? round : 0;
+    if (ahead > round / 2) {
+        Chain seam = seam_between(outline, to, from);
+        std::ranges::reverse(seam);
+        return seam;
+    }
+    Chain seam{first.at};
+    const std::size_t corners = (last.line + outline.size() - first.line) % outline.size();
+    for (std::size_t i = 1; i <= corners; ++i) {
+        const Point corner = outline[(first.line + i) % outline.size()];
+        if (length(corner - seam.back()) > 0.01) {
+            seam.push_back(corner);
+        }
+    }
+    if (length(last.at - seam.back()) > 0.01) {
+        seam.push_back(last.at);
+    }
+    return seam;
+}
+
 Chain rounded_at(const Chain& outline, Point corner, double reach) {
     const double round = round_of(outline);
     const Spot at = spot_of(outline, corner);

@@ -13,6 +13,9 @@ double length_between(const Chain& outline, Point from, Point to);
 /// So far from `from` on that way.
 Point point_between(const Chain& outline, Point from, Point to, double distance);
 
+/// That part of the outline itself.
+Chain seam_between(const Chain& outline, Point from, Point to);
+
 /// The outline with its corner at that place rounded off, from `reach` mm before it to as far
 /// behind.
 Chain rounded_at(const Chain& outline, Point corner, double reach);

@@ -248,6 +248,26 @@ inline constexpr Message kHeadEase{"head {1} mm longer than the hole: ease it in
 inline constexpr Message kInlayAt{"inlay of {1} mm beyond the cut at the side seam",
                                   "relarge de {1} mm au-delà de la coupe à la couture de côté",
                                   "Einschlag von {1} mm über den Schnitt hinaus an der Seitennaht"};
+inline constexpr Message kInlayWithin{"inlay of {1} mm at the side seam, from the dotted line on",
+                                      "relarge de {1} mm à la couture de côté, dès le pointillé",
+                                      "Einschlag von {1} mm an der Seitennaht, ab der Punktlinie"};
+
+/// The key to the lines of pieces, and their scale.
+inline constexpr Message kLineCut{"cut here", "couper ici", "hier schneiden"};
+inline constexpr Message kLineFinished{"finished edge: add for seams",
+                                       "bord fini : ajouter la couture",
+                                       "fertige Kante: Naht zugeben"};
+inline constexpr Message kLineSeam{"seam", "couture", "Naht"};
+inline constexpr Message kLineFold{
+    "fold, or line to sew on", "pli ou ligne à coudre", "Bruch oder Ansatzlinie"};
+inline constexpr Message kLineInlay{
+    "limit of the inlay", "limite du relarge", "Grenze des Einschlags"};
+inline constexpr Message kLineMouth{"pocket mouth", "ouverture de poche", "Tascheneingriff"};
+inline constexpr Message kLineGrain{"grain", "droit fil", "Fadenlauf"};
+inline constexpr Message kLineNotch{"notch", "cran", "Zeichen"};
+inline constexpr Message kLineButton{"button", "bouton", "Knopf"};
+inline constexpr Message kSquaresOf{
+    "squares of {1} mm", "carreaux de {1} mm", "Quadrate von {1} mm"};
 
 /// On a piece cut at its finished line.
 inline constexpr Message kAtTheLine{"no seam allowance", "sans couture", "ohne Nahtzugabe"};

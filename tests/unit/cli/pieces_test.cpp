@@ -202,12 +202,12 @@ TEST(PiecesOfAMan, PocketsAreCutAndFrontsAreFaced) {
     const auto pieces = pieces_of_a_man();
     const PatternPiece& fore = piece(pieces, "waistcoat", "forepart");
     const Rect flap = shapes::box(piece(pieces, "waistcoat", "pocket flap").outline);
-    ASSERT_EQ(fore.lines.size(), 1U);
-    EXPECT_NEAR(length_of(fore.lines[0]), flap.width() - 2 * 10, 15);
+    ASSERT_EQ(fore.mouths.size(), 1U);
+    EXPECT_NEAR(length_of(fore.mouths[0]), flap.width() - 2 * 10, 15);
     // The upright pocket is seen from behind and lies beyond the fold of the side.
     const PatternPiece& coat = piece(pieces, "coat", "forepart");
     const Rect coat_flap = shapes::box(piece(pieces, "coat", "pocket flap").outline);
-    EXPECT_TRUE(std::ranges::any_of(coat.lines, [&](const Chain& line) {
+    EXPECT_TRUE(std::ranges::any_of(coat.mouths, [&](const Chain& line) {
         return line.size() == 2 && std::abs(length_of(line) - (coat_flap.height() - 20)) < 15;
     }));
     const PatternPiece& facing = piece(pieces, "waistcoat", "front facing");
@@ -288,6 +288,26 @@ TEST(PiecesOfAMan, RoundEdgesAreRoundAtFullSize) {
     EXPECT_LT(roughest(sleeve.outline, {20, -1, 200, 80}), 8);
 }
 
+// Without its inlay the edge would be cut away that is to be let out later.
+TEST(PiecesOfAMan, InlaysAreCutWithTheirPiece) {
+    const auto pieces = pieces_of_a_man();
+    for (const auto& [garment, name] : {std::pair{"coat", "forepart"},
+                                        {"coat", "back"},
+                                        {"waistcoat", "back"},
+                                        {"breeches", "hind leg"}}) {
+        const PatternPiece& of = piece(pieces, garment, name);
+        ASSERT_GT(of.inlay_seam.size(), 2U) << garment << " " << name;
+        // The seam allowance of 10 mm round everything, and 25 mm more beside the seam.
+        const double usual = shapes::area(shapes::enlarged(of.outline, 10));
+        const double wanted = 25 * length_of(of.inlay_seam);
+        EXPECT_NEAR((shapes::area(of.cut) - usual) / wanted, 1, 0.12) << garment << " " << name;
+        EXPECT_EQ(of.inlay_line.size(), of.inlay_seam.size());
+        for (std::size_t i = 0; i < of.inlay_line.size(); ++i) {
+            EXPECT_NEAR(length(of.inlay_line[i] - of.inlay_seam[i]), 10, 0.01);
+        }
+    }
+}
+
 TEST(Shapes, AnArcKeepsToItsEllipse) {
     const Chain arc = shapes::arc({0, 0}, 100, 60, 0, 3.14159265);
     EXPECT_NEAR(arc.front().x, 100, 1e-6);
@@ -304,6 +324,9 @@ TEST(Seams, LengthsRunTheShorterWayRound) {
     EXPECT_NEAR(length_between(square, {50, -3}, {100, 50}), 100, 1e-9);
     EXPECT_EQ(point_between(square, {0, 30}, {20, 0}, 40), (Point{10, 0}));
     EXPECT_EQ(point_between(square, {20, 0}, {0, 30}, 40), (Point{0, 20}));
+    EXPECT_EQ(seam_between(square, {0, 30}, {20, 0}), (Chain{{0, 30}, {0, 0}, {20, 0}}));
+    EXPECT_EQ(seam_between(square, {20, 0}, {0, 30}), (Chain{{20, 0}, {0, 0}, {0, 30}}));
+    EXPECT_EQ(seam_between(square, {20, 0}, {70, 0}), (Chain{{20, 0}, {70, 0}}));
 }
 
 TEST(Seams, ACornerIsRoundedAndNothingElseMoves) {
