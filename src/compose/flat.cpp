@@ -221,7 +221,9 @@ void move_part(Part& part, const Moving& moving) {
 StatedMeasures stated_by(const Uniform& uniform) {
     return {stated_measure(uniform, "lapels.width"),
             stated_measure(uniform, "cuffs.height"),
-            stated_measure(uniform, "collar.height")};
+            stated_measure(uniform, "collar.height"),
+            stated_measure(uniform, "pockets.width"),
+            stated_measure(uniform, "pockets.depth")};
 }
 
 double between(std::span<const Knot> knots, double at) {

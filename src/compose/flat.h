@@ -26,9 +26,12 @@ struct StatedMeasures {
     std::optional<Measure> lapel_width;
     std::optional<Measure> cuff_height;
     std::optional<Measure> collar_height;
+    std::optional<Measure> pocket_width;
+    std::optional<Measure> pocket_depth;
 };
 
-/// What the uniform says of them: `lapels.width`, `cuffs.height`, `collar.height`.
+/// What the uniform says of them: `lapels.width`, `cuffs.height`, `collar.height`,
+/// `pockets.width`, `pockets.depth`.
 StatedMeasures stated_by(const Uniform& uniform);
 
 /// A place and what it becomes.

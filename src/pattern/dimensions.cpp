@@ -208,13 +208,17 @@ class Measuring {
             }
             const Rect box = shapes::box(part.outline.front());
             const bool beyond = box.centre().x < 0;
-            add("pocket flap width",
-                Way::across,
-                {box.left, box.bottom},
-                {box.right, box.bottom},
-                frame);
+            const bool coat = part.name.starts_with("pocket-");
+            Dimension& width = add("pocket flap width",
+                                   Way::across,
+                                   {box.left, box.bottom},
+                                   {box.right, box.bottom},
+                                   frame);
+            width.stated = coat ? stated_.pocket_width : std::nullopt;
             const double x = beyond ? box.left : box.right;
-            add("pocket flap depth", Way::down, {x, box.bottom}, {x, box.top}, frame);
+            Dimension& depth =
+                add("pocket flap depth", Way::down, {x, box.bottom}, {x, box.top}, frame);
+            depth.stated = coat ? stated_.pocket_depth : std::nullopt;
             const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
             if (hem.y > box.bottom) {
                 const double inner = box.centre().x;

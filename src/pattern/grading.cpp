@@ -255,7 +255,39 @@ class StatedFacings {
         return {at.x, p.y < foot ? trunk_({0, foot}).y + (p.y - foot) * higher : at.y};
     }
 
+    /// The flap of a pocket is as large as the order has it. Set across, it hangs from the middle
+    /// of its upper edge; upright, it stays at the side; there it is seen whole from behind only.
+    [[nodiscard]] Point pocket(std::string_view name, Point p) const {
+        const FlatPart* flap = worn_flap(name);
+        const Point at = trunk_(p);
+        if (flap == nullptr || (!stated_.pocket_width && !stated_.pocket_depth)) {
+            return at;
+        }
+        Rect box;
+        for (const Point each : flap->outline.front()) {
+            box.include(trunk_(each));
+        }
+        const bool upright = flap->name.find("vertical") != std::string::npos;
+        const bool behind = flat_.guide("back-seam") != nullptr;
+        const double side = box.centre().x < 0 ? box.left : box.right;
+        const Point from = upright ? Point{side, box.centre().y} : Point{box.centre().x, box.top};
+        const double wider = stated_.pocket_width && (!upright || behind)
+                                 ? stated_.pocket_width->mm / box.width()
+                                 : 1;
+        const double deeper = stated_.pocket_depth ? stated_.pocket_depth->mm / box.height() : 1;
+        return {from.x + (at.x - from.x) * wider, from.y + (at.y - from.y) * deeper};
+    }
+
   private:
+    /// The flap to which a part or guide of that name belongs.
+    [[nodiscard]] const FlatPart* worn_flap(std::string_view name) const {
+        const auto found = std::ranges::find_if(flat_.parts, [name](const FlatPart& part) {
+            return part.name.starts_with("pocket-") && name.starts_with(part.name) &&
+                   !part.outline.empty();
+        });
+        return found == flat_.parts.end() ? nullptr : &*found;
+    }
+
     /// Top and foot of the collar at the middle of the back: as it is drawn there; from in front,
     /// where it is not seen, those of the usual collar.
     [[nodiscard]] std::pair<double, double> collar_behind() const {
@@ -317,6 +349,9 @@ Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, con
         }
         if (begins(name, {"lapel-"})) {
             return facings.lapel(name, p);
+        }
+        if (begins(name, {"pocket-"})) {
+            return facings.pocket(name, p);
         }
         return begins(name, {"collar-"}) ? facings.collar(p) : trunk(p);
     };

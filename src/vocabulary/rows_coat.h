@@ -184,6 +184,23 @@ inline constexpr std::array kCoat = std::to_array<Property>({
            "flaps of the usual size, or larger by a third")
         .when("coat.cut = long or short or surtout")
         .seen_in("flap"),
+    measure(
+        "pockets.width",
+        "none",
+        60,
+        300,
+        "width of the pocket flaps from side to side, where an order states it; tailor's sheets "
+        "follow it")
+        .or_none()
+        .when("coat.cut = long or short or surtout and pockets.direction = horizontal or vertical"),
+    measure("pockets.depth",
+            "none",
+            30,
+            350,
+            "depth of the pocket flaps from top to bottom, where an order states it; tailor's "
+            "sheets follow it")
+        .or_none()
+        .when("coat.cut = long or short or surtout and pockets.direction = horizontal or vertical"),
     count("pockets.buttons", "3", 6, "buttons on each pocket flap")
         .when("coat.cut = long or short or surtout"),
     piping("pockets.piping", "pocket piping", "cord of cloth along the edge of the pocket flaps")

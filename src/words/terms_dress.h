@@ -178,6 +178,7 @@ inline constexpr std::array kTraits = std::to_array<TradeTerm>({
     {"size", "grandeur", "Größe"},
     {"height", "hauteur", "Höhe"},
     {"width", "largeur", "Breite"},
+    {"depth", "hauteur", "Tiefe"},
     {"spacing", "intervalle", "Abstand"},
     {"number", "nombre", "Anzahl"},
     {"buttons", "boutons", "Knöpfe"},

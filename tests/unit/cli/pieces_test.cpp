@@ -308,6 +308,29 @@ TEST(PiecesOfAMan, InlaysAreCutWithTheirPiece) {
     }
 }
 
+// The order's flap is that of the tailor's sheets, wherever it is set and whoever wears it.
+TEST(PiecesOfAMan, PocketFlapsAreAsLargeAsTheyAreOrdered) {
+    for (const char* direction : {"horizontal", "vertical"}) {
+        Bench bench;
+        const std::string folder = testing::TempDir();
+        const std::string man = "pocket-" + std::string(direction) + ".yaml";
+        ASSERT_EQ(write_whole(folder + man,
+                              "plate: Trial\npockets: {direction: " + std::string(direction) +
+                                  ", width: 5 in, depth: 7 in}\n"),
+                  "");
+        const FileId file = bench.sources.add(folder + "trial.yaml",
+                                              "workshop: Trial\nman: " + man + "\nsize: large\n");
+        const auto job = prepare_tailor(bench.workshop, file, bench.problems, bench.timings);
+        ASSERT_TRUE(job);
+        const Typesetter type;
+        const auto work = tailor_work(bench.workshop, *job, Paper{}, type, bench.problems);
+        ASSERT_TRUE(work);
+        const Rect box = shapes::box(piece(work->sheets.pieces, "coat", "pocket flap").outline);
+        EXPECT_NEAR(box.width(), 127, 0.2) << direction;
+        EXPECT_NEAR(box.height(), 177.8, 0.2) << direction;
+    }
+}
+
 TEST(Shapes, AnArcKeepsToItsEllipse) {
     const Chain arc = shapes::arc({0, 0}, 100, 60, 0, 3.14159265);
     EXPECT_NEAR(arc.front().x, 100, 1e-6);
