@@ -17,6 +17,8 @@ namespace {
 
 /// Between the drawing and a witness line, and how far that runs beyond the dimension line.
 constexpr double kWitnessGap = 0.8;
+/// Lighter than any seam that it crosses.
+constexpr double kWitnessLine = 0.13;
 constexpr double kBeyond = 1.3;
 /// Below this there is no room for two arrows; those outside stand on so much more line.
 constexpr double kShort = 6.5;
@@ -410,7 +412,7 @@ std::pair<double, double> spread(const std::vector<Point>& outline, Point axis) 
 
 void draw_line(const DimensionLine& each, Point origin, Pen& pen) {
     for (const auto& [foot, end] : each.witnesses) {
-        pen.line(origin + foot, origin + end);
+        pen.line(origin + foot, origin + end, kWitnessLine);
     }
     pen.line(origin + each.line.first, origin + each.line.second);
     const Point along = each.to - each.from;

@@ -32,6 +32,7 @@ constexpr double kDeepeningSide = 150;
 constexpr double kDeepeningFoot = 200;
 /// The shoulder's point, and the middle of the sleeve's hem, on the wearer's left.
 constexpr Point kSleeveTop{kShoulderPoint, 46};
+constexpr Point kNeckPoint{kNeckSide, kNeckTop};
 constexpr Point kSleeveHem{363.5, 590};
 /// Breeches: the fork below the waist.
 constexpr double kFork = 292;
@@ -86,6 +87,21 @@ class Trunk {
     }
 
     [[nodiscard]] Point operator()(Point p) const { return {across(p), down(p.y) + deepening(p)}; }
+
+    /// A shoulder strap lies on the coat: it is not bent by its neck, but keeps its shape between
+    /// the ends.
+    [[nodiscard]] Point strap(Point p) const {
+        const double side = p.x < 0 ? -1 : 1;
+        const Point along = unit(kSleeveTop - kNeckPoint);
+        const Point neck{across(kNeckPoint), down(kNeckPoint.y)};
+        const Point top{across(kSleeveTop), down(kSleeveTop.y)};
+        const Point turned = unit(top - neck);
+        const double longer = length(top - neck) / length(kSleeveTop - kNeckPoint);
+        const Point from = Point{p.x * side, p.y} - kSleeveTop;
+        const Point to = top + turned * (dot(from, along) * longer) +
+                         right_of(turned) * dot(from, right_of(along));
+        return {to.x * side, to.y};
+    }
 
     /// Sleeves turn with the shoulder's point, as long as the arm and as wide as the chest asks.
     [[nodiscard]] Point sleeve(Point p) const {
@@ -349,6 +365,9 @@ Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, con
         }
         if (begins(name, {"lapel-"})) {
             return facings.lapel(name, p);
+        }
+        if (begins(name, {"strap-"})) {
+            return trunk.strap(p);
         }
         if (begins(name, {"pocket-"})) {
             return facings.pocket(name, p);

@@ -82,6 +82,26 @@ TEST(Grading, GarmentIsAsWideAsTheManAndItsEase) {
     EXPECT_NEAR(at.y, 400 * 436.0 / 416, 1e-9);
 }
 
+// A wide neck that is cut deeper in front bends the coat under the strap, not the strap.
+TEST(Grading, AShoulderStrapKeepsItsShape) {
+    Body body = reference_body();
+    body.of(BodyMeasure::neck) += 40;
+    body.of(BodyMeasure::chest) += 120;
+    Flat flat = coat_to_the_side(240, 220);
+    flat.guides["neckline-before"] = {{74, -4}, {60, 40}, {0, 80}};
+    flat.guides["neckline-behind"] = {{0, 2}, {74, -4}};
+    const Moving moving = grading_of(Hang::trunk, body, {}, flat);
+    for (const double side : {1.0, -1.0}) {
+        const Point from = moving("strap-left", {side * 84, 20});
+        const Point middle = moving("strap-left", {side * 129, 42});
+        const Point to = moving("strap-left", {side * 174, 64});
+        EXPECT_NEAR(cross(unit(middle - from), unit(to - from)), 0, 1e-9);
+        EXPECT_NEAR(length(middle - from), length(to - middle), 1e-9);
+    }
+    // Its seam is that of the sleeve.
+    EXPECT_NEAR(length(moving("strap-left", {184, 46}) - moving("coat-left", {184, 46})), 0, 1e-6);
+}
+
 TEST(Grading, StatedLapelIsThatWideAtEveryHeight) {
     Flat flat;
     flat.guides["lapel-left-inner"] = {{10, 60}, {40, 400}};
