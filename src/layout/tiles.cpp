@@ -10,6 +10,7 @@
 #include "layout/cutting_table.h"
 #include "layout/edge_map.h"
 #include "layout/piece.h"
+#include "layout/piece_key.h"
 #include "layout/room_in.h"
 #include "layout/style.h"
 #include "layout/tile_words.h"
@@ -33,9 +34,10 @@ constexpr double kOverlap = 12;
 constexpr double kSmallest = 2.5;
 constexpr double kSquare = 100;
 constexpr double kInches = 2 * kInch;
-/// Beside the map, and what title and words above and beneath it take.
+/// Beside the map, above it, and beneath all words.
 constexpr double kMapEdge = 12;
-constexpr double kMapWords = 70;
+constexpr double kMapTop = 25;
+constexpr double kMapFoot = 14;
 constexpr double kMapType = 2.9;
 constexpr double kMapLine = 3.8;
 /// Clear of the match lines, which run in the middle of the overlap.
@@ -60,6 +62,9 @@ class Tiler {
           ruler_(ruler),
           step_{paper.width - 2 * kClear - kOverlap,
                 paper.height - 2 * kClear - kStrip - kOverlap} {
+        Pen unused("key");
+        map_lines_ = map_words();
+        key_height_ = draw_map_key({}, unused);
         choose_table();
     }
 
@@ -84,6 +89,8 @@ class Tiler {
     int columns_ = 1;
     int best_ = 2;
     int rows_ = 1;
+    std::vector<std::string> map_lines_;
+    double key_height_ = 0;
 
     /// The table on which the pieces take the fewest sheets of paper, and of several such the one
     /// whose map is largest.
@@ -105,7 +112,18 @@ class Tiler {
     [[nodiscard]] double map_factor() const {
         const double wide = columns_ * step_.x + kOverlap;
         const double high = rows_ * step_.y + kOverlap;
-        return std::min((paper_.width - 2 * kMapEdge) / wide, (paper_.height - kMapWords) / high);
+        const double room = words_from() - key_height_ - 6 - kMapTop;
+        return std::min((paper_.width - 2 * kMapEdge) / wide, room / high);
+    }
+
+    /// The baseline of the first line beneath the map.
+    [[nodiscard]] double words_from() const {
+        return paper_.height - kMapFoot - kMapLine * static_cast<double>(map_lines_.size() - 1);
+    }
+
+    double draw_map_key(Point at, Pen& pen) {
+        return draw_line_key(
+            sheets_.full_size, sheets_.language, at, paper_.width - 2 * kMapFoot, ruler_, pen);
     }
 
     void set_table(int columns) {
@@ -322,26 +340,34 @@ class Tiler {
         std::move(pen).put_on(page);
     }
 
+    /// The title gives way where it does not fit beside what the page is.
+    void draw_map_head(Pen& pen) {
+        constexpr double type = 3.4;
+        constexpr double largest = 5;
+        constexpr double apart = 6;
+        const std::string title = sheet::on_one_line(sheets_.title);
+        const std::string what = say(sheets_.language, messages::kHowTilesLie);
+        const double room =
+            paper_.width - 2 * kMapFoot - apart - ruler_.width(what, sheet::italic(type));
+        const double wide = ruler_.width(title, sheet::small_capitals(largest));
+        pen.heading(title, {kMapFoot, 18}, largest * std::min(1.0, room / wide));
+        pen.words(what, {paper_.width - kMapFoot, 18}, type, Align::end, 0, true);
+        pen.line({kMapFoot, 20.6}, {paper_.width - kMapFoot, 20.6});
+    }
+
     /// How the tiles lie together, to a small scale.
     Page map() {
         Page page = blank();
         Pen pen("map");
-        pen.heading(sheet::on_one_line(sheets_.title), {14, 18}, 5);
-        pen.words(say(sheets_.language, messages::kHowTilesLie),
-                  {paper_.width - 14, 18},
-                  3.4,
-                  Align::end,
-                  0,
-                  true);
-        pen.line({14, 20.6}, {paper_.width - 14, 20.6});
+        draw_map_head(pen);
         const double factor = map_factor();
         const double wide = (columns_ * step_.x + kOverlap) * factor;
-        const Point corner{(paper_.width - wide) / 2, 25};
+        const Point corner{(paper_.width - wide) / 2, kMapTop};
         draw_map(corner, factor, pen);
-        const std::vector<std::string> lines = map_words();
-        double baseline = paper_.height - 14 - kMapLine * static_cast<double>(lines.size() - 1);
-        for (const std::string& line : lines) {
-            pen.words(line, {14, baseline}, kMapType);
+        double baseline = words_from();
+        draw_map_key({kMapFoot, baseline - kMapLine - key_height_}, pen);
+        for (const std::string& line : map_lines_) {
+            pen.words(line, {kMapFoot, baseline}, kMapType);
             baseline += kMapLine;
         }
         std::move(pen).put_on(page);
@@ -353,7 +379,7 @@ class Tiler {
         std::vector<std::string> lines;
         for (const std::string& words : words_of_map(sheets_, kOverlap)) {
             for (std::string& line :
-                 ruler_.lines(words, sheet::roman(kMapType), paper_.width - 28)) {
+                 ruler_.lines(words, sheet::roman(kMapType), paper_.width - 2 * kMapFoot)) {
                 lines.push_back(std::move(line));
             }
         }
