@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The words beneath the map of the tiles.
+// Names of tiles, and the words beneath their map.
 #include "layout/tile_words.h"
 
 #include <algorithm>
@@ -27,6 +27,14 @@ std::pair<std::vector<int>, std::vector<int>> held_and_others(const WorkshopShee
 }
 
 }  // namespace
+
+std::string tile_name(int row, int column) {
+    std::string letters;
+    for (int rest = row; rest >= 0; rest = rest / 26 - 1) {
+        letters.insert(letters.begin(), static_cast<char>('A' + rest % 26));
+    }
+    return letters + std::to_string(column + 1);
+}
 
 std::string allowance_words(const WorkshopSheets& sheets) {
     return sheets.allowance > 0 ? say(sheets.language,

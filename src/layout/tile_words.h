@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What the map of the tiles says.
+// What tiles and their map say.
 #pragma once
 
 #include <string>
@@ -8,6 +8,9 @@
 #include "layout/workshop.h"
 
 namespace platewright {
+
+/// `A1`, `A2` … `B1`; both from 0.
+std::string tile_name(int row, int column);
 
 /// Whether anything is added for seams, and how much.
 std::string allowance_words(const WorkshopSheets& sheets);

@@ -167,15 +167,6 @@ class Tiler {
         return std::max(1, static_cast<int>(std::ceil((room - kOverlap) / step)));
     }
 
-    /// `A1`, `A2` … `B1`.
-    static std::string name_of(int row, int column) {
-        std::string letters;
-        for (int rest = row; rest >= 0; rest = rest / 26 - 1) {
-            letters.insert(letters.begin(), static_cast<char>('A' + rest % 26));
-        }
-        return letters + std::to_string(column + 1);
-    }
-
     [[nodiscard]] Rect seen(int row, int column) const {
         const double left = column * step_.x;
         const double top = row * step_.y;
@@ -267,8 +258,26 @@ class Tiler {
                 return write(words, *at + laid.at + origin, size, pen);
             }
             if (size <= kSmallest) {
-                return write_beneath(words, laid, inner, origin, pen);
+                break;
             }
+        }
+        name_briefly(words, laid, seen, inner, origin, pen);
+    }
+
+    /// Where its words have no room: its number, if they have on another tile; else beneath it.
+    void name_briefly(const std::vector<std::string>& words,
+                      const Laid& laid,
+                      const Chain& seen,
+                      const Rect& inner,
+                      Point origin,
+                      Pen& pen) {
+        const PatternPiece& piece = *laid.piece;
+        if (!room_for(words, piece.outline, piece, kSmallest)) {
+            return write_beneath(words, laid, inner, origin, pen);
+        }
+        const std::vector<std::string> number{std::to_string(piece.number_in_list)};
+        if (const auto at = room_for(number, seen, piece, kSmallest)) {
+            write(number, *at + laid.at + origin, kSmallest, pen);
         }
     }
 
@@ -328,7 +337,7 @@ class Tiler {
             pen.line(at - Point{0, 4}, at + Point{0, 4}, 0.25);
         }
         const double baseline = paper_.height - kClear - 1.2;
-        pen.heading(name_of(row, column), {kClear + half, baseline}, 5);
+        pen.heading(tile_name(row, column), {kClear + half, baseline}, 5);
         pen.words(say(sheets_.language,
                       messages::kTileFoot,
                       {sheet::on_one_line(sheets_.title), allowance_words(sheets_)}),
@@ -458,7 +467,7 @@ class Tiler {
         if (!is_used(row, column)) {
             return;
         }
-        const std::string name = name_of(row, column);
+        const std::string name = tile_name(row, column);
         const double wide = ruler_.width(name, sheet::small_capitals(type)) + 1;
         const double right = size.x - wide - 1;
         const double below = size.y - 1;

@@ -16,6 +16,12 @@ WorkshopSheets sheets_of(int pieces) {
     return sheets;
 }
 
+TEST(TileWords, TilesAreNamedLikeCellsOfATable) {
+    EXPECT_EQ(tile_name(0, 0), "A1");
+    EXPECT_EQ(tile_name(25, 3), "Z4");
+    EXPECT_EQ(tile_name(26, 0), "AA1");
+}
+
 TEST(TileWords, NumbersInARowAreARange) {
     EXPECT_EQ(number_ranges({}), "");
     EXPECT_EQ(number_ranges({4}), "4");
