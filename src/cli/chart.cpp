@@ -18,6 +18,9 @@
 namespace platewright::cli {
 namespace {
 
+/// Sleeves that touch the edge of a cell look cut off by it.
+constexpr double kAir = 1.08;
+
 /// Where a chart of that kind looks: frames of the front view, the first there is.
 std::string_view frame_name(ChartOf of) {
     switch (of) {
@@ -72,7 +75,7 @@ class ChartSheet : public Sheet {
 
     [[nodiscard]] Rect frame_for(const Job& job) const {
         const Template& front = front_of(job);
-        return frame_of(front, frame_name(draft_.of)).value_or(frame_of(front));
+        return frame_of(front, frame_name(draft_.of)).value_or(frame_of(front)).widened(kAir);
     }
 
     void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {

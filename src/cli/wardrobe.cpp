@@ -7,6 +7,7 @@
 #include <charconv>
 #include <cstdlib>
 #include <map>
+#include <optional>
 #include <span>
 #include <string_view>
 #include <utility>
@@ -23,6 +24,8 @@ constexpr std::string_view kOrnament = "turnbacks.ornament";
 constexpr double kClearlyMore = 1.6;
 /// Where a difference is looked for, first in the first.
 constexpr std::array<const char*, 4> kViews = {"front", "back", "side", "button"};
+/// On the man a sleeve hides half of what these show whole.
+constexpr std::array<const char*, 2> kFlatViews = {"flat-coat-front", "flat-coat-back"};
 
 WrittenValue value_of(PropertyId id, const std::string& written) {
     if (written == "none") {
@@ -67,6 +70,7 @@ class Indexer {
         const Template* view = nullptr;
         Rect frame;
         bool framed = false;
+        bool flat = false;
     };
 
     const Workshop& workshop_;
@@ -219,7 +223,7 @@ class Indexer {
         for (std::size_t i = 0; i < windows.size() && (most == 0 || windows[i].framed); ++i) {
             std::string shown = look(with, windows[i]);
             const std::size_t difference =
-                plain.uniform ? lines_apart(shown, look_of(plain, windows, i)) : 0;
+                plain.uniform ? difference_of(shown, look_of(plain, windows, i), windows[i]) : 0;
             if (best.first.view == nullptr ||
                 static_cast<double>(difference) > static_cast<double>(most) * kClearlyMore) {
                 best = {windows[i], std::move(shown)};
@@ -238,6 +242,14 @@ class Indexer {
             plain.looks[window] = look(*plain.uniform, windows[window]);
         }
         return plain.looks[window];
+    }
+
+    /// A flat that only loses something does not show the option: an upright flap is gone from the
+    /// front and lies on the back.
+    static std::size_t difference_of(const std::string& shown,
+                                     const std::string& plain,
+                                     const Window& window) {
+        return window.flat && shown.size() <= plain.size() ? 0 : lines_apart(shown, plain);
     }
 
     /// How many lines stand in one text and not in the other.
@@ -283,23 +295,36 @@ class Indexer {
         return made;
     }
 
-    /// The property's own frame in every view that has it, then the whole figures.
+    /// The property's own frame in the flats, if it stands there; else in every view that has it,
+    /// then the whole figures.
     [[nodiscard]] std::vector<Window> windows_of(PropertyId id) const {
         std::vector<Window> windows;
-        for (const bool framed : {true, false}) {
-            for (const char* name : kViews) {
-                const auto view = job_.views.find(name);
-                if (view == job_.views.end()) {
-                    continue;
-                }
-                const auto frame = framed ? frame_of(*view->second, frame_name(id))
-                                          : std::optional(frame_of(*view->second));
-                if (frame) {
-                    windows.push_back({view->second.get(), proportioned(*frame), framed});
-                }
-            }
+        add_windows(kFlatViews, std::string(frame_name(id)) + "-flat", windows);
+        if (windows.empty()) {
+            add_windows(kViews, frame_name(id), windows);
+            add_windows(kViews, std::nullopt, windows);
         }
         return windows;
+    }
+
+    /// Without the name of a frame the whole figures.
+    void add_windows(std::span<const char* const> views,
+                     std::optional<std::string_view> frame_name,
+                     std::vector<Window>& to) const {
+        for (const char* name : views) {
+            const auto view = job_.views.find(name);
+            if (view == job_.views.end()) {
+                continue;
+            }
+            const auto frame = frame_name ? frame_of(*view->second, *frame_name)
+                                          : std::optional(frame_of(*view->second));
+            if (frame) {
+                to.push_back({view->second.get(),
+                              proportioned(*frame),
+                              frame_name.has_value(),
+                              views.data() == kFlatViews.data()});
+            }
+        }
     }
 
     /// Its own, or that of its group.

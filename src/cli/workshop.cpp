@@ -32,10 +32,15 @@ std::string parent_folder(const std::string& path) {
     return slash == std::string::npos ? std::string() : path.substr(0, slash + 1);
 }
 
-/// Front and back, where the plate does not say.
+/// Front and back, where the plate does not say; the index also has what only a coat laid flat
+/// shows whole.
 std::vector<WrittenText> views_asked(const SpecifiedPlate& plate) {
     if (plate.wardrobe) {
-        return {{"front", {}}, {"back", {}}, {"side", {}}};
+        return {{"front", {}},
+                {"back", {}},
+                {"side", {}},
+                {"flat-coat-front", {}},
+                {"flat-coat-back", {}}};
     }
     if (!plate.views.empty()) {
         return plate.views;

@@ -133,7 +133,8 @@ std::string marks_words(const Particulars& to, const std::string& group) {
     }
     const Language language = to.language();
     const Material* cloth = uniform.material(id("cloth"));
-    const std::string of = cloth != nullptr ? cloth->printed() : uniform.word(id("cloth"));
+    const std::string of =
+        cloth != nullptr ? metal_name(language, *cloth) : uniform.word(id("cloth"));
     std::string words = say(language, message_of_marks(shape), number, {of}) + ", " +
                         to.choice(group + ".sleeves") + ", " + to.choice(group + ".place") + "; " +
                         say(language, messages::kWide, {measure_words(uniform, group + ".width")});

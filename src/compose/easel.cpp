@@ -149,9 +149,13 @@ Colour Easel::tinted(Colour colour) const {
         return colour;
     }
     // A wash of its hue, strong enough to be found in the key and never so dark that its lines
-    // would not be read.
+    // would not be read. A dull dark cloth made so much lighter looks greyed, unless it gains
+    // colour with it; a bright one would turn to another.
+    constexpr double bright = 0.2;
     const OkLab cloth = to_oklab(colour);
-    return from_oklab({0.52 + 0.45 * cloth.l, 0.72 * cloth.a, 0.72 * cloth.b});
+    const double dullness = std::max(0.0, 1 - std::hypot(cloth.a, cloth.b) / bright);
+    const double strength = 0.74 + 0.5 * (1 - cloth.l) * dullness;
+    return from_oklab({0.45 + 0.51 * cloth.l, strength * cloth.a, strength * cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {

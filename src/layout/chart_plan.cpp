@@ -173,7 +173,25 @@ class ChartPlanner {
                 first += count;
             }
         }
+        centre_last(rows, columns, cell);
         return rows;
+    }
+
+    /// A hole at one side looks like something missing. Where groups have names, these stand at the
+    /// left, and so do their pictures.
+    void centre_last(std::vector<ChartPlan::Row>& rows, std::size_t columns, double cell) const {
+        const bool named = std::ranges::any_of(
+            chart_.groups, [](const ChartGroup& group) { return !group.title.empty(); });
+        if (named || rows.size() < 2) {
+            return;
+        }
+        std::size_t used = 0;
+        for (const ChartPlan::Run& run : rows.back().runs) {
+            used += run.last - run.first;
+        }
+        for (ChartPlan::Run& run : rows.back().runs) {
+            run.x += static_cast<double>(columns - used) * (cell + m_.gap) / 2;
+        }
     }
 };
 

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
+#include <string>
 #include <variant>
 
 #include "sample.h"
@@ -245,6 +247,33 @@ TEST(LineDrawing, HasAWashAlongItsEdgesOnly) {
         const double inwards = std::max(std::abs(wash->shift.x), std::abs(wash->shift.y));
         EXPECT_LT(inwards + wash->stroke->width / 2, 60 / 5.0);
     }
+}
+
+/// The chroma of the only part of a flat made of that cloth.
+double chroma_of_flat(const std::string& cloth) {
+    const std::string words =
+        dump(drawn("<g id=\"coat\" data-cloth=\"" + cloth +
+                       "\"><path class=\"shape\" d=\"M 0 0 H 60 V 60 H 0 Z\"/></g>",
+                   {},
+                   {},
+                   "flat"));
+    const std::size_t at = words.find("fill #");
+    if (at == std::string::npos) {
+        ADD_FAILURE() << words;
+        return 0;
+    }
+    const unsigned long rgb = std::stoul(words.substr(at + 6, 6), nullptr, 16);
+    const OkLab tint = to_oklab({static_cast<std::uint8_t>(rgb >> 16U),
+                                 static_cast<std::uint8_t>(rgb >> 8U & 255U),
+                                 static_cast<std::uint8_t>(rgb & 255U)});
+    return std::hypot(tint.a, tint.b);
+}
+
+TEST(LineDrawing, DoesNotGreyADullDarkClothNorBrightenABrightOne) {
+    const OkLab green = to_oklab({0x2a, 0x4f, 0x3a});
+    EXPECT_GT(chroma_of_flat("#2a4f3a"), 0.88 * std::hypot(green.a, green.b));
+    const OkLab red = to_oklab({0xa3, 0x31, 0x2b});
+    EXPECT_LT(chroma_of_flat("#a3312b"), 0.85 * std::hypot(red.a, red.b));
 }
 
 TEST(LineDrawing, IsDrawnWithOnePenWhateverTheCloth) {

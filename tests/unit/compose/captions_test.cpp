@@ -54,6 +54,13 @@ TEST(Captions, MarksOfNoRankAreNotMentioned) {
     }
 }
 
+TEST(Captions, MarksOfWhiteMetalAreNotOfWhite) {
+    Uniform uniform = marked_man(Language::english);
+    set(uniform, "marks.cloth", Material{"white", {190, 190, 195}, true, "pewter"});
+    EXPECT_TRUE(particular(captions_of(uniform), "rank marks")
+                    .starts_with("2 chevrons of white metal, point up"));
+}
+
 TEST(Captions, SpeakTheLanguageOfTheSheet) {
     const Captions english = captions_of(marked_man(Language::english));
     EXPECT_EQ(particular(english, "rank marks"),

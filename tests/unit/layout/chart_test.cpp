@@ -6,6 +6,7 @@
 
 #include <functional>
 #include <map>
+#include <vector>
 
 #include "sample.h"
 
@@ -69,6 +70,46 @@ std::size_t pictures_of(const Page& page) {
         pictures += item.drawing.root.name == "picture" ? 1U : 0U;
     }
     return pictures;
+}
+
+/// Where the pictures of each row begin, row by row from the top.
+std::map<double, std::vector<double>> rows_of_pictures(const Page& page) {
+    std::map<double, std::vector<double>> rows;
+    for (const Placed& item : page.items) {
+        if (item.drawing.root.name == "picture") {
+            rows[item.at.y].push_back(item.at.x);
+        }
+    }
+    return rows;
+}
+
+double mean_of(const std::vector<double>& numbers) {
+    double sum = 0;
+    for (const double number : numbers) {
+        sum += number;
+    }
+    return sum / static_cast<double>(numbers.size());
+}
+
+TEST(Chart, CentresALastRowThatIsNotFull) {
+    Chart chart = chart_of({13});
+    chart.groups[0].title.clear();
+    chart.groups[0].colour.reset();
+    Diagnostics problems;
+    const Document document = laid_out(chart, Paper{}, problems);
+    ASSERT_EQ(document.pages.size(), 1U);
+    const auto rows = rows_of_pictures(document.pages[0]);
+    ASSERT_GT(rows.size(), 1U);
+    ASSERT_LT(rows.rbegin()->second.size(), rows.begin()->second.size());
+    EXPECT_NEAR(mean_of(rows.rbegin()->second), mean_of(rows.begin()->second), 1e-6);
+}
+
+TEST(Chart, LeavesALastRowUnderItsName) {
+    Diagnostics problems;
+    const Document document = laid_out(chart_of({13}), Paper{}, problems);
+    const auto rows = rows_of_pictures(document.pages[0]);
+    ASSERT_GT(rows.size(), 1U);
+    EXPECT_NEAR(rows.rbegin()->second.front(), rows.begin()->second.front(), 1e-6);
 }
 
 TEST(Chart, PutsAFewRegimentsOnOnePage) {
