@@ -61,6 +61,10 @@ std::string count_words(const Uniform& man, PropertyId id) {
                           : man.word(id);
 }
 
+/// Three or more stand small, and words round each would hide what they lead to: the first of what
+/// is seen most, the table has the rest.
+constexpr std::size_t kMostOfMany = 6;
+
 /// A callout in the making.
 struct Draft {
     std::string_view group;
@@ -200,6 +204,9 @@ std::vector<ComparedCallout> what_sets_apart(std::size_t man,
     }
     std::vector<ComparedCallout> callouts;
     for (const Draft& draft : drafts.all()) {
+        if (men.size() > 2 && callouts.size() == kMostOfMany) {
+            break;
+        }
         if (!draft.unlike_all) {
             continue;
         }

@@ -55,6 +55,15 @@ TEST(ComparisonSheet, LeadsToShapesAsWellAsColours) {
     EXPECT_NE(text.find("\"horizontal\" end"), std::string::npos);
 }
 
+TEST(ComparisonSheet, LeadsOfManyMenOnlyToWhatIsSeenMost) {
+    const std::string text =
+        compared("[tannbruck-musketeer.yaml, varrenau-corporal.yaml, kaldermoor-private.yaml]");
+    EXPECT_NE(text.find("\"coat: red\""), std::string::npos);
+    // In the table alone.
+    EXPECT_EQ(text.find("\"hat tuft: straw\""), std::string::npos);
+    EXPECT_NE(text.find("\"hat tuft\""), std::string::npos);
+}
+
 TEST(ComparisonSheet, LeadsToWhatAManLacks) {
     const std::string text = compared("[tannbruck-musketeer.yaml, kaldermoor-private.yaml]");
     EXPECT_NE(text.find("\"lapels: none\""), std::string::npos);
