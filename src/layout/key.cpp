@@ -118,6 +118,16 @@ std::string hatching_words(TinctureId id, Language language) {
                {words.name.text(language), words.hatching.text(language)});
 }
 
+/// Wood and metal of arms are alike on every man and drawn without hatching.
+std::string hatching_of(const KeyEntry& colour, Language language) {
+    return colour.fixed ? say(language, messages::kNotHatched, {})
+                        : hatching_words(colour.tincture, language);
+}
+
+std::optional<TinctureId> hatching_drawn(const KeyEntry& colour) {
+    return colour.fixed ? find_tincture("argent") : std::optional(colour.tincture);
+}
+
 /// "dark green  woad over weld" with "coat, cuffs" beneath, beside a sample.
 Entry colour_entry(const KeyEntry& colour,
                    const Captions& captions,
@@ -142,7 +152,7 @@ Entry colour_entry(const KeyEntry& colour,
         }
     }
     if (captions.ink == Ink::hatched) {
-        add_lines(entry, hatching_words(colour.tincture, captions.language), dye, ruler);
+        add_lines(entry, hatching_of(colour, captions.language), dye, ruler);
     }
     add_lines(entry, colour.worn, worn, ruler);
     if (entry.empty()) {
@@ -151,7 +161,7 @@ Entry colour_entry(const KeyEntry& colour,
     const double sample = style.body * 1.75;
     entry.front().swatch =
         Swatch{colour.colour,
-               captions.ink == Ink::hatched ? std::optional(colour.tincture) : std::nullopt,
+               captions.ink == Ink::hatched ? hatching_drawn(colour) : std::nullopt,
                colour.metal,
                style.body * 2.6,
                sample};
@@ -199,9 +209,6 @@ std::vector<Entry> colour_entries(const Captions& captions,
     std::vector<Entry> entries;
     for (std::size_t i = 0; i < captions.key.size(); ++i) {
         const KeyEntry& colour = captions.key[i];
-        if (colour.fixed && captions.ink == Ink::hatched) {
-            continue;
-        }
         entries.push_back(colour_entry(colour, captions, style, width, ruler));
         const bool named_beside = !captions.callouts.empty();
         if (named_beside || footnote_in(colour.worn, captions.footnotes)) {

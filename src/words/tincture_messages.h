@@ -75,4 +75,6 @@ inline constexpr Message kHatchedAs{"{1}: {2}", "{1} : {2}", "{1}: {2}"};
 inline constexpr Message kHatchedByUs{
     "{1} (not heraldic): {2}", "{1} (hors blason) : {2}", "{1} (nicht heraldisch): {2}"};
 
+inline constexpr Message kNotHatched{"not hatched", "sans hachures", "ohne Schraffur"};
+
 }  // namespace platewright::messages
