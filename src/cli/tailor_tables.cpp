@@ -66,11 +66,11 @@ class Teller {
         return first < 0.5 ? words : say(messages::kTheFirstFrom, {words, mm(first)});
     }
 
-    [[nodiscard]] std::string marks(const FlatMarks& marks) const {
+    [[nodiscard]] std::string marks(const Flat& flat, const FlatMarks& marks) const {
         const FlatMarks::Band& first = marks.bands.front();
         const std::size_t middle = first.lower.size() / 2;
         double above = 1e9;
-        for (const Point p : marks.edge) {
+        for (const Point p : edge_below(flat, marks)) {
             above = std::min(above, length(p - first.lower[middle]));
         }
         std::string words = say(messages::kMarksAre,
@@ -157,7 +157,7 @@ WorkshopTable girth_table(const TableSource& source) {
             const std::string name(body_rows()[static_cast<std::size_t>(each.measure)].name);
             made.rows.push_back({teller.called("man: " + name),
                                  teller.mm(each.body),
-                                 teller.mm(each.finished - each.body),
+                                 teller.mm(std::round(each.finished) - std::round(each.body)),
                                  teller.mm(each.finished),
                                  teller.own(each.finished)});
         }
@@ -265,7 +265,7 @@ std::vector<WorkshopRow> placement_rows(const std::string& view,
     for (const FlatMarks& marks : flat.marks) {
         const std::string sleeve = teller.sleeve(marks);
         if (told.insert(sleeve).second) {
-            rows.push_back({sleeve, teller.marks(marks)});
+            rows.push_back({sleeve, teller.marks(flat, marks)});
         }
     }
     if (view == "flat-coat-front" && flat.part("collar-") != nullptr) {

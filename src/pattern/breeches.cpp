@@ -24,7 +24,9 @@ constexpr double kHindFork = 1.0 / 10;
 /// How far above the fork its curve begins, and below it ends in the inner seam, mm. There the legs
 /// are marked to be sewn together.
 constexpr double kForkRise = 110;
-constexpr double kForkDrop = 200;
+constexpr double kForkDrop = 270;
+/// How far the inner seam bends above and below that place, mm.
+constexpr double kInnerBend = 55;
 
 class Breeches {
   public:
@@ -150,7 +152,7 @@ class Breeches {
         constexpr double within = 30;
         shape.push_back(fork.foot() + Point{inward * within, 0});
         shape.push_back({fork.middle + inward * within, from.y});
-        outline = shapes::joined({outline, shape});
+        outline = rounded_at(shapes::joined({outline, shape}), fork.foot(), kInnerBend);
     }
 
     /// Lower than the fore leg's, so that their inner seams are as long.
@@ -199,13 +201,15 @@ class Breeches {
         const double depth = shapes::area(outline) / shapes::box(outline).width();
         const double length = girths.front().finished / 2 + kWaistLap;
         PatternPiece piece = draft_of("breeches", "waistband", *part);
-        piece.outline = {{0, 0}, {length, 0}, {length, depth}, {0, depth}};
-        piece.lines = {{{length - kWaistLap, 0}, {length - kWaistLap, depth}}};
+        // The grain runs along it, so that it does not stretch.
+        piece.outline = {{0, 0}, {depth, 0}, {depth, length}, {0, length}};
+        piece.lines = {{{0, length - kWaistLap}, {depth, length - kWaistLap}}};
         piece.lined = true;
         keep(std::move(piece));
     }
 
-    /// Cut double and folded along its lower edge: as long as it is before and behind, and its lap.
+    /// Cut double and folded along its middle, the grain along it: as long as it is before and
+    /// behind, and its lap.
     void add_knee_bands() {
         const FlatPart* before = front_ != nullptr ? front_->part("knee-band-left") : nullptr;
         const FlatPart* behind = back_ != nullptr ? back_->part("knee-band-left") : nullptr;
@@ -217,8 +221,8 @@ class Breeches {
                               shapes::box(shapes::joined(behind->outline)).width() + kKneeLap;
         const double height = shapes::area(outline) / shapes::box(outline).width();
         PatternPiece piece = draft_of("breeches", "knee band", *before);
-        piece.outline = {{0, 0}, {length, 0}, {length, 2 * height}, {0, 2 * height}};
-        piece.lines = {{{0, height}, {length, height}}};
+        piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, length}, {0, length}};
+        piece.lines = {{{height, 0}, {height, length}}};
         piece.paired = false;
         keep(std::move(piece));
     }

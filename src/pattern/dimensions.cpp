@@ -293,7 +293,7 @@ class Measuring {
             const auto at_middle = [](const Chain& chain) { return chain[chain.size() / 2]; };
             const FlatMarks::Band& first = marks.bands.front();
             const std::string frame = marks.left_sleeve ? "cuff" : "right sleeve";
-            const Point foot = foot_on(marks.edge, at_middle(first.lower));
+            const Point foot = foot_on(edge_below(flat_, marks), at_middle(first.lower));
             add("mark above the edge", Way::along, foot, at_middle(first.lower), frame.c_str());
             add("mark width",
                 Way::along,
@@ -472,6 +472,16 @@ std::vector<Dimension> dimensions_of(const std::string& view,
                                      const Flat& flat,
                                      const StatedMeasures& stated) {
     return Measuring(view, flat, stated).all();
+}
+
+const Chain& edge_below(const Flat& flat, const FlatMarks& marks) {
+    // Near the cuff the line itself follows the cuff's shape.
+    constexpr double near_cuff = 60;
+    const Chain* cuff = flat.guide(marks.left_sleeve ? "cuff-edge-left" : "cuff-edge-right");
+    const bool high =
+        cuff != nullptr && !marks.edge.empty() &&
+        length(marks.edge[marks.edge.size() / 2] - (*cuff)[cuff->size() / 2]) > near_cuff;
+    return high ? *cuff : marks.edge;
 }
 
 double angle_of(const FlatMarks::Band& band, const Chain& edge) {

@@ -20,6 +20,8 @@ constexpr double kStep = 5;
 /// source; a civil coat of the 1770s in the Victoria and Albert Museum (O13940) has pleats 130 mm
 /// deep.
 constexpr double kPleat = 65;
+/// Where it begins.
+constexpr double kPleatBelowWaist = 16;
 /// How wide the cloth is that faces the front of a waistcoat inside, mm. Common practice, no
 /// source.
 constexpr double kFrontFacing = 55;
@@ -58,6 +60,8 @@ class Garments {
     double hole_behind_ = 0;
     Point shoulder_;
     Point under_arm_;
+    /// How long the pleat of the back is.
+    double back_pleat_ = 0;
 
     [[nodiscard]] const Flat* flat(const std::string& view) const {
         const auto found = source_.flats.find(view);
@@ -112,7 +116,7 @@ class Garments {
         PatternPiece piece = draft_of("coat", "forepart", *fore);
         std::vector<Chain> parts = with_corner(front, fore->outline);
         const Chain side = shapes::joined(fore->outline);
-        const Chain strip = under_arm(side, behind, *seam);
+        const Chain strip = under_arm(side, behind, *seam, back_pleat_);
         parts.push_back(strip);
         const double pit = pit_of(side, seam->front().y);
         // Front and back of the arm's hole run into one another below.
@@ -175,10 +179,11 @@ class Garments {
         // The pleat ends with the hem beside it.
         std::vector<Chain> parts = with_corner(flat, {body});
         const double hem = outer_corner(shapes::joined(parts), -1).y;
-        const Chain pleat{{seam.back().x, waist + 16},
-                          {seam.back().x - kPleat, waist + 16},
+        const Chain pleat{{seam.back().x, waist + kPleatBelowWaist},
+                          {seam.back().x - kPleat, waist + kPleatBelowWaist},
                           {seam.back().x - kPleat, hem},
                           {seam.back().x, hem}};
+        back_pleat_ = hem - pleat[0].y;
         if (box.bottom - waist > 200) {
             parts.push_back(pleat);
             piece.lines.push_back({pleat[0], pleat[3]});
@@ -198,13 +203,19 @@ class Garments {
 
     /// What lies between the fold of the side and the curved seam behind, laid out beside the
     /// front so that the girth at every height is kept.
-    static Chain under_arm(const Chain& front, const Chain& behind, const Chain& seam) {
+    static Chain under_arm(const Chain& front,
+                           const Chain& behind,
+                           const Chain& seam,
+                           double back_pleat) {
         const Rect box = shapes::box(front);
         const double waist = seam.back().y;
         const bool skirts = box.bottom - waist > 200;
         const double arm_pit = pit_of(front, seam.front().y);
         Chain outer;
         Chain inner;
+        bool in_pleat = false;
+        double along_pleat = 0;
+        Point last;
         const Crossing at_pit = crossing(front, arm_pit);
         const double pit_seam = at_pit.greatest + width_behind(behind, seam, arm_pit);
         const double hem = outer_corner(front, 1).y - 1;
@@ -219,8 +230,15 @@ class Garments {
                 inner.push_back({x - width, y});
                 continue;
             }
-            const bool pleat = skirts && y > waist + 16;
-            outer.push_back({side.greatest + width + (pleat ? kPleat : 0), y});
+            const bool pleat = skirts && y > waist + kPleatBelowWaist;
+            const Point edge{side.greatest + width + (pleat ? kPleat : 0), y};
+            // The pleat is as long as the back's, which hangs straight: the hem rises towards it.
+            along_pleat += pleat && in_pleat ? length(edge - last) : 0;
+            in_pleat = pleat;
+            last = edge;
+            if (along_pleat <= back_pleat) {
+                outer.push_back(edge);
+            }
             // A little over the edge, so that the two are joined.
             inner.push_back({side.greatest - 1, y});
         }

@@ -17,6 +17,9 @@ constexpr double kSideStep = 5;
 constexpr double kHalvesShift = 14;
 /// The hollow of the under half; common practice, no source.
 constexpr double kHollow = -22;
+/// The sleeve lies within its cuff: half its hem is so much narrower, mm. Common practice, no
+/// source.
+constexpr double kWithinCuff = 2;
 /// The hem slants towards the hand; where its level part begins, mm above its lowest point.
 constexpr double kHemSlant = 12;
 
@@ -48,13 +51,12 @@ double rise_of_head(double width, double wanted) {
 /// The sleeve of the flat, turned to hang straight down.
 class Hanging {
   public:
-    Hanging(Chain outline, double half_arm)
+    /// `half_arm`, `half_hem`: half the girths above and below.
+    Hanging(Chain outline, double half_arm, double half_hem)
         : outline_(std::move(outline)),
           end_(shapes::box(outline_).bottom - kHemSlant),
-          half_arm_(half_arm) {
-        const Crossing hem = crossing(outline_, end_);
-        half_hem_ = hem.greatest - hem.least;
-    }
+          half_arm_(half_arm),
+          half_hem_(half_hem) {}
 
     [[nodiscard]] double end() const { return end_; }
 
@@ -80,7 +82,7 @@ class Hanging {
     Chain outline_;
     double end_;
     double half_arm_;
-    double half_hem_ = 0;
+    double half_hem_;
 };
 
 /// Closes the head of a sleeve's half. Gives its length.
@@ -101,7 +103,9 @@ std::optional<Sleeves> sleeves_of(const Flat& front, double hole, double upper_a
     }
     const Point along = (hem->front() + hem->back()) * 0.5 - seam->front();
     const double half_arm = (upper_arm + kArmEase) / 2;
-    const Hanging drawn(shapes::turned_down(shapes::joined(part->outline), along), half_arm);
+    const Hanging drawn(shapes::turned_down(shapes::joined(part->outline), along),
+                        half_arm,
+                        length_of(*hem) - kWithinCuff);
     const double drawn_pit = shapes::turned_down(*seam, along).back().y;
     const double under_width = half_arm - 2 * kHalvesShift;
     const double under_head = length_of(bow({under_width, 0}, {0, 0}, kHollow));

@@ -142,6 +142,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"button", "bouton", "Knopf"},
     {"cuff", "parement", "Aufschlag"},
     {"flap", "pocket flap", "patte de poche", "Taschenpatte"},
+    {"flap-flat", "pocket flap", "patte de poche", "Taschenpatte"},
     {"fife", "fifre", "Querpfeife"},
     {"forearm", "avant-bras", "Unterarm"},
     {"head", "tête", "Kopf"},

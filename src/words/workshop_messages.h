@@ -51,12 +51,14 @@ inline constexpr Message kEaseRemark{
     "hang "
     "in folds there and are cut as wide as is said here. Ease is common practice, no source, and a "
     "matter of taste: try it on a toile. The seat of the breeches is gathered into the waistband.",
-    "Tout autour, bord à bord, sans plis ni croisures ; mesuré sur les dessins. Les manches y "
+    "Tout autour, comme si les devants se joignaient partout, sans plis ni croisures ; mesuré sur "
+    "les dessins. Les manches y "
     "pendent en plis et se coupent aussi larges qu’il est dit ici. L’aisance est d’usage, sans "
     "source, et affaire de goût : à essayer sur une toile. Le fond de la culotte est froncé dans "
     "la "
     "ceinture.",
-    "Ringsum, Kante an Kante geschlossen, ohne Falten und Übertritte; an den Zeichnungen gemessen. "
+    "Ringsum, als träfen sich die Vorderteile in jeder Höhe, ohne Falten und Übertritte; an den "
+    "Zeichnungen gemessen. "
     "Ärmel hängen dort in Falten und werden so weit geschnitten, wie hier steht. Die Zugabe ist "
     "üblich, ohne Quelle, und Geschmackssache: an einem Probestück anpassen. Das Gesäß der Hose "
     "ist "

@@ -174,14 +174,14 @@ TEST(PiecesOfAMan, PiecesGoRoundHim) {
     EXPECT_NEAR(girth, 960 + 50, 8);
     const PatternPiece& fore_leg = piece(pieces, "breeches", "fore leg");
     const PatternPiece& hind_leg = piece(pieces, "breeches", "hind leg");
-    constexpr double below_seat = 492 - 200;
+    constexpr double below_seat = 292 + 270 - 200;
     EXPECT_NEAR(2 * (width_at(fore_leg, height_of_notch(fore_leg, 0) - below_seat) +
                      width_at(hind_leg, height_of_notch(hind_leg, 0) - below_seat)),
                 970 + 110,
                 45);
     // The waistband: both halves without the lap of each.
     const PatternPiece& band = piece(pieces, "breeches", "waistband");
-    EXPECT_NEAR(2 * (width_at(band, 10) - 25), 853 + 20, 2.5);
+    EXPECT_NEAR(2 * (shapes::box(band.outline).height() - 25), 853 + 20, 2.5);
 }
 
 TEST(PiecesOfAMan, OuterSideOfAGaiterOpensAndLapsOver) {
@@ -227,6 +227,38 @@ TEST(PiecesOfAMan, InnerSeamsOfTheLegsAreAsLong) {
     };
     EXPECT_NEAR(inner_seam("fore leg", -1), inner_seam("hind leg", 1), 2);
     EXPECT_GT(inner_seam("fore leg", -1), 150);
+}
+
+// The pleats of back and forepart are sewn together below the hip.
+TEST(PiecesOfAMan, PleatsAreAsLong) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "coat", "forepart");
+    const Rect box = shapes::box(fore.outline);
+    const Point end =
+        *std::ranges::max_element(fore.outline, {}, [](Point p) { return p.x + p.y * 0.001; });
+    const Point waist = middle_of_notch(fore, 0);
+    // The pleat stands out beyond the waist.
+    Point begin{0, 0};
+    for (const Point p : fore.outline) {
+        const bool beyond = p.x > waist.x + 50 && p.y > waist.y;
+        begin = beyond && (begin.y == 0 || p.y < begin.y) ? p : begin;
+    }
+    const PatternPiece& back = piece(pieces, "coat", "back");
+    const Chain& fold = back.lines.front();
+    EXPECT_NEAR(end.x, box.right, 1);
+    EXPECT_NEAR(length_between(fore.outline, begin, end), length_of(fold), 12);
+}
+
+// The cuff goes round the hem of the sleeve.
+TEST(PiecesOfAMan, SleevesFitTheirCuffs) {
+    const auto pieces = pieces_of_a_man();
+    const auto at_hem = [&](const char* name) {
+        const PatternPiece& half = piece(pieces, "coat", name);
+        return width_at(half, shapes::box(half.outline).bottom - 1);
+    };
+    const double hem = at_hem("upper sleeve") + at_hem("under sleeve");
+    const PatternPiece& cuff = piece(pieces, "coat", "cuff");
+    EXPECT_NEAR(shapes::box(cuff.outline).width(), hem, 12);
 }
 
 TEST(PiecesOfAMan, SleeveHasRoomForTheArm) {
