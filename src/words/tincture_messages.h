@@ -75,6 +75,7 @@ inline constexpr Message kHatchedAs{"{1}: {2}", "{1} : {2}", "{1}: {2}"};
 inline constexpr Message kHatchedByUs{
     "{1} (not heraldic): {2}", "{1} (hors blason) : {2}", "{1} (nicht heraldisch): {2}"};
 
+/// Of wood and metal of arms, which are alike on every man.
 inline constexpr Message kNotHatched{"not hatched", "sans hachures", "ohne Schraffur"};
 
 }  // namespace platewright::messages
