@@ -20,6 +20,9 @@ constexpr double kStep = 5;
 /// source; a civil coat of the 1770s in the Victoria and Albert Museum (O13940) has pleats 130 mm
 /// deep.
 constexpr double kPleat = 65;
+/// How far its fold keeps from the turnback at the hem, mm, and how long skirts are that have one.
+constexpr double kBesideTurnback = 12;
+constexpr double kLeastSkirt = 200;
 /// Where it begins.
 constexpr double kPleatBelowWaist = 16;
 /// How wide the cloth is that faces the front of a waistcoat inside, mm. Common practice, no
@@ -112,11 +115,12 @@ class Garments {
             return;
         }
         const Chain behind = between_uprights(*hind, -kFar, 0);
-        add_back(back, *hind, behind, *seam);
+        const Chain line = with_pleat(back, behind, *seam);
+        add_back(back, *hind, behind, *seam, line);
         PatternPiece piece = draft_of("coat", "forepart", *fore);
         std::vector<Chain> parts = with_corner(front, fore->outline);
         const Chain side = shapes::joined(fore->outline);
-        const Chain strip = under_arm(side, behind, *seam, back_pleat_);
+        const Chain strip = under_arm(side, behind, *seam, line, back_pleat_);
         parts.push_back(strip);
         const double pit = pit_of(side, seam->front().y);
         // Front and back of the arm's hole run into one another below.
@@ -166,11 +170,34 @@ class Garments {
         return {box.left, box.top};
     }
 
+    /// The curved seam and the fold of the pleat below it, which runs out at the hem behind the
+    /// turnback, so that this can be folded.
+    static Chain with_pleat(const Flat& flat, const Chain& half, const Chain& seam) {
+        const Rect box = shapes::box(half);
+        Chain line = seam;
+        if (box.bottom - seam.back().y <= kLeastSkirt) {
+            return line;
+        }
+        double foot = seam.back().x * 1.5;
+        for (const char* name : {"turnback-left", "turnback-short-left"}) {
+            const Chain* fold = flat.guide(std::string(name) + "-fold");
+            if (fold != nullptr && flat.part(name) != nullptr) {
+                foot = std::min(foot, fold->back().x - kBesideTurnback);
+            }
+        }
+        line.push_back({std::max(foot, box.left / 2), box.bottom + kStep});
+        return line;
+    }
+
     /// Between the middle of the back and the curved seam; below the waist a strip with its pleat.
-    void add_back(const Flat& flat, const FlatPart& hind, const Chain& half, const Chain& seam) {
-        Chain region{{0, -kFar}, {-kFar, -kFar}, {-kFar, seam.front().y}};
-        region.insert(region.end(), seam.begin(), seam.end());
-        region.push_back({seam.back().x, kFar});
+    void add_back(const Flat& flat,
+                  const FlatPart& hind,
+                  const Chain& half,
+                  const Chain& seam,
+                  const Chain& line) {
+        Chain region{{0, -kFar}, {-kFar, -kFar}, {-kFar, line.front().y}};
+        region.insert(region.end(), line.begin(), line.end());
+        region.push_back({line.back().x, kFar});
         region.push_back({0, kFar});
         const Chain body = shapes::common({half}, region);
         const Rect box = shapes::box(half);
@@ -179,12 +206,13 @@ class Garments {
         // The pleat ends with the hem beside it.
         std::vector<Chain> parts = with_corner(flat, {body});
         const double hem = outer_corner(shapes::joined(parts), -1).y;
-        const Chain pleat{{seam.back().x, waist + kPleatBelowWaist},
-                          {seam.back().x - kPleat, waist + kPleatBelowWaist},
-                          {seam.back().x - kPleat, hem},
-                          {seam.back().x, hem}};
-        back_pleat_ = hem - pleat[0].y;
-        if (box.bottom - waist > 200) {
+        const double top = waist + kPleatBelowWaist;
+        const Chain pleat{{x_at(line, top), top},
+                          {x_at(line, top) - kPleat, top},
+                          {x_at(line, hem) - kPleat, hem},
+                          {x_at(line, hem), hem}};
+        back_pleat_ = length(pleat[2] - pleat[1]);
+        if (box.bottom - waist > kLeastSkirt) {
             parts.push_back(pleat);
             piece.lines.push_back({pleat[0], pleat[3]});
         }
@@ -206,10 +234,11 @@ class Garments {
     static Chain under_arm(const Chain& front,
                            const Chain& behind,
                            const Chain& seam,
+                           const Chain& line,
                            double back_pleat) {
         const Rect box = shapes::box(front);
         const double waist = seam.back().y;
-        const bool skirts = box.bottom - waist > 200;
+        const bool skirts = box.bottom - waist > kLeastSkirt;
         const double arm_pit = pit_of(front, seam.front().y);
         Chain outer;
         Chain inner;
@@ -222,7 +251,7 @@ class Garments {
         for (double from = seam.front().y; from < hem + kStep; from += kStep) {
             const double y = std::min(from, hem);
             const Crossing side = crossing(front, y);
-            const double width = std::max(0.0, width_behind(behind, seam, y));
+            const double width = std::max(0.0, width_behind(behind, line, y));
             if (y < arm_pit) {
                 // The back unfolded about the side.
                 const double x = pit_seam - std::abs(x_at(seam, y)) + std::abs(x_at(seam, arm_pit));

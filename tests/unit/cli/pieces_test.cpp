@@ -249,6 +249,16 @@ TEST(PiecesOfAMan, PleatsAreAsLong) {
     EXPECT_NEAR(length_between(fore.outline, begin, end), length_of(fold), 12);
 }
 
+// At the hem the back is wider, up to the fold of its pleat, than what is turned back of it.
+TEST(PiecesOfAMan, HindTurnbackCanBeFolded) {
+    const auto pieces = pieces_of_a_man();
+    const Chain& fold = piece(pieces, "coat", "back").lines.front();
+    const Rect back = shapes::box(piece(pieces, "coat", "back").outline);
+    const Rect turnback = shapes::box(piece(pieces, "coat", "hind turnback").outline);
+    EXPECT_GT(back.right - fold.back().x, 93);
+    EXPECT_LT(back.right - fold.back().x, turnback.width() + 60);
+}
+
 // The cuff goes round the hem of the sleeve.
 TEST(PiecesOfAMan, SleevesFitTheirCuffs) {
     const auto pieces = pieces_of_a_man();
