@@ -170,6 +170,9 @@ struct MarkBand {
 /// The marks that this detail puts on its sleeve, the lowest first; none on the other sleeve.
 std::vector<MarkBand> marks_on(const Uniform& uniform, const Detail& detail);
 
+/// Where holes are worked, from end to end; those too short to be worked are left out.
+std::vector<std::pair<Point, Point>> buttonholes_of(const Easel& easel, const Detail& detail);
+
 /// One kind of detail each, as templates/README.md describes it.
 void paint_line(Easel& easel, const Detail& detail, const Trimming& where);
 void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where);

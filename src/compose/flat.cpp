@@ -55,6 +55,7 @@ std::optional<FlatRow> row_of(const Uniform& uniform, const Easel& easel, const 
             const bool laced = detail.style && uniform.word(*detail.style) == "laced";
             row.kind = laced ? FlatRow::Kind::loops : FlatRow::Kind::holes;
             row.at = places_of(easel, detail);
+            row.holes = buttonholes_of(easel, detail);
             row.size = detail.length;
             row.material = material_of(uniform, detail.cloth).value_or(Material{});
             return row.at.empty() ? std::nullopt : std::optional(row);

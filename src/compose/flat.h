@@ -10,6 +10,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/chain.h"
@@ -54,6 +55,8 @@ struct FlatRow {
     /// Diameter of a button, length of a hole or loop, width of piping or lace.
     double size = 0;
     Material material;
+    /// Of holes and loops, where each is worked, from its end at the edge.
+    std::vector<std::pair<Point, Point>> holes = {};
 };
 
 /// Marks of rank or service on one sleeve, the lowest first.

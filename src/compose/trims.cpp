@@ -161,12 +161,8 @@ void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
     row.paint(stations, easel.inks_of(paint, Surface::metal));
 }
 
-void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where) {
-    const std::string style = detail.style ? easel.uniform().word(*detail.style) : "plain";
-    if (style == "none") {
-        return;
-    }
-    const auto lace = detail.cloth.property ? easel.paint_of(detail.cloth) : std::nullopt;
+std::vector<std::pair<Point, Point>> buttonholes_of(const Easel& easel, const Detail& detail) {
+    std::vector<std::pair<Point, Point>> holes;
     for (const Curve::Station& station :
          detail.curve.stations(easel.count_of(detail), detail.start, detail.end)) {
         const Point way = right_of(station.along) * (detail.side == Side::left ? -1 : 1);
@@ -174,13 +170,27 @@ void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where
         const double wanted = detail.length;
         const double long_is =
             detail.limit ? free_length(*detail.limit, from, way, wanted, detail.clear) : wanted;
-        if (long_is < 8) {
-            continue;
+        constexpr double least = 8;
+        if (long_is >= least) {
+            holes.emplace_back(from, from + way * long_is);
         }
+    }
+    return holes;
+}
+
+void paint_buttonholes(Easel& easel, const Detail& detail, const Trimming& where) {
+    const std::string style = detail.style ? easel.uniform().word(*detail.style) : "plain";
+    if (style == "none") {
+        return;
+    }
+    const auto lace = detail.cloth.property ? easel.paint_of(detail.cloth) : std::nullopt;
+    for (const auto& [from, to] : buttonholes_of(easel, detail)) {
         if (style == "laced" && lace) {
-            paint_loop(easel, where.clipped, station.at - way * 2, from + way * long_is, *lace);
+            // A loop begins beneath its button.
+            const Point button = from - unit(to - from) * (detail.gap + 2);
+            paint_loop(easel, where.clipped, button, to, *lace);
         } else {
-            paint_hole(easel, where.clipped, from, from + way * long_is, where.on.inks);
+            paint_hole(easel, where.clipped, from, to, where.on.inks);
         }
     }
 }

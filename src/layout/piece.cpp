@@ -3,6 +3,7 @@
 #include "layout/piece.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "layout/style.h"
 #include "words/sheet_messages.h"
@@ -54,15 +55,20 @@ Chain placed(const Chain& chain, Point at, double factor) {
     return moved;
 }
 
-/// A cut within the piece: to its very ends, which are marked across.
-void draw_mouth(const Chain& mouth, double width, Pen& pen) {
-    constexpr double arm = 1;
-    pen.chain(mouth, false, width, LineKind::continuous);
-    const Point across = right_of(unit(mouth.back() - mouth.front())) * arm;
-    for (const Point end : {mouth.front(), mouth.back()}) {
+/// A cut within the piece: to its very ends, which are marked across by that much to both sides.
+void draw_slit(const Chain& slit, double arm, double width, Pen& pen) {
+    pen.chain(slit, false, width, LineKind::continuous);
+    const auto bar = [&](Point end, Point along) {
+        const Point across = right_of(unit(along)) * arm;
         pen.line(end - across, end + across, width);
-    }
+    };
+    bar(slit.front(), slit[1] - slit.front());
+    bar(slit.back(), slit.back() - slit[slit.size() - 2]);
 }
+
+/// Half the bar across the end of a slit on paper, and of a buttonhole at full size, mm.
+constexpr double kSlitBar = 1;
+constexpr double kHoleBar = 1.2;
 
 double thin_line(double factor) {
     return factor < 0.5 ? 0.13 : sheet::kNarrow;
@@ -115,8 +121,11 @@ void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
     for (const Chain& line : piece.lines) {
         pen.chain(placed(line, at, factor), false, thin, LineKind::chain);
     }
-    for (const Chain& mouth : piece.mouths) {
-        draw_mouth(placed(mouth, at, factor), thin, pen);
+    for (const Chain& slit : piece.slits) {
+        draw_slit(placed(slit, at, factor), kSlitBar, thin, pen);
+    }
+    for (const auto& [from, to] : piece.holes) {
+        draw_slit(placed({from, to}, at, factor), kHoleBar * std::sqrt(factor), thin, pen);
     }
     pen.chain(placed(piece.inlay_line, at, factor), false, thin, LineKind::dotted);
     draw_grain(piece, at, factor, pen);
@@ -173,15 +182,17 @@ std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
             marks.push_back(Rect{at.x, at.y, at.x, at.y}.grown(clear));
         }
     };
-    for (const std::vector<Chain>* lines : {&piece.lines, &piece.mouths}) {
+    for (const std::vector<Chain>* lines : {&piece.lines, &piece.slits}) {
         for (const Chain& line : *lines) {
             for (std::size_t i = 1; i < line.size(); ++i) {
                 add_line(line[i - 1], line[i]);
             }
         }
     }
-    for (const auto& [from, to] : piece.notches) {
-        add_line(from, to);
+    for (const auto* pairs : {&piece.notches, &piece.holes}) {
+        for (const auto& [from, to] : *pairs) {
+            add_line(from, to);
+        }
     }
     return marks;
 }

@@ -19,12 +19,14 @@ constexpr double kType = 2.5;
 constexpr double kRow = 4.8;
 /// The sample of a line, and how far its words stand from it and from the next.
 constexpr double kSample = 11;
+/// A buttonhole in the middle of it.
+constexpr double kHole = 3;
 constexpr double kWordsFrom = 1.4;
 constexpr double kApart = 5;
 /// Words stand on a baseline so far below the middle of their sample.
 constexpr double kBelowMiddle = 0.85;
 
-enum class Sign { cut, finished, seam, fold, mouth, inlay, grain, notch, button };
+enum class Sign { cut, finished, seam, fold, slit, inlay, grain, notch, button, hole };
 
 struct Entry {
     Sign sign;
@@ -50,8 +52,8 @@ std::vector<Entry> entries_of(const std::vector<PatternPiece>& pieces) {
     if (any(pieces, [](const PatternPiece& p) { return !p.lines.empty(); })) {
         all.push_back({Sign::fold, messages::kLineFold});
     }
-    if (any(pieces, [](const PatternPiece& p) { return !p.mouths.empty(); })) {
-        all.push_back({Sign::mouth, messages::kLineMouth});
+    if (any(pieces, [](const PatternPiece& p) { return !p.slits.empty(); })) {
+        all.push_back({Sign::slit, messages::kLineSlit});
     }
     all.push_back({Sign::grain, messages::kLineGrain});
     if (any(pieces, [](const PatternPiece& p) { return !p.notches.empty(); })) {
@@ -59,6 +61,9 @@ std::vector<Entry> entries_of(const std::vector<PatternPiece>& pieces) {
     }
     if (any(pieces, [](const PatternPiece& p) { return !p.buttons.empty(); })) {
         all.push_back({Sign::button, messages::kLineButton});
+    }
+    if (any(pieces, [](const PatternPiece& p) { return !p.holes.empty(); })) {
+        all.push_back({Sign::hole, messages::kLineHole});
     }
     return all;
 }
@@ -76,7 +81,7 @@ void draw_sign(Sign sign, Point from, Pen& pen) {
             return pen.line(from, to, thin, LineKind::dashed);
         case Sign::fold:
             return pen.line(from, to, thin, LineKind::chain);
-        case Sign::mouth:
+        case Sign::slit:
             pen.line(from, to, thin);
             pen.line(from - Point{0, arm}, from + Point{0, arm}, thin);
             return pen.line(to - Point{0, arm}, to + Point{0, arm}, thin);
@@ -90,6 +95,13 @@ void draw_sign(Sign sign, Point from, Pen& pen) {
         case Sign::button:
             pen.line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
             return pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
+        case Sign::hole: {
+            const Point half{kHole / 2, 0};
+            const Point up{0, 0.4};
+            pen.line(middle - half, middle + half, thin);
+            pen.line(middle - half - up, middle - half + up, thin);
+            return pen.line(middle + half - up, middle + half + up, thin);
+        }
     }
 }
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-// Breeches and overalls: legs with a fork, waistband, knee bands, fall.
+// Breeches and overalls: legs with a fork and half the fall, waistband, knee bands, bearers.
 #include <algorithm>
 #include <cmath>
 #include <string>
 
 #include "pattern/draft.h"
 #include "pattern/fit.h"
+#include "pattern/openings.h"
 #include "pattern/seams.h"
 
 namespace platewright {
@@ -14,9 +15,6 @@ namespace {
 /// By so much one end of a knee band laps over the other, for its buckle. Common practice, no
 /// source.
 constexpr double kKneeLap = 40;
-/// By so much each half of the waistband passes the middle of the front, for its buttons. Common
-/// practice, no source.
-constexpr double kWaistLap = 25;
 /// How far each half reaches between the legs, as a part of the girth of the seat. Common practice,
 /// no source.
 constexpr double kForeFork = 1.0 / 24;
@@ -36,7 +34,9 @@ class Breeches {
     std::vector<PatternPiece> all() {
         add_legs();
         add_knee_bands();
-        add_fall();
+        add_bearer();
+        add_side_flap();
+        add_gusset();
         add_waistband();
         return std::move(pieces_);
     }
@@ -86,34 +86,71 @@ class Breeches {
         return nullptr;
     }
 
+    /// The wearer's left lies at positive x before, at negative behind.
     void add_legs() {
         double inner = 0;
-        // The wearer's left lies at positive x before, at negative behind.
         if (const FlatPart* part = front_ != nullptr ? legs(*front_) : nullptr) {
-            PatternPiece piece = draft_of("breeches", "fore leg", *part);
-            piece.outline = between_uprights(*part, 0, shapes::kBeyondAll);
-            if (const Chain* seam = inner_seam(*front_, *part, 1)) {
-                const Fork fork{{-hip() * kForeFork, seam->front().y}, seam, 0};
-                inner = length(fork.point - fork.foot());
-                add_fork(piece.outline, fork);
-                add_notches_at(piece, fork.foot().y);
-            }
-            keep(std::move(piece));
+            inner = add_fore_leg(*part);
         }
         if (const FlatPart* part = back_ != nullptr ? legs(*back_) : nullptr) {
-            PatternPiece piece = draft_of("breeches", "hind leg", *part);
-            piece.outline = with_seat(between_uprights(*part, -shapes::kBeyondAll, 0));
-            if (const Chain* seam = inner_seam(*back_, *part, -1)) {
-                const Fork fork = hind_fork(*seam, inner, piece.outline);
-                add_fork(piece.outline, fork);
-                add_notches_at(piece, fork.foot().y);
-            }
-            if (const Chain* side = side_seam(*back_, *part, -1)) {
-                piece.inlay = kInlay;
-                piece.inlay_seam = seam_between(piece.outline, side->front(), side->back());
-            }
-            keep(std::move(piece));
+            add_hind_leg(*part, inner);
         }
+    }
+
+    /// Gives the length of its inner seam from the fork to the mark.
+    double add_fore_leg(const FlatPart& part) {
+        double inner = 0;
+        PatternPiece piece = draft_of("breeches", "fore leg", part);
+        piece.outline = between_uprights(part, 0, shapes::kBeyondAll);
+        open_fall(piece, *front_);
+        open_fore_knee(piece, *front_);
+        piece.outline = above_band(piece.outline, *front_);
+        if (const Chain* mouth = front_->guide("breeches-pocket-left")) {
+            piece.slits.push_back(*mouth);
+        }
+        if (const Chain* seam = inner_seam(*front_, part, 1)) {
+            const Fork fork{{-hip() * kForeFork, seam->front().y}, seam, 0};
+            inner = length(fork.point - fork.foot());
+            add_fork(piece.outline, fork);
+            add_notches_at(piece, fork.foot().y);
+        }
+        keep(std::move(piece));
+        return inner;
+    }
+
+    void add_hind_leg(const FlatPart& part, double inner) {
+        PatternPiece piece = draft_of("breeches", "hind leg", part);
+        const Chain* side = side_seam(*back_, part, -1);
+        piece.outline = with_seat(between_uprights(part, -shapes::kBeyondAll, 0));
+        if (side != nullptr && front_ != nullptr) {
+            open_hind_knee(piece, *front_, *side);
+        }
+        piece.outline = above_band(piece.outline, *back_);
+        if (const Chain* seam = inner_seam(*back_, part, -1)) {
+            const Fork fork = hind_fork(*seam, inner, piece.outline);
+            add_fork(piece.outline, fork);
+            add_notches_at(piece, fork.foot().y);
+        }
+        if (side != nullptr) {
+            const auto opening = front_ != nullptr ? knee_opening(*front_) : std::nullopt;
+            const double end = opening ? opening->y : side->back().y;
+            piece.inlay = kInlay;
+            piece.inlay_seam = seam_between(piece.outline, side->front(), {x_at(*side, end), end});
+        }
+        keep(std::move(piece));
+    }
+
+    /// The leg is sewn to the knee band's upper edge, which lies over it.
+    static Chain above_band(const Chain& leg, const Flat& flat) {
+        const FlatPart* band = flat.part("knee-band-left");
+        if (band == nullptr || leg.empty()) {
+            return leg;
+        }
+        const Chain edge = upper_edge(shapes::joined(band->outline));
+        constexpr double far = shapes::kBeyondAll;
+        Chain above{{far, edge.back().y}, {far, -far}, {-far, -far}, {-far, edge.front().y}};
+        above.insert(above.end(), edge.begin(), edge.end());
+        return shapes::common({leg}, above);
     }
 
     [[nodiscard]] double hip() const { return source_.body.of(BodyMeasure::hip); }
@@ -177,16 +214,46 @@ class Breeches {
             {half, {{0, top}, {kSeatWedgeWide, top - kSeatWedgeRise}, {0, top + kSeatWedgeDeep}}});
     }
 
-    void add_fall() {
-        const FlatPart* part = front_ != nullptr ? front_->part("fall") : nullptr;
+    void add_bearer() {
+        auto piece = front_ != nullptr ? fall_bearer(*front_) : std::nullopt;
+        if (piece) {
+            keep(std::move(*piece));
+        }
+    }
+
+    /// What is sewn over the opening of overalls.
+    void add_side_flap() {
+        const FlatPart* part = front_ != nullptr ? front_->part("overalls-flap-left") : nullptr;
         if (part != nullptr) {
-            PatternPiece piece = draft_of("breeches", "fall", *part);
+            PatternPiece piece = draft_of("breeches", "side flap", *part);
+            piece.outline = shapes::joined(part->outline);
+            piece.buttons = buttons_on(*part);
+            piece.lined = true;
+            keep(std::move(piece));
+        }
+    }
+
+    /// Let in behind, under the lacing.
+    void add_gusset() {
+        const FlatPart* part = back_ != nullptr ? back_->part("gusset") : nullptr;
+        if (part != nullptr) {
+            PatternPiece piece = draft_of("breeches", "gusset", *part);
             piece.outline = shapes::joined(part->outline);
             piece.number = 1;
             piece.paired = false;
             piece.lined = true;
             keep(std::move(piece));
         }
+    }
+
+    static std::vector<Point> buttons_on(const FlatPart& part) {
+        std::vector<Point> places;
+        for (const FlatRow& row : part.rows) {
+            if (row.kind == FlatRow::Kind::buttons) {
+                places.insert(places.end(), row.at.begin(), row.at.end());
+            }
+        }
+        return places;
     }
 
     /// One half each side, from the lacing behind to its lap in front: straight, as deep as drawn.
@@ -199,13 +266,38 @@ class Breeches {
         }
         const Chain outline = shapes::joined(part->outline);
         const double depth = shapes::area(outline) / shapes::box(outline).width();
-        const double length = girths.front().finished / 2 + kWaistLap;
+        const double length = girths.front().finished / 2 + kFrontLap;
         PatternPiece piece = draft_of("breeches", "waistband", *part);
         // The grain runs along it, so that it does not stretch.
         piece.outline = {{0, 0}, {depth, 0}, {depth, length}, {0, length}};
-        piece.lines = {{{0, length - kWaistLap}, {depth, length - kWaistLap}}};
+        const double middle = length - kFrontLap;
+        piece.lines = {{{0, middle}, {depth, middle}}};
         piece.lined = true;
+        mark_waistband(piece, *part, middle);
         keep(std::move(piece));
+    }
+
+    /// Turned so that its upper edge is the left one: the buttons of one half and the holes of the
+    /// other, and the mouth of the fob pocket.
+    void mark_waistband(PatternPiece& piece, const FlatPart& part, double middle) const {
+        const Chain top = upper_edge(shapes::joined(part.outline));
+        const auto turned = [&](Point p) {
+            const auto after = std::ranges::find_if(top, [&](Point q) { return q.x >= p.x; });
+            const double level = after == top.end() ? top.back().y : after->y;
+            return Point{p.y - level, middle - p.x};
+        };
+        for (const FlatRow& row : part.rows) {
+            for (const Point button : row.kind == FlatRow::Kind::buttons ? row.at : Chain{}) {
+                piece.buttons.push_back(turned(button));
+            }
+            for (const auto& [from, to] : row.holes) {
+                piece.holes.emplace_back(turned(from), turned(to));
+            }
+        }
+        if (const FlatPart* fob = front_->part("fob-left")) {
+            const Chain mouth = upper_edge(shapes::joined(fob->outline));
+            piece.slits.push_back({turned(mouth.front()), turned(mouth.back())});
+        }
     }
 
     /// Cut double and folded along its middle, the grain along it: as long as it is before and

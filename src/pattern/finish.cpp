@@ -54,14 +54,16 @@ void finish(PatternPiece& piece, double allowance) {
     for (Chain& line : piece.lines) {
         shift(line, corner);
     }
-    for (Chain& mouth : piece.mouths) {
-        shift(mouth, corner);
+    for (Chain& slit : piece.slits) {
+        shift(slit, corner);
     }
     shift(piece.buttons, corner);
     shift(piece.inlay_seam, corner);
-    for (auto& [from, to] : piece.notches) {
-        from = from - corner;
-        to = to - corner;
+    for (auto* pairs : {&piece.notches, &piece.holes}) {
+        for (auto& [from, to] : *pairs) {
+            from = from - corner;
+            to = to - corner;
+        }
     }
     piece.cut = shapes::enlarged(piece.outline, allowance);
     add_inlay(piece, allowance);

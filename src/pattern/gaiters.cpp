@@ -64,6 +64,14 @@ class Gaiters {
         }
     }
 
+    static std::vector<std::pair<Point, Point>> holes_on(const FlatPart& part) {
+        std::vector<std::pair<Point, Point>> holes;
+        for (const FlatRow& row : part.rows) {
+            holes.insert(holes.end(), row.holes.begin(), row.holes.end());
+        }
+        return holes;
+    }
+
     /// The toe points to the left of the page.
     void add_outer(const FlatPart& part) {
         const Chain whole = shapes::joined(part.outline);
@@ -82,6 +90,7 @@ class Gaiters {
         PatternPiece fore = draft_of("gaiters", "outer side, fore part", part);
         fore.outline = shapes::common({whole}, beside(line, -1, kLap));
         fore.lines = {line};
+        fore.holes = holes_on(part);
         add_notch(fore, {crossing(fore.outline, kCalf).least, kCalf});
         keep(std::move(fore));
         PatternPiece hind = draft_of("gaiters", "outer side, hind part", part);

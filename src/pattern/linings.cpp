@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What is cut besides the garments and their facings: linings, pocket bags, foot straps.
+// What is cut besides the garments and their facings: linings, facings of openings, pocket bags,
+// straps.
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -19,6 +20,17 @@ constexpr double kSleeveLiningShort = 12;
 /// Common practice, no source.
 constexpr double kBagDepth = 220;
 constexpr double kBagCorner = 40;
+/// The bag of a fob, and the strip that faces its pocket's mouth: so deep, and longer than the
+/// mouth by that. Common practice, no source.
+constexpr double kFobDepth = 90;
+constexpr double kWeltDeep = 45;
+constexpr double kWeltLonger = 30;
+/// How wide the linen is behind the holes and behind the buttons of a gaiter. Common practice, no
+/// source.
+constexpr double kOpeningFacing = 45;
+/// A garter is so much longer than the leg is round, for its buckle and its end. Common practice,
+/// no source.
+constexpr double kGarterEnds = 130;
 /// A foot strap is so much longer than what is seen of it on both sides. Common practice, no
 /// source.
 constexpr double kUnderTheSole = 90;
@@ -30,18 +42,26 @@ class Lesser {
 
     std::vector<PatternPiece> all() {
         for (const PatternPiece& piece : pieces_) {
-            // A facing lies beside the lining, not over it.
-            if (piece.draft && piece.name != "front facing" &&
-                (piece.garment == "coat" || piece.garment == "waistcoat")) {
+            if (is_lined_alike(piece)) {
                 add_lining(piece);
+            }
+            if (piece.garment == "gaiters" && !piece.lines.empty()) {
+                add_opening_facing(piece);
             }
         }
         for (const PatternPiece& piece : pieces_) {
             if (piece.name == "pocket flap") {
-                add_bag(piece);
+                const Rect box = shapes::box(piece.outline);
+                add_bags({piece.garment,
+                          "pocket bag",
+                          std::max(box.width(), box.height()) - 2 * kMouthWithinFlap,
+                          kBagDepth,
+                          piece.number});
             }
         }
+        add_pockets_of_breeches();
         add_foot_strap();
+        add_garter();
         return std::move(made_);
     }
 
@@ -61,6 +81,15 @@ class Lesser {
         made_.push_back(std::move(piece));
     }
 
+    /// Whole garments are lined by the pattern of their cloth. A facing lies beside the lining, not
+    /// over it; gaiters have none.
+    static bool is_lined_alike(const PatternPiece& piece) {
+        const bool leg = piece.garment == "breeches" && piece.name.ends_with(" leg");
+        const bool body = (piece.garment == "coat" || piece.garment == "waistcoat") &&
+                          piece.name != "front facing";
+        return piece.draft && (leg || body);
+    }
+
     /// As its cloth is cut; only the sleeve's has a pattern of its own.
     void add_lining(const PatternPiece& of) {
         PatternPiece piece = of;
@@ -78,44 +107,120 @@ class Lesser {
         keep(std::move(piece));
     }
 
-    void add_bag(const PatternPiece& flap) {
-        const Rect box = shapes::box(flap.outline);
-        const double mouth = std::max(box.width(), box.height()) - 2 * kMouthWithinFlap;
-        PatternPiece piece{.garment = flap.garment,
-                           .name = "pocket bag",
+    /// Bags of some pockets of one size.
+    struct Bags {
+        std::string garment;
+        const char* name;
+        /// Between the ends of the mouth, and how deep.
+        double mouth;
+        double depth;
+        int pockets;
+    };
+
+    void add_bags(const Bags& bags) {
+        PatternPiece piece{.garment = bags.garment,
+                           .name = bags.name,
                            .cloth = linen(),
                            .cloth_key = "coat.lining"};
         piece.stuff = "lining";
-        piece.outline = {{0, 0}, {mouth, 0}};
+        piece.outline = {{0, 0}, {bags.mouth, 0}};
         // A small bag is round below.
-        const double round = std::min(kBagCorner, mouth / 2);
+        const double round = std::min(kBagCorner, bags.mouth / 2);
         constexpr double quarter = std::numbers::pi / 2;
-        for (const double side : {mouth - round, round}) {
+        for (const double side : {bags.mouth - round, round}) {
             const double from = side == round ? quarter : 0;
             const Chain corner =
-                shapes::arc({side, kBagDepth - round}, round, round, from, from + quarter);
+                shapes::arc({side, bags.depth - round}, round, round, from, from + quarter);
             piece.outline.insert(piece.outline.end(), corner.begin(), corner.end());
         }
         // Two to a pocket.
-        piece.number = 2 * flap.number;
+        piece.number = 2 * bags.pockets;
         keep(std::move(piece));
     }
 
-    void add_foot_strap() {
-        const auto view = source_.flats.find("flat-gaiter-outer");
-        const FlatPart* part =
-            view == source_.flats.end() ? nullptr : view->second.part("foot-strap");
+    [[nodiscard]] const Flat* flat(const char* view) const {
+        const auto found = source_.flats.find(view);
+        return found == source_.flats.end() ? nullptr : &found->second;
+    }
+
+    void add_pockets_of_breeches() {
+        const Flat* front = flat("flat-breeches-front");
+        const FlatPart* fob = front != nullptr ? front->part("fob-left") : nullptr;
+        const Chain* mouth = front != nullptr ? front->guide("breeches-pocket-left") : nullptr;
+        const FlatPart* leg = front != nullptr ? front->part("waistband") : nullptr;
+        if (mouth != nullptr && leg != nullptr) {
+            PatternPiece welt{.garment = "breeches",
+                              .name = "pocket welt",
+                              .cloth = leg->cloth,
+                              .cloth_key = leg->cloth_key};
+            const double along = length_of(*mouth) + kWeltLonger;
+            welt.outline = {{0, 0}, {along, 0}, {along, kWeltDeep}, {0, kWeltDeep}};
+            welt.number = 2;
+            keep(std::move(welt));
+            add_bags({"breeches", "pocket bag", along, kBagDepth, 2});
+        }
+        if (fob != nullptr) {
+            const double across = shapes::box(shapes::joined(fob->outline)).width();
+            add_bags({"breeches", "fob bag", across + kWeltLonger / 2, kFobDepth, 2});
+        }
+    }
+
+    /// Linen behind the buttonholes of a gaiter or behind its buttons, along the edge that opens.
+    void add_opening_facing(const PatternPiece& side) {
+        const bool holes = side.buttons.empty();
+        PatternPiece piece{.garment = side.garment,
+                           .name = holes ? "buttonhole facing" : "button facing",
+                           .cloth = linen(),
+                           .cloth_key = side.cloth_key};
+        piece.stuff = "lining";
+        Chain strip;
+        const Chain& line = side.lines.front();
+        constexpr double far = shapes::kBeyondAll;
+        // Holes lie to the left of the line, buttons to its right.
+        const double inward = holes ? -kOpeningFacing : kOpeningFacing;
+        strip.push_back({line.front().x + inward, -far});
+        for (const Point p : line) {
+            strip.push_back({p.x + inward, p.y});
+        }
+        strip.push_back({line.back().x + inward, far});
+        strip.push_back({inward < 0 ? far : -far, far});
+        strip.push_back({inward < 0 ? far : -far, -far});
+        piece.outline = shapes::common({side.outline}, strip);
+        piece.lines = {line};
+        piece.number = 2;
+        piece.paired = true;
+        if (piece.outline.size() > 2) {
+            keep(std::move(piece));
+        }
+    }
+
+    /// Once round the leg below the knee, where it is drawn.
+    void add_garter() {
+        const Flat* outer = flat("flat-gaiter-outer");
+        const FlatPart* part = outer != nullptr ? outer->part("garter") : nullptr;
         if (part == nullptr || part->outline.empty()) {
             return;
         }
-        const Rect seen = shapes::box(part->outline.front());
-        PatternPiece piece{.garment = "gaiters",
-                           .name = "foot strap",
-                           .cloth = part->cloth,
-                           .cloth_key = part->cloth_key};
+        const Chain outline = shapes::joined(part->outline);
+        const double round = shapes::box(outline).width();
+        add_strap(*part, "garter", shapes::area(outline) / round, 2 * round + kGarterEnds);
+    }
+
+    void add_foot_strap() {
+        const Flat* outer = flat("flat-gaiter-outer");
+        const FlatPart* part = outer != nullptr ? outer->part("foot-strap") : nullptr;
+        if (part != nullptr && !part->outline.empty()) {
+            const Rect seen = shapes::box(part->outline.front());
+            add_strap(*part, "foot strap", seen.width(), 2 * seen.height() + kUnderTheSole);
+        }
+    }
+
+    /// A pair, of leather, cut at the line.
+    void add_strap(const FlatPart& part, const char* name, double wide, double along) {
+        PatternPiece piece{
+            .garment = "gaiters", .name = name, .cloth = part.cloth, .cloth_key = part.cloth_key};
         piece.stuff = "leather";
-        const double along = 2 * seen.height() + kUnderTheSole;
-        piece.outline = {{0, 0}, {seen.width(), 0}, {seen.width(), along}, {0, along}};
+        piece.outline = {{0, 0}, {wide, 0}, {wide, along}, {0, along}};
         piece.number = 2;
         piece.at_line = true;
         finish(piece, 0);

@@ -10,6 +10,7 @@
 
 #include "base/text.h"
 #include "pattern/shapes.h"
+#include "pattern/wares.h"
 #include "words/terms.h"
 #include "words/workshop_messages.h"
 
@@ -23,6 +24,8 @@ constexpr double kLoopWidth = 10;
 constexpr double kPipingEnd = 10;
 /// Thread for a length of seam sewn by hand. Common practice, no source.
 constexpr double kThreadPerSeam = 3.5;
+/// Thread for one buttonhole, worked and barred. Common practice, no source.
+constexpr double kThreadPerHole = 1000;
 
 struct PartName {
     std::string_view word;
@@ -38,15 +41,6 @@ constexpr std::array kPartNames = std::to_array<PartName>({
     {"knee", "knee band"},
     {"fob", "fob pocket"},
 });
-
-std::string garment_of_view(const std::string& view) {
-    for (const char* name : {"waistcoat", "breeches"}) {
-        if (view.find(name) != std::string::npos) {
-            return name;
-        }
-    }
-    return view.find("gaiter") != std::string::npos ? "gaiters" : "coat";
-}
 
 /// Pieces that were laid out already, by their list.
 using Layings = std::map<std::vector<const PatternPiece*>, Laying>;
@@ -73,8 +67,9 @@ class Count {
         trimmings(FlatRow::Kind::piping, FlatRow::Kind::piping);
         buttons();
         thread();
-        hooks();
-        leather();
+        for (MaterialLine& line : wares_of(source_, pieces_, garment_, rules_.language)) {
+            lines_.push_back(std::move(line));
+        }
         return std::move(lines_);
     }
 
@@ -330,13 +325,16 @@ class Count {
 
     using ButtonsByClass = std::map<std::string, Buttons>;
 
+    /// A pair of gaiters is worn; one is drawn.
+    static int pairs_in(const std::string& view) {
+        return garment_of_view(view) == "gaiters" ? 2 : 1;
+    }
+
     void count_buttons(const std::string& view, const FlatPart& part, ButtonsByClass& by_class) {
-        // A pair of gaiters; one is drawn.
-        const int pair = garment_of_view(view) == "gaiters" ? 2 : 1;
         for (const FlatRow& row : part.rows) {
             if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
                 Buttons& of = by_class[row.material.name + ", " + called(class_of(row.size))];
-                of.take(name_of_part(part.name), pair * static_cast<int>(row.at.size()));
+                of.take(name_of_part(part.name), pairs_in(view) * static_cast<int>(row.at.size()));
                 of.least = std::min(of.least, row.size);
                 of.most = std::max(of.most, row.size);
             }
@@ -386,6 +384,20 @@ class Count {
         }
     }
 
+    [[nodiscard]] int buttonholes() const {
+        int number = 0;
+        for (const auto& [view, flat] : source_.flats) {
+            for (const FlatPart& part : flat.parts) {
+                for (const FlatRow& row : part.rows) {
+                    if (counts(garment_of_view(view)) && !seen_before(view, part)) {
+                        number += pairs_in(view) * static_cast<int>(row.holes.size());
+                    }
+                }
+            }
+        }
+        return number;
+    }
+
     void thread() {
         double edges = 0;
         for (const PatternPiece& piece : pieces_) {
@@ -397,51 +409,20 @@ class Count {
         }
         if (edges > 0) {
             const double seams = edges / 2;
+            const int holes = buttonholes();
             add("thread",
                 called("waxed linen"),
-                std::ceil(seams * kThreadPerSeam / 10000) * 10,
+                std::ceil((seams * kThreadPerSeam + holes * kThreadPerHole) / 10000) * 10,
                 "m",
                 0,
                 say(rules_.language,
                     messages::kThreadSum,
-                    {metres(edges), metres(seams), number(kThreadPerSeam, 1)}));
+                    {metres(edges),
+                     metres(seams),
+                     number(kThreadPerSeam, 1),
+                     std::to_string(holes),
+                     number(kThreadPerHole / 1000, 0)}));
         }
-    }
-
-    /// By the piece: leather is bought by the hide and cut round its faults.
-    void leather() {
-        for (const PatternPiece& piece : pieces_) {
-            if (counts(piece.garment) && piece.stuff == "leather") {
-                const Rect box = shapes::box(piece.cut);
-                add("leather",
-                    piece.cloth.name,
-                    piece.number / 2.0,
-                    piece.number == 2 ? "pair" : "pairs",
-                    0,
-                    say(rules_.language,
-                        messages::kLeatherSum,
-                        piece.number,
-                        {number(box.width(), 0), number(box.height(), 0)}));
-            }
-        }
-    }
-
-    void hooks() {
-        const Uniform& man = source_.uniform;
-        if (!counts("coat") || !source_.flats.contains("flat-coat-front") ||
-            !man.speaks(property_id("coat.cloth"))) {
-            return;
-        }
-        const bool hooked = man.speaks(property_id("turnbacks.held")) &&
-                            man.word(property_id("turnbacks.held")) == "hooked";
-        const int pairs = 1 + (hooked ? 2 : 0);
-        add("hooks",
-            called("hooks and eyes"),
-            pairs,
-            pairs == 1 ? "pair" : "pairs",
-            0,
-            say(rules_.language, messages::kCollarHooks, {"1"}) +
-                (hooked ? " + " + say(rules_.language, messages::kTurnbackHooks, {"2"}) : ""));
     }
 };
 
@@ -451,6 +432,15 @@ std::string amount_words(const MaterialLine& line, Language language) {
     const bool dozens = line.unit == "dozen" && line.amount > 1;
     return number_words(language, line.amount, 2) + " " +
            term(language, dozens ? "dozens" : line.unit);
+}
+
+std::string garment_of_view(const std::string& view) {
+    for (const char* name : {"waistcoat", "breeches"}) {
+        if (view.find(name) != std::string::npos) {
+            return name;
+        }
+    }
+    return view.find("gaiter") != std::string::npos ? "gaiters" : "coat";
 }
 
 bool seen_before(const std::string& view, const FlatPart& part) {

@@ -34,7 +34,7 @@ struct MaterialLine {
     /// `coat`, `waistcoat`, `breeches`, `gaiters`; `man` for all together.
     std::string garment;
     /// `cloth`, `lining`, `interlining`, `lace`, `piping`, `buttons`, `thread`, `hooks`,
-    /// `leather`.
+    /// `buckles`, `tape`, `leather`.
     std::string kind;
     /// Colour or metal: `dark green`; with the size for buttons: `white metal, 16 mm`.
     std::string what;
@@ -52,6 +52,9 @@ struct MaterialLine {
 
 /// `2.1 m`, `3 dozen`.
 std::string amount_words(const MaterialLine& line, Language language);
+
+/// `coat`, `waistcoat`, `breeches`, `gaiters`: what a view of a flat shows.
+std::string garment_of_view(const std::string& view);
 
 /// What both views of a garment show is told and counted in front.
 bool seen_before(const std::string& view, const FlatPart& part);

@@ -154,14 +154,14 @@ class Garments {
                            const Chain& side,
                            const Chain& behind) {
         for (const auto& [from, to] : mouths_of(front, "pocket-left")) {
-            piece.mouths.push_back({from, to});
+            piece.slits.push_back({from, to});
         }
         const auto unfolded = [&](Point p) {
             const double fold = crossing(side, p.y).greatest;
             return Point{fold + std::abs(crossing(behind, p.y).least) - std::abs(p.x), p.y};
         };
         for (const auto& [from, to] : mouths_of(back, "pocket-left")) {
-            piece.mouths.push_back({unfolded(from), unfolded(to)});
+            piece.slits.push_back({unfolded(from), unfolded(to)});
         }
     }
 
@@ -407,7 +407,7 @@ class Garments {
         piece.name = "front facing";
         piece.outline = shapes::common({piece.outline}, strip);
         piece.lines.clear();
-        piece.mouths.clear();
+        piece.slits.clear();
         piece.buttons.clear();
         piece.notches.clear();
         keep(std::move(piece));
@@ -429,7 +429,7 @@ class Garments {
                     }
                 }
                 for (const auto& [from, to] : mouths_of(*front, "waistcoat-flap-left")) {
-                    piece.mouths.push_back({from, to});
+                    piece.slits.push_back({from, to});
                 }
                 add_notch(piece, {shapes::box(piece.outline).right, kWaistcoatSide});
                 PatternPiece facing = piece;

@@ -57,10 +57,11 @@ struct PatternPiece {
     Chain inlay_line = {};
     /// Folds and lines to sew on, not to cut.
     std::vector<Chain> lines = {};
-    /// Cuts for pockets.
-    std::vector<Chain> mouths = {};
-    /// Places of buttons.
+    /// Cuts within the piece: mouths of pockets, the opening of a fall.
+    std::vector<Chain> slits = {};
+    /// Places of buttons, and of their holes from end to end.
     std::vector<Point> buttons = {};
+    std::vector<std::pair<Point, Point>> holes = {};
     /// Marks on the edge that meet those of the neighbour.
     std::vector<std::pair<Point, Point>> notches = {};
 };
@@ -95,7 +96,8 @@ std::vector<PatternPiece> breeches_pieces(const PatternSource& source);
 /// Those of gaiters; among the whole garments.
 std::vector<PatternPiece> gaiter_pieces(const PatternSource& source);
 
-/// What is cut besides those: linings of coat and waistcoat, pocket bags, foot straps.
+/// What is cut besides those: linings of coat, waistcoat and breeches, facings of openings, pocket
+/// bags, straps.
 std::vector<PatternPiece> lesser_pieces(const PatternSource& source,
                                         const std::vector<PatternPiece>& pieces);
 

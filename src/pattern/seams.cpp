@@ -96,6 +96,27 @@ Chain seam_between(const Chain& outline, Point from, Point to) {
     return seam;
 }
 
+namespace {
+
+/// Between the corners that are farthest out to both sides and to that one: -1 up, 1 down.
+Chain edge(const Chain& outline, double down) {
+    const auto corner = [&](double right) {
+        return *std::ranges::max_element(
+            outline, {}, [&](Point p) { return right * p.x + down * p.y; });
+    };
+    return outline.empty() ? Chain{} : seam_between(outline, corner(-1), corner(1));
+}
+
+}  // namespace
+
+Chain upper_edge(const Chain& outline) {
+    return edge(outline, -1);
+}
+
+Chain lower_edge(const Chain& outline) {
+    return edge(outline, 1);
+}
+
 Chain rounded_at(const Chain& outline, Point corner, double reach) {
     const double round = round_of(outline);
     const Spot at = spot_of(outline, corner);

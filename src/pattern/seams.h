@@ -16,6 +16,10 @@ Point point_between(const Chain& outline, Point from, Point to, double distance)
 /// That part of the outline itself.
 Chain seam_between(const Chain& outline, Point from, Point to);
 
+/// The upper and the lower edge of what is wider than it is high, from its left end to its right.
+Chain upper_edge(const Chain& outline);
+Chain lower_edge(const Chain& outline);
+
 /// The outline with its corner at that place rounded off, from `reach` mm before it to as far
 /// behind.
 Chain rounded_at(const Chain& outline, Point corner, double reach);

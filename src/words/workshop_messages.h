@@ -190,15 +190,23 @@ inline constexpr Message kNumberOn{"{1} {2}", "{1} {2}", "{1} {2}"};
 inline constexpr Message kMillimetres{"{1} mm", "{1} mm", "{1} mm"};
 inline constexpr Message kSizesFromTo{"{1} to {2} mm", "{1} à {2} mm", "{1} bis {2} mm"};
 inline constexpr Message kThreadSum{
-    "edges {1} m, two to a seam; {2} m of seam × {3}; rounded up to 10 m",
-    "bords {1} m, deux par couture ; {2} m de couture × {3} ; arrondi à 10 m",
-    "Kanten {1} m, zwei je Naht; {2} m Naht × {3}; auf 10 m aufgerundet"};
-inline constexpr Counted kLeatherSum{{"{1} strap of {2} × {3} mm, cut at the line",
-                                      "{1} sous-pied de {2} × {3} mm, coupé au trait",
-                                      "{1} Steg von {2} × {3} mm, am Strich geschnitten"},
-                                     {"{1} straps of {2} × {3} mm, cut at the line",
-                                      "{1} sous-pieds de {2} × {3} mm, coupés au trait",
-                                      "{1} Stege von {2} × {3} mm, am Strich geschnitten"}};
+    "edges {1} m, two to a seam; {2} m of seam × {3} + {4} buttonholes × {5} m; rounded up to 10 m",
+    "bords {1} m, deux par couture ; {2} m de couture × {3} + {4} boutonnières × {5} m ; arrondi à "
+    "10 m",
+    "Kanten {1} m, zwei je Naht; {2} m Naht × {3} + {4} Knopflöcher × {5} m; auf 10 m "
+    "aufgerundet"};
+inline constexpr Counted kLeatherSum{{"{2}: {1} of {3} × {4} mm, cut at the line",
+                                      "{2} : {1} de {3} × {4} mm, coupé au trait",
+                                      "{2}: {1} von {3} × {4} mm, am Strich geschnitten"},
+                                     {"{2}: {1} of {3} × {4} mm, cut at the line",
+                                      "{2} : {1} de {3} × {4} mm, coupés au trait",
+                                      "{2}: {1} von {3} × {4} mm, am Strich geschnitten"}};
+inline constexpr Counted kTapesSum{
+    {"{1} tape of {2} m", "{1} ruban de {2} m", "{1} Band von {2} m"},
+    {"{1} tapes of {2} m", "{1} rubans de {2} m", "{1} Bänder von {2} m"}};
+inline constexpr Counted kLacingSum{
+    {"{1} lacing of {2} m", "{1} lacet de {2} m", "{1} Schnürband von {2} m"},
+    {"{1} lacings of {2} m", "{1} lacets de {2} m", "{1} Schnürbänder von {2} m"}};
 inline constexpr Message kCollarHooks{"collar {1}", "collet {1}", "Kragen {1}"};
 inline constexpr Message kTurnbackHooks{"turnbacks {1}", "retroussis {1}", "Umschläge {1}"};
 inline constexpr Message kPiecesAdded{
@@ -212,15 +220,15 @@ inline constexpr Message kPiecesRemark{
     "Notches across an edge meet those of the piece it is sewn to: side seams at the waist and "
     "above, "
     "the sleeve’s head at the shoulder and the fore arm’s seam, the collar at the shoulder. Ease, "
-    "inlays, pocket bags and foot straps: common practice, no source.",
+    "inlays, facings of openings, pocket bags and straps: common practice, no source.",
     "Les crans d’un bord rencontrent ceux de la pièce voisine : coutures de côté à la taille et "
     "plus "
     "haut, tête de manche à l’épaule et à la couture d’avant-bras, collet à l’épaule. Embu, "
-    "relarges, "
-    "fonds de poche et sous-pieds : d’usage, sans source.",
+    "relarges, doublures d’ouvertures, fonds de poche, sous-pieds et jarretières : d’usage, sans "
+    "source.",
     "Zeichen quer zur Kante treffen auf die des angenähten Teils: Seitennähte an der Taille und "
     "darüber, Ärmelkugel an der Schulter und der vorderen Armnaht, Kragen an der Schulter. "
-    "Mehrweite, Einschläge, Taschenbeutel und Stege: üblich, ohne Quelle."};
+    "Mehrweite, Einschläge, Belege, Taschenbeutel, Stege und Strumpfbänder: üblich, ohne Quelle."};
 inline constexpr Message kAllPieces{"all pieces", "toutes les pièces", "alle Teile"};
 
 /// On the plans of cloth.
@@ -264,10 +272,13 @@ inline constexpr Message kLineFold{
     "fold, or line to sew on", "pli ou ligne à coudre", "Bruch oder Ansatzlinie"};
 inline constexpr Message kLineInlay{
     "limit of the inlay", "limite du relarge", "Grenze des Einschlags"};
-inline constexpr Message kLineMouth{"pocket mouth", "ouverture de poche", "Tascheneingriff"};
+inline constexpr Message kLineSlit{"cut for a pocket or slit",
+                                   "fente de poche ou d’ouverture",
+                                   "Einschnitt für Tasche oder Schlitz"};
 inline constexpr Message kLineGrain{"grain", "droit fil", "Fadenlauf"};
 inline constexpr Message kLineNotch{"notch", "cran", "Zeichen"};
 inline constexpr Message kLineButton{"button", "bouton", "Knopf"};
+inline constexpr Message kLineHole{"buttonhole", "boutonnière", "Knopfloch"};
 inline constexpr Message kSquaresOf{
     "squares of {1} mm", "carreaux de {1} mm", "Quadrate von {1} mm"};
 

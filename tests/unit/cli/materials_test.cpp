@@ -53,6 +53,24 @@ std::string sum_of(const std::vector<MaterialLine>& lines, const char* kind, con
 }
 
 // What is counted can be counted again on the drawings; one thing is not spoken of as many.
+TEST(MaterialsOfAMan, BucklesTapesAndStrapsAreBought) {
+    const auto lines = materials_of_a_man("en");
+    const auto sum = [&](const char* garment, const char* kind, const char* holds) {
+        const auto found = std::ranges::find_if(lines, [&](const MaterialLine& line) {
+            return line.garment == garment && line.kind == kind &&
+                   line.sum.find(holds) != std::string::npos;
+        });
+        return found == lines.end() ? "none" : found->sum;
+    };
+    EXPECT_EQ(sum("breeches", "buckles", ""), "knee buckles 2");
+    EXPECT_EQ(sum("gaiters", "buckles", ""), "garter buckles 2");
+    EXPECT_EQ(sum("waistcoat", "tape", ""), "4 tapes of 0.35 m");
+    EXPECT_EQ(sum("man", "tape", ""), "4 tapes of 0.35 m + 1 lacing of 1 m");
+    EXPECT_NE(sum("gaiters", "leather", "garter"), "none");
+    EXPECT_NE(sum("gaiters", "thread", " + 44 buttonholes × 1 m"), "none");
+    EXPECT_EQ(sum("coat", "buckles", ""), "none");
+}
+
 TEST(MaterialsOfAMan, SumsTellWhatIsCountedWhere) {
     const auto lines = materials_of_a_man("en");
     EXPECT_EQ(sum_of(lines, "lace", "1 "), "1 mark 0.15 m + 10 % waste; rounded up to 10 cm");

@@ -10,49 +10,13 @@
 #include <string>
 #include <vector>
 
-#include "cli/tailor.h"
 #include "pattern/fit.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
-#include "support.h"
+#include "tailored.h"
 
 namespace platewright::cli {
 namespace {
-
-/// What is made for a man of Tannbruck with these measures.
-std::optional<TailorWork> work_for(const std::string& measures) {
-    Bench bench;
-    const FileId file = bench.sources.add(
-        PLATEWRIGHT_SOURCE_DIR "/plates/trial.yaml",
-        "workshop: Trial\nman: tannbruck-corporal.yaml\nseam allowance: 10 mm\n" + measures);
-    const auto job = prepare_tailor(bench.workshop, file, bench.problems, bench.timings);
-    const Typesetter type;
-    return job ? tailor_work(bench.workshop, *job, Paper{}, type, bench.problems) : std::nullopt;
-}
-
-std::vector<PatternPiece> pieces_of_a_man(const std::string& measures = "") {
-    const auto work = work_for(measures);
-    return work ? work->sheets.pieces : std::vector<PatternPiece>{};
-}
-
-const PatternPiece& piece(const std::vector<PatternPiece>& pieces,
-                          const std::string& garment,
-                          const std::string& name,
-                          const std::string& stuff = "cloth") {
-    const auto found = std::ranges::find_if(pieces, [&](const PatternPiece& each) {
-        return each.garment == garment && each.name == name && each.stuff == stuff;
-    });
-    static const PatternPiece kNone;
-    return found == pieces.end() ? kNone : *found;
-}
-
-Point middle_of_notch(const PatternPiece& of, std::size_t which) {
-    return (of.notches[which].first + of.notches[which].second) * 0.5;
-}
-
-double height_of_notch(const PatternPiece& of, std::size_t which) {
-    return middle_of_notch(of, which).y;
-}
 
 TEST(PiecesOfAMan, NotchesOfASeamMeet) {
     const auto pieces = pieces_of_a_man();
@@ -155,11 +119,6 @@ TEST(PiecesOfAMan, GarmentsAreAsWideAsHeIsAndTheirEase) {
     }
 }
 
-double width_at(const PatternPiece& of, double y) {
-    const Crossing at = crossing(of.outline, y);
-    return at.greatest - at.least;
-}
-
 // Measured on the pieces: the waistcoat closed over its buttons, the legs at the seat.
 TEST(PiecesOfAMan, PiecesGoRoundHim) {
     const auto pieces = pieces_of_a_man(measures_of(kMen[1]));
@@ -202,12 +161,12 @@ TEST(PiecesOfAMan, PocketsAreCutAndFrontsAreFaced) {
     const auto pieces = pieces_of_a_man();
     const PatternPiece& fore = piece(pieces, "waistcoat", "forepart");
     const Rect flap = shapes::box(piece(pieces, "waistcoat", "pocket flap").outline);
-    ASSERT_EQ(fore.mouths.size(), 1U);
-    EXPECT_NEAR(length_of(fore.mouths[0]), flap.width() - 2 * 10, 15);
+    ASSERT_EQ(fore.slits.size(), 1U);
+    EXPECT_NEAR(length_of(fore.slits[0]), flap.width() - 2 * 10, 15);
     // The upright pocket is seen from behind and lies beyond the fold of the side.
     const PatternPiece& coat = piece(pieces, "coat", "forepart");
     const Rect coat_flap = shapes::box(piece(pieces, "coat", "pocket flap").outline);
-    EXPECT_TRUE(std::ranges::any_of(coat.mouths, [&](const Chain& line) {
+    EXPECT_TRUE(std::ranges::any_of(coat.slits, [&](const Chain& line) {
         return line.size() == 2 && std::abs(length_of(line) - (coat_flap.height() - 20)) < 15;
     }));
     const PatternPiece& facing = piece(pieces, "waistcoat", "front facing");

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+// How the pieces of breeches and gaiters open and close.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "pattern/shapes.h"
+#include "tailored.h"
+
+namespace platewright::cli {
+namespace {
+
+TEST(PiecesOfBreeches, AFallIsCutInOneWithTheForeLegsAndBearersLieBehind) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& leg = piece(pieces, "breeches", "fore leg");
+    const PatternPiece& bearer = piece(pieces, "breeches", "fall bearer");
+    EXPECT_TRUE(piece(pieces, "breeches", "fall").outline.empty());
+    // The slit beside the fall, and the pocket's mouth.
+    ASSERT_EQ(leg.slits.size(), 2U);
+    const Chain& slit = leg.slits.front();
+    // From the edge down into the leg.
+    EXPECT_NEAR(
+        slit.front().y, crossing(leg.outline, slit.front().y).found ? slit.front().y : 0, 1);
+    EXPECT_TRUE(inside({leg.outline}, slit.back()));
+    EXPECT_NEAR(length_of(slit), 175, 20);
+    // The bearer is as wide as half the fall and its lap, and carries the button under its hole.
+    const Rect box = shapes::box(bearer.outline);
+    ASSERT_EQ(bearer.lines.size(), 1U);
+    EXPECT_NEAR(bearer.lines.front().front().x, 25, 0.01);
+    ASSERT_EQ(bearer.buttons.size(), 1U);
+    const auto fall_hole = std::ranges::find_if(
+        leg.holes, [&](const auto& hole) { return hole.first.y < slit.back().y; });
+    ASSERT_NE(fall_hole, leg.holes.end());
+    const double from_slit = slit.front().x - fall_hole->first.x;
+    EXPECT_NEAR(box.right - bearer.buttons.front().x, from_slit, 3);
+}
+
+TEST(PiecesOfBreeches, AtTheKneeTheForeLegLapsOverTheHindLeg) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "breeches", "fore leg");
+    const PatternPiece& hind = piece(pieces, "breeches", "hind leg");
+    ASSERT_EQ(hind.buttons.size(), 4U);
+    EXPECT_EQ(std::ranges::count_if(fore.holes, [](const auto& h) { return h.first.y > 400; }), 4);
+    const double knee = hind.buttons[1].y;
+    const double above = hind.buttons.front().y - 40;
+    // Below the seam's end the fore leg is narrower, the hind leg wider.
+    EXPECT_LT(crossing(fore.outline, knee).greatest, crossing(fore.outline, above).greatest - 10);
+    EXPECT_LT(crossing(hind.outline, knee).least, crossing(hind.outline, above).least - 20);
+    for (const Point button : hind.buttons) {
+        EXPECT_NEAR(button.x - crossing(hind.outline, button.y).least, 20, 6);
+    }
+    // Buttoned, both legs are as wide there as without an opening.
+    const double closed = width_at(fore, knee) + width_at(hind, knee);
+    EXPECT_GT(closed, 2 * 180);
+    EXPECT_TRUE(std::ranges::all_of(hind.inlay_seam,
+                                    [&](Point p) { return p.y < hind.buttons.front().y; }));
+}
+
+TEST(PiecesOfBreeches, LegsEndAtTheBandThatTheyAreSewnTo) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "breeches", "fore leg");
+    const PatternPiece& band = piece(pieces, "breeches", "knee band");
+    const auto work = work_for("");
+    ASSERT_TRUE(work);
+    const auto view = std::ranges::find_if(work->sheets.flats, [](const MeasuredView& each) {
+        return each.flat.part("fall") != nullptr;
+    });
+    ASSERT_NE(view, work->sheets.flats.end());
+    const Rect drawn = shapes::box(shapes::joined(view->flat.part("knee-band-left")->outline));
+    const double top = shapes::box(shapes::joined(view->flat.part("fall")->outline)).top;
+    // Its middle hangs lower than its ends.
+    EXPECT_NEAR(shapes::box(fore.outline).height(), drawn.top - top + 4, 5);
+    EXPECT_NEAR(shapes::box(band.outline).height(), 2 * drawn.width() + 40, 8);
+}
+
+TEST(PiecesOfBreeches, WaistbandTellsButtonsHolesAndFob) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& band = piece(pieces, "breeches", "waistband");
+    const Rect box = shapes::box(band.outline);
+    ASSERT_EQ(band.buttons.size(), 2U);
+    EXPECT_EQ(band.holes.size(), 2U);
+    ASSERT_EQ(band.slits.size(), 1U);
+    for (const Point button : band.buttons) {
+        // At the middle of the front, 25 mm from the end.
+        EXPECT_NEAR(box.bottom - button.y, 25, 8);
+        EXPECT_TRUE(inside({band.outline}, button));
+    }
+    EXPECT_TRUE(inside({band.outline}, band.slits.front().front()));
+    EXPECT_TRUE(inside({band.outline}, band.slits.front().back()));
+}
+
+TEST(PiecesOfBreeches, PocketsLiningsAndGussetAreCut) {
+    const auto pieces = pieces_of_a_man();
+    EXPECT_TRUE(piece(pieces, "breeches", "fore leg", "lining").repeats);
+    EXPECT_EQ(piece(pieces, "breeches", "pocket bag", "lining").number, 4);
+    EXPECT_EQ(piece(pieces, "breeches", "fob bag", "lining").number, 4);
+    EXPECT_EQ(piece(pieces, "breeches", "pocket welt").number, 2);
+    EXPECT_EQ(piece(pieces, "breeches", "gusset").number, 1);
+}
+
+TEST(PiecesOfGaiters, OpeningsAreFacedAndGartersAreLongEnough) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "gaiters", "outer side, fore part");
+    EXPECT_EQ(fore.holes.size(), 22U);
+    for (const auto& [from, to] : fore.holes) {
+        EXPECT_TRUE(inside({fore.outline}, from));
+        EXPECT_TRUE(inside({fore.outline}, to));
+    }
+    const PatternPiece& holes = piece(pieces, "gaiters", "buttonhole facing", "lining");
+    EXPECT_NEAR(width_at(holes, 200), 45 + 14, 3);
+    const PatternPiece& buttons = piece(pieces, "gaiters", "button facing", "lining");
+    EXPECT_NEAR(width_at(buttons, 200), 45 + 30, 4);
+    // Once round below the knee, and its ends.
+    EXPECT_GT(shapes::box(piece(pieces, "gaiters", "garter", "leather").outline).height(),
+              362 + 100);
+}
+
+TEST(PiecesOfOveralls, HaveAFlapOverTheirOpeningAndNoKnee) {
+    const std::string folder = testing::TempDir();
+    ASSERT_EQ(write_whole(folder + "overalls.yaml", "plate: Trial\nbreeches: overalls\n"), "");
+    const auto work = work_for("", "overalls.yaml", folder);
+    ASSERT_TRUE(work);
+    const auto& pieces = work->sheets.pieces;
+    EXPECT_FALSE(piece(pieces, "breeches", "side flap").buttons.empty());
+    EXPECT_TRUE(piece(pieces, "breeches", "hind leg").buttons.empty());
+    EXPECT_TRUE(piece(pieces, "breeches", "knee band").outline.empty());
+    EXPECT_FALSE(piece(pieces, "breeches", "fore leg").slits.empty());
+}
+
+}  // namespace
+}  // namespace platewright::cli
