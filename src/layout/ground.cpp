@@ -128,6 +128,57 @@ void cut_plot(Path& path, const Plot& plot, const Footing& foot, double mm, Irre
     }
 }
 
+/// The darkest ground, close under an edge that rests on it: deepest in the middle, and drawn out
+/// to the right, away from the light, up to `right`. Its upper side lies hidden behind the figure.
+Path close_shadow(const std::vector<Point>& edge, double depth, double mm, double right) {
+    constexpr std::size_t step = 3;
+    std::vector<Point> upper;
+    std::vector<Point> lower;
+    const double width = std::max(edge.back().x - edge.front().x, 1e-6);
+    for (std::size_t i = 0; i < edge.size(); i += step) {
+        const double along = (edge[i].x - edge.front().x) / width;
+        upper.push_back(edge[i] + Point{0, -5 * mm});
+        const double swell = std::sqrt(std::max(std::sin(std::acos(-1.0) * along), 0.0));
+        lower.push_back(edge[i] + Point{depth * along * mm, depth * swell * mm});
+    }
+    Path path;
+    path.move_to(upper.front());
+    for (const Point p : lower) {
+        path.line_to(p);
+    }
+    const Point tip = edge.back() + Point{3.2 * depth * mm, 1.5 * mm};
+    path.line_to({std::min(tip.x, right), tip.y});
+    path.line_to(edge.back() + Point{0, -5 * mm});
+    for (auto p = upper.rbegin(); p != upper.rend(); ++p) {
+        path.line_to(*p);
+    }
+    path.close();
+    return path;
+}
+
+/// What rests on the ground of such an edge, without the sides that rise from it.
+std::vector<Point> resting(std::vector<Point> edge, double mm) {
+    const double steep = 12 * mm;
+    while (edge.size() > 1 && edge[1].y - edge[0].y > steep) {
+        edge.erase(edge.begin());
+    }
+    while (edge.size() > 1 && edge[edge.size() - 2].y - edge.back().y > steep) {
+        edge.pop_back();
+    }
+    return edge;
+}
+
+void fill_close_shadows(const Footing& foot, double right, double mm, Layer& on) {
+    constexpr std::size_t least = 4;
+    for (const std::vector<Point>& all : foot.edges) {
+        const std::vector<Point> edge = resting(all, mm);
+        if (edge.size() >= least) {
+            on.fill(close_shadow(edge, 16, mm, right), kGraver, 0.22);
+            on.fill(close_shadow(edge, 8, mm, right), kGraver, 0.5);
+        }
+    }
+}
+
 }  // namespace
 
 void draw_ground(const std::vector<Footing>& feet, const Rect& within, double factor, Layer& on) {
@@ -147,6 +198,9 @@ void draw_ground(const std::vector<Footing>& feet, const Rect& within, double fa
     }
     if (!strokes.empty()) {
         on.fill(std::move(strokes), kGraver, 0.7);
+    }
+    for (const Footing& foot : feet) {
+        fill_close_shadows(foot, within.right, factor, on);
     }
 }
 

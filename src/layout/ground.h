@@ -15,6 +15,8 @@ struct Footing {
     double right = 0;
     /// Lowest point of the soles.
     double sole = 0;
+    /// The lower edges of shoes and butt, each from left to right.
+    std::vector<std::vector<Point>> edges;
 };
 
 /// Draws the ground under all feet; no stroke leaves `within`. `factor`: mm on paper for 1 mm on

@@ -82,11 +82,19 @@ void put_ground(const std::vector<Figure>& figures,
         if (box.empty() || laid_flat(figures[i])) {
             continue;
         }
-        const auto reach = stand.silhouette.reach(box.bottom - box.height() * kFeet, box.bottom);
+        const double ankles = box.bottom - box.height() * kFeet;
+        const auto reach = stand.silhouette.reach(ankles, box.bottom);
         if (reach) {
+            auto edges = stand.silhouette.undersides(ankles);
+            for (std::vector<Point>& edge : edges) {
+                for (Point& p : edge) {
+                    p = stand.at + p * plan.factor;
+                }
+            }
             feet.push_back({stand.at.x + reach->first * plan.factor,
                             stand.at.x + reach->second * plan.factor,
-                            stand.at.y + box.bottom * plan.factor});
+                            stand.at.y + box.bottom * plan.factor,
+                            std::move(edges)});
         }
     }
     Layer ground("ground");

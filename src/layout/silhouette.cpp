@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// How far a drawing reaches to either side at each height.
+// How far a drawing reaches to either side at each height, and how low.
 #include "layout/silhouette.h"
 
 #include <algorithm>
@@ -10,6 +10,8 @@ namespace {
 
 /// On a man two metres high a band is then 2 cm.
 constexpr std::size_t kBands = 100;
+/// Of a man about 6 mm: a shoe is some thirty of them.
+constexpr std::size_t kColumns = 150;
 /// Curves are followed in this many straight steps, which is true to a few mm on the body.
 constexpr int kSteps = 6;
 
@@ -21,7 +23,11 @@ Point on_cubic(Point a, Point b, Point c, Point d, double t) {
 }  // namespace
 
 Silhouette::Silhouette(const Drawing& drawing, const Rect& frame)
-    : frame_(frame), band_height_(std::max(frame.height(), 1.0) / kBands), bands_(kBands) {
+    : frame_(frame),
+      band_height_(std::max(frame.height(), 1.0) / kBands),
+      bands_(kBands),
+      column_width_(std::max(frame.width(), 1.0) / kColumns),
+      lows_(kColumns, frame.top - 1) {
     if (!frame_.empty()) {
         add_group(drawing, drawing.root);
     }
@@ -36,6 +42,23 @@ std::optional<std::pair<double, double>> Silhouette::reach(double top, double bo
         return std::nullopt;
     }
     return std::pair{all.left, all.right};
+}
+
+std::vector<std::vector<Point>> Silhouette::undersides(double top) const {
+    std::vector<std::vector<Point>> all;
+    bool before = false;
+    for (std::size_t i = 0; i < kColumns; ++i) {
+        const bool low = lows_[i] > top;
+        if (low) {
+            if (!before) {
+                all.emplace_back();
+            }
+            const double middle = static_cast<double>(i) + 0.5;
+            all.back().push_back({frame_.left + middle * column_width_, lows_[i]});
+        }
+        before = low;
+    }
+    return all;
 }
 
 void Silhouette::add_group(const Drawing& drawing, const Group& group) {
@@ -101,6 +124,7 @@ void Silhouette::add_line(Point from, Point to) {
     };
     box_.include(inside(from));
     box_.include(inside(to));
+    add_to_columns(inside(from), inside(to));
     const std::size_t first = band_at(from.y);
     const std::size_t last = band_at(to.y);
     const double rise = to.y - from.y;
@@ -117,6 +141,28 @@ void Silhouette::add_line(Point from, Point to) {
             bands_[i].include(inside(to));
         }
     }
+}
+
+void Silhouette::add_to_columns(Point from, Point to) {
+    if (from.x > to.x) {
+        std::swap(from, to);
+    }
+    const double run = to.x - from.x;
+    const auto at = [&](double x) {
+        const double t = run > 0 ? std::clamp((x - from.x) / run, 0.0, 1.0) : 0.0;
+        return from.y + (to.y - from.y) * t;
+    };
+    for (std::size_t i = column_at(from.x); i <= column_at(to.x); ++i) {
+        const double left = frame_.left + static_cast<double>(i) * column_width_;
+        const double low =
+            run > 0 ? std::max(at(left), at(left + column_width_)) : std::max(from.y, to.y);
+        lows_[i] = std::max(lows_[i], low);
+    }
+}
+
+std::size_t Silhouette::column_at(double x) const {
+    const double column = std::floor((x - frame_.left) / column_width_);
+    return static_cast<std::size_t>(std::clamp(column, 0.0, static_cast<double>(kColumns - 1)));
 }
 
 std::size_t Silhouette::band_at(double y) const {

@@ -51,5 +51,19 @@ TEST(Silhouette, CountsALineThatCrossesManyHeights) {
     EXPECT_NEAR(middle->second, 51, 1.1);
 }
 
+TEST(Silhouette, PartsWhatStandsOnTheGroundWhereItIsBare) {
+    Drawing drawing;
+    for (const Rect& foot : {Rect{10, 20, 30, 90}, Rect{60, 20, 90, 96}, Rect{0, 0, 100, 40}}) {
+        drawing.root.children.emplace_back(
+            Shape{drawing.add(rectangle(foot)), {}, std::nullopt, Stroke{{0, 0, 0}, 1, 1, {}}});
+    }
+    const auto edges = Silhouette(drawing, {0, 0, 100, 100}).undersides(50);
+    ASSERT_EQ(edges.size(), 2U);
+    EXPECT_NEAR(edges[0].front().x, 10, 1);
+    EXPECT_NEAR(edges[0].back().x, 30, 1);
+    EXPECT_NEAR(edges[0][edges[0].size() / 2].y, 90, 0.01);
+    EXPECT_NEAR(edges[1].back().y, 96, 0.01);
+}
+
 }  // namespace
 }  // namespace platewright::sheet
