@@ -2,6 +2,7 @@
 // What the drafts of all garments begin with.
 #pragma once
 
+#include <algorithm>
 #include <string>
 
 #include "pattern/pieces.h"
@@ -26,5 +27,12 @@ inline Chain between_uprights(const FlatPart& part, double from, double to) {
 
 /// Beyond the cut at a side seam, to let out later, mm. Common practice, no source.
 inline constexpr double kInlay = 25;
+
+/// Where side and hem meet: on the right of the page, or with -1 on the left.
+inline Point outer_corner(const Chain& outline, double side) {
+    return *std::max_element(outline.begin(), outline.end(), [side](Point a, Point b) {
+        return side * a.x + a.y < side * b.x + b.y;
+    });
+}
 
 }  // namespace platewright

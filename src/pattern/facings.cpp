@@ -31,9 +31,9 @@ constexpr std::array kAsTheyLie = std::to_array<AsItLies>({
     {"waistcoat-flap-left", "pocket flap", true},
 });
 
-/// Straps are drafted; common practice, no source.
-constexpr double kStrapWidth = 55;
-constexpr double kStrapPoint = 28;
+/// From the end of a strap to its button, where none is drawn. Common practice, no source.
+constexpr double kStrapPoint = 20;
+/// How far the edges of a collar bend. Common practice, no source.
 constexpr double kCollarRise = 14;
 
 std::vector<Point> buttons_of(const FlatPart& part) {
@@ -58,9 +58,11 @@ class Facings {
         }
         for (const auto& [view, flat] : source_.flats) {
             if (view == "flat-coat-front" || view == "flat-jacket-front") {
+                const char* back_view =
+                    view == "flat-coat-front" ? "flat-coat-back" : "flat-jacket-back";
                 add_cuff(flat);
-                add_collar(flat, view == "flat-coat-front" ? "flat-coat-back" : "flat-jacket-back");
-                add_strap(flat);
+                add_collar(flat, back_view);
+                add_strap(flat, back_view);
                 add_epaulette(flat);
                 add_marks(flat, "marks", "rank mark");
                 add_marks(flat, "service", "service mark");
@@ -199,39 +201,84 @@ class Facings {
         return crossing(turned, 0);
     }
 
-    void add_strap(const Flat& flat) {
+    /// The strap lies over the shoulder: half of it is drawn before, half behind. Opened out about
+    /// the shoulder it is as long as it is drawn, and as wide as both halves at its ends.
+    void add_strap(const Flat& flat, const std::string& back_view) {
         const FlatPart* part = flat.part("strap-left");
         const FlatPart* other = flat.part("strap-right");
         const Chain* shoulder = flat.guide("shoulder-left");
-        const FlatPart* any = part != nullptr ? part : other;
-        if (any == nullptr || shoulder == nullptr) {
+        const auto back = source_.flats.find(back_view);
+        const FlatPart* before = part != nullptr ? part : other;
+        const FlatPart* behind =
+            back == source_.flats.end()
+                ? nullptr
+                : back->second.part(part != nullptr ? "strap-left" : "strap-right");
+        if (before == nullptr || behind == nullptr || shoulder == nullptr) {
             return;
         }
-        const double long_side = length_of(*shoulder);
+        const StrapHalf fore = half_of(*before, *shoulder);
+        const StrapHalf hind = half_of(*behind, *shoulder);
         PatternPiece piece{.garment = "coat",
                            .name = "shoulder strap",
-                           .cloth = any->cloth,
-                           .cloth_key = any->cloth_key};
-        constexpr double half = kStrapWidth / 2;
-        piece.outline = strap(long_side);
-        piece.buttons = {{half, kStrapPoint * 0.75}};
+                           .cloth = before->cloth,
+                           .cloth_key = before->cloth_key};
+        const double wide = fore.at_sleeve + hind.at_sleeve;
+        piece.outline = strap(fore.along, wide, fore.at_button + hind.at_button);
+        piece.buttons = {{wide / 2, fore.to_button}};
         piece.number = part != nullptr && other != nullptr ? 2 : 1;
         piece.lined = true;
         keep(std::move(piece));
     }
 
+    /// What one view shows of a strap: how long, how far from its end to the button, how wide there
+    /// and at the sleeve.
+    struct StrapHalf {
+        double along = 0;
+        double to_button = 0;
+        double at_button = 0;
+        double at_sleeve = 0;
+    };
+
+    static StrapHalf half_of(const FlatPart& part, const Chain& shoulder) {
+        // Both sides and both views are alike once they are mirrored.
+        const auto to_left = [](const Chain& chain) {
+            Chain made;
+            for (const Point p : chain) {
+                made.push_back({std::abs(p.x), p.y});
+            }
+            return made;
+        };
+        const Chain line = to_left(shoulder);
+        const Point way = line.back() - line.front();
+        const Chain outline = shapes::turned_down(to_left(shapes::joined(part.outline)), way);
+        const Chain buttons = shapes::turned_down(to_left(buttons_of(part)), way);
+        const Rect box = shapes::box(outline);
+        const auto width = [&](double y) {
+            const Crossing at = crossing(outline, y);
+            return at.greatest - at.least;
+        };
+        // The end at the sleeve is not square to the shoulder.
+        constexpr double within = 10;
+        StrapHalf half{box.height(), kStrapPoint, 0, width(box.bottom - within)};
+        if (!buttons.empty()) {
+            half.to_button = buttons.front().y - box.top;
+        }
+        half.at_button = width(box.top + half.to_button);
+        return half;
+    }
+
     /// Broad at the shoulder, round at the neck; the sides run into the round without a corner.
-    static Chain strap(double long_side) {
-        constexpr double half = kStrapWidth / 2;
-        constexpr double across = half * 0.75;
+    static Chain strap(double along, double wide, double at_button) {
+        const double half = wide / 2;
+        const double across = at_button / 2;
         const double side_x = half / across;
-        const double side_y = (long_side - kStrapPoint) / kStrapPoint;
+        const double side_y = (along - across) / across;
         const double touches =
             std::atan2(side_y, side_x) - std::acos(1 / std::hypot(side_x, side_y));
-        Chain outline = shapes::arc(
-            {half, kStrapPoint}, across, kStrapPoint, -std::numbers::pi - touches, touches);
-        outline.push_back({kStrapWidth, long_side});
-        outline.push_back({0, long_side});
+        Chain outline =
+            shapes::arc({half, across}, across, across, -std::numbers::pi - touches, touches);
+        outline.push_back({wide, along});
+        outline.push_back({0, along});
         return outline;
     }
 

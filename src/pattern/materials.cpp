@@ -38,6 +38,7 @@ constexpr std::array kPartNames = std::to_array<PartName>({
     {"gaiter", "gaiters"},
     {"foot", "foot strap"},
     {"coatee", "coat"},
+    {"breeches", "knee"},
     {"knee", "knee band"},
     {"fob", "fob pocket"},
 });
@@ -450,6 +451,11 @@ bool seen_before(const std::string& view, const FlatPart& part) {
 }
 
 std::string name_of_part(std::string_view part_name) {
+    for (const char* body : {"coat-", "coatee-", "surtout-", "jacket-"}) {
+        if (part_name.starts_with(body) && part_name.ends_with("-back")) {
+            return "hip";
+        }
+    }
     const std::string_view first = part_name.substr(0, part_name.find('-'));
     const auto* const found = std::ranges::find(kPartNames, first, &PartName::word);
     return std::string(found == kPartNames.end() ? first : found->name);

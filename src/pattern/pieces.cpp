@@ -9,6 +9,7 @@
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
+#include "pattern/shoulders.h"
 #include "pattern/sleeves.h"
 
 namespace platewright {
@@ -25,13 +26,8 @@ constexpr double kBesideTurnback = 12;
 constexpr double kLeastSkirt = 200;
 /// Where it begins.
 constexpr double kPleatBelowWaist = 16;
-/// How wide the cloth is that faces the front of a waistcoat inside, mm. Common practice, no
-/// source.
-constexpr double kFrontFacing = 55;
 /// How far from its lowest point the arm's hole is rounded, mm.
 constexpr double kRoundHole = 32;
-/// Heights on the flats at which pieces of a garment are marked to be sewn together.
-constexpr double kWaistcoatSide = 380;
 constexpr double kFar = shapes::kBeyondAll;
 
 class Garments {
@@ -48,8 +44,8 @@ class Garments {
                 add_sleeves(*front);
             }
         }
-        add_waistcoat();
-        for (const auto& rest : {breeches_pieces(source_), gaiter_pieces(source_)}) {
+        for (const auto& rest :
+             {waistcoat_pieces(source_), breeches_pieces(source_), gaiter_pieces(source_)}) {
             pieces_.insert(pieces_.end(), rest.begin(), rest.end());
         }
         return std::move(pieces_);
@@ -116,12 +112,16 @@ class Garments {
         }
         const Chain behind = between_uprights(*hind, -kFar, 0);
         const Chain line = with_pleat(back, behind, *seam);
-        add_back(back, *hind, behind, *seam, line);
+        const auto shoulder = shoulder_of(back, behind);
+        add_back(back, *hind, shoulder ? shoulder->back : behind, *seam, line);
         PatternPiece piece = draft_of("coat", "forepart", *fore);
         std::vector<Chain> parts = with_corner(front, fore->outline);
         const Chain side = shapes::joined(fore->outline);
         const Chain strip = under_arm(side, behind, *seam, line, back_pleat_);
         parts.push_back(strip);
+        if (shoulder) {
+            parts.push_back(shoulder->strip);
+        }
         const double pit = pit_of(side, seam->front().y);
         // Front and back of the arm's hole run into one another below.
         piece.outline =
@@ -131,6 +131,7 @@ class Garments {
             piece.lines.push_back(*fold);
         }
         add_mouths(piece, front, back, side, behind);
+        add_pleat_fold(piece, shapes::box(behind).bottom, seam->back().y);
         piece.inlay = kInlay;
         const double waist = seam->back().y;
         const Point at_waist{crossing(piece.outline, waist).greatest, waist};
@@ -138,12 +139,30 @@ class Garments {
         add_notch(piece, at_waist);
         add_notch(piece,
                   point_between(piece.outline, at_waist, strip.front(), length_of(*seam) / 2));
-        if (const Chain* shoulder = front.guide("shoulder-left")) {
+        if (const Chain* fold = front.guide("shoulder-left")) {
             const Point corner = corner_of(piece);
-            shoulder_ = shoulder->back() - corner;
+            shoulder_ = (shoulder ? shoulder->end_before : fold->back()) - corner;
             under_arm_ = strip.front() - corner;
         }
         keep(std::move(piece));
+    }
+
+    /// Where the side of the skirt is folded under the back.
+    static void add_pleat_fold(PatternPiece& piece, double hem, double waist) {
+        const double top = waist + kPleatBelowWaist + kStep;
+        if (hem - waist <= kLeastSkirt) {
+            return;
+        }
+        Chain fold;
+        for (double y = top; y < hem; y += kStep) {
+            const Point edge{crossing(piece.outline, y).greatest, y};
+            // Near the hem the edge is the hem itself.
+            if (!fold.empty() && edge.x - kPleat < fold.back().x - kStep) {
+                break;
+            }
+            fold.push_back({edge.x - kPleat, y});
+        }
+        piece.lines.push_back(std::move(fold));
     }
 
     /// Cuts for pockets; those that are seen from behind lie beyond the fold of the side, where the
@@ -223,8 +242,10 @@ class Garments {
         add_notch(piece, seam.back());
         add_notch(piece,
                   point_between(piece.outline, seam.back(), seam.front(), length_of(seam) / 2));
-        if (const Chain* shoulder = flat.guide("shoulder-left")) {
-            hole_behind_ = length_between(piece.outline, shoulder->back(), seam.front());
+        if (const Chain* fold = flat.guide("shoulder-left")) {
+            const auto shoulder = shoulder_of(flat, half);
+            const Point end = shoulder ? shoulder->end : fold->back();
+            hole_behind_ = length_between(piece.outline, end, seam.front());
         }
         keep(std::move(piece));
     }
@@ -312,13 +333,6 @@ class Garments {
         }
     }
 
-    /// Where side and hem meet: on the right of the page, or with -1 on the left.
-    static Point outer_corner(const Chain& outline, double side) {
-        return *std::max_element(outline.begin(), outline.end(), [side](Point a, Point b) {
-            return side * a.x + a.y < side * b.x + b.y;
-        });
-    }
-
     /// The height below which the side is no longer the arm's hole: where it is farthest out.
     static double pit_of(const Chain& front, double from) {
         double widest = 0;
@@ -390,67 +404,6 @@ class Garments {
             *body,
             point_between(
                 body->outline, shoulder_, under_arm_, sleeves.upper_head / fuller - hole_behind_));
-    }
-
-    /// Cloth behind buttons and holes: a strip along the front edge, beside which the lining
-    /// begins.
-    void add_front_facing(PatternPiece piece) {
-        const Rect box = shapes::box(piece.outline);
-        Chain strip;
-        Chain inner;
-        for (double y = box.top + kStep; y < box.bottom; y += kStep) {
-            const double edge = crossing(piece.outline, y).least;
-            strip.push_back({edge - 1, y});
-            inner.push_back({edge + kFrontFacing, y});
-        }
-        strip.insert(strip.end(), inner.rbegin(), inner.rend());
-        piece.name = "front facing";
-        piece.outline = shapes::common({piece.outline}, strip);
-        piece.lines.clear();
-        piece.slits.clear();
-        piece.buttons.clear();
-        piece.notches.clear();
-        keep(std::move(piece));
-    }
-
-    void add_waistcoat() {
-        const Flat* front = flat("flat-waistcoat-front");
-        const Flat* back = flat("flat-waistcoat-back");
-        if (front == nullptr || back == nullptr) {
-            return;
-        }
-        for (const char* name : {"waistcoat-left", "waistcoat-double-left"}) {
-            if (const FlatPart* part = front->part(name)) {
-                PatternPiece piece = draft_of("waistcoat", "forepart", *part);
-                piece.outline = shapes::joined(part->outline);
-                for (const FlatRow& row : part->rows) {
-                    if (row.kind == FlatRow::Kind::buttons) {
-                        piece.buttons.insert(piece.buttons.end(), row.at.begin(), row.at.end());
-                    }
-                }
-                for (const auto& [from, to] : mouths_of(*front, "waistcoat-flap-left")) {
-                    piece.slits.push_back({from, to});
-                }
-                add_notch(piece, {shapes::box(piece.outline).right, kWaistcoatSide});
-                PatternPiece facing = piece;
-                keep(std::move(piece));
-                add_front_facing(std::move(facing));
-                break;
-            }
-        }
-        if (const FlatPart* part = back->part("waistcoat-back")) {
-            PatternPiece piece = draft_of("waistcoat", "back", *part);
-            piece.outline = between_uprights(*part, -kFar, 0);
-            if (const Chain* chest = back->guide("girth-chest")) {
-                const double y = chest->front().y;
-                piece.inlay = kInlay;
-                piece.inlay_seam = seam_between(piece.outline,
-                                                {crossing(piece.outline, y).least, y},
-                                                outer_corner(piece.outline, -1));
-            }
-            add_notch(piece, {shapes::box(piece.outline).left, kWaistcoatSide});
-            keep(std::move(piece));
-        }
     }
 };
 

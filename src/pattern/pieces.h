@@ -90,6 +90,9 @@ std::vector<PatternPiece> facing_pieces(const PatternSource& source);
 /// Whole garments, as far as their flats are there: back, forepart, sleeves; legs; gaiters.
 std::vector<PatternPiece> garment_pieces(const PatternSource& source);
 
+/// Those of a waistcoat; among the whole garments.
+std::vector<PatternPiece> waistcoat_pieces(const PatternSource& source);
+
 /// Those of breeches or overalls; among the whole garments.
 std::vector<PatternPiece> breeches_pieces(const PatternSource& source);
 

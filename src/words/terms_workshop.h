@@ -156,6 +156,8 @@ inline constexpr std::array kWorkshopTerms = std::to_array<TradeTerm>({
     {"fob bag", "fond de gousset", "Uhrtaschenbeutel"},
     {"buttonhole facing", "doublure des boutonnières", "Knopflochbeleg"},
     {"button facing", "doublure des boutons", "Knopfbeleg"},
+    {"knee", "genou", "Knie"},
+    {"hip", "taille", "Taille"},
     {"knee band", "jarretière de culotte", "Kniebund"},
     {"fob pocket", "gousset", "Uhrtasche"},
     {"shoulder strap", "patte d’épaule", "Achselklappe"},

@@ -64,13 +64,17 @@ inline constexpr Message kEaseRemark{
     "ist "
     "in den Bund eingereiht."};
 inline constexpr Message kGirthsAreHalf{
-    "Girths are half of the garment as it lies. Fractions are the nearest eighth; the millimetres "
+    "Girths are half of the garment as it lies; the wedge of the breeches’ seat is not in them. "
+    "What both sides have is told of one. Fractions are the nearest eighth; the millimetres "
     "are what was measured. What the order states has moved these drawings and the pieces; lapels, "
     "cuffs and collar also on the figure of the plate.",
-    "Les tours sont ceux de la moitié du vêtement à plat. Les fractions sont au huitième le plus "
+    "Les tours sont ceux de la moitié du vêtement à plat, sans la pointe du fond de culotte. Ce "
+    "que "
+    "les deux côtés portent est dit d’un seul. Les fractions sont au huitième le plus "
     "proche ; les millimètres sont ce qui a été mesuré. Ce que l’ordonnance fixe a déplacé ces "
     "dessins et les pièces ; revers, parements et collet aussi sur la figure de la planche.",
-    "Umfänge sind die Hälfte des liegenden Stücks. Brüche sind das nächste Achtel; die Millimeter "
+    "Umfänge sind die Hälfte des liegenden Stücks, ohne den Gesäßkeil der Hose. Was beide Seiten "
+    "tragen, ist von einer gesagt. Brüche sind das nächste Achtel; die Millimeter "
     "sind gemessen. Was die Vorschrift bestimmt, hat diese Zeichnungen und die Schnittteile "
     "bewegt; Rabatten, Aufschläge und Kragen auch an der Figur der Tafel."};
 inline constexpr Message kSleeveAndArm{
@@ -217,16 +221,17 @@ inline constexpr Message kAreaEach{"m² each", "m² l’une", "m² je Teil"};
 inline constexpr Message kAreaAll{"m² all", "m² en tout", "m² zusammen"};
 inline constexpr Message kEdgesEach{"edge, m each", "bord, m l’une", "Rand, m je Teil"};
 inline constexpr Message kPiecesRemark{
-    "Notches across an edge meet those of the piece it is sewn to: side seams at the waist and "
-    "above, "
+    "Notches across an edge meet those of the piece it is sewn to: coat seams at the hip "
+    "button and above, the waistcoat’s at the waist, "
     "the sleeve’s head at the shoulder and the fore arm’s seam, the collar at the shoulder. Ease, "
     "inlays, facings of openings, pocket bags and straps: common practice, no source.",
-    "Les crans d’un bord rencontrent ceux de la pièce voisine : coutures de côté à la taille et "
-    "plus "
-    "haut, tête de manche à l’épaule et à la couture d’avant-bras, collet à l’épaule. Embu, "
+    "Les crans d’un bord rencontrent ceux de la pièce voisine : coutures de l’habit au bouton de "
+    "taille "
+    "et plus haut, de la veste à la taille, tête de manche à l’épaule et à la couture "
+    "d’avant-bras, collet à l’épaule. Embu, "
     "relarges, doublures d’ouvertures, fonds de poche, sous-pieds et jarretières : d’usage, sans "
     "source.",
-    "Zeichen quer zur Kante treffen auf die des angenähten Teils: Seitennähte an der Taille und "
+    "Zeichen quer zur Kante treffen auf die des angenähten Teils: Rocknähte am Taillenknopf und "
     "darüber, Ärmelkugel an der Schulter und der vorderen Armnaht, Kragen an der Schulter. "
     "Mehrweite, Einschläge, Belege, Taschenbeutel, Stege und Strumpfbänder: üblich, ohne Quelle."};
 inline constexpr Message kAllPieces{"all pieces", "toutes les pièces", "alle Teile"};

@@ -126,7 +126,7 @@ TEST(PiecesOfAMan, PiecesGoRoundHim) {
     const PatternPiece& back = piece(pieces, "waistcoat", "back");
     ASSERT_FALSE(fore.notches.empty());
     ASSERT_FALSE(fore.buttons.empty());
-    constexpr double below_chest = 380 - 242;
+    constexpr double below_chest = 400 - 242;
     const double girth =
         2 * (crossing(fore.outline, height_of_notch(fore, 0) - below_chest).greatest -
              fore.buttons.front().x + width_at(back, height_of_notch(back, 0) - below_chest));
@@ -287,6 +287,77 @@ TEST(PiecesOfAMan, RoundEdgesAreRoundAtFullSize) {
     EXPECT_LT(roughest(bag.outline, {-1, 100, 1000, 1000}), 8);
     const PatternPiece& sleeve = piece(pieces, "coat", "upper sleeve");
     EXPECT_LT(roughest(sleeve.outline, {20, -1, 200, 80}), 8);
+}
+
+// The seam lies behind the shoulder, as it is drawn: what is above it is cut with the forepart.
+TEST(PiecesOfAMan, ShoulderSeamsLieBehindAndAreAsLong) {
+    const auto work = work_for("");
+    ASSERT_TRUE(work);
+    int parted = 0;
+    for (const MeasuredView& view : work->sheets.flats) {
+        const Chain* seam = view.flat.guide("shoulder-seam-left");
+        if (seam == nullptr) {
+            continue;
+        }
+        ++parted;
+        const std::string garment = view.flat.title.substr(0, 4) == "Coat" ? "coat" : "waistcoat";
+        const PatternPiece& back = piece(work->sheets.pieces, garment, "back");
+        const PatternPiece& fore = piece(work->sheets.pieces, garment, "forepart");
+        const Point across = seam->back() - seam->front();
+        // Behind: from the corner at the neck as far across and down as it is drawn.
+        EXPECT_TRUE(std::ranges::any_of(back.outline, [&](Point neck) {
+            return neck.y < 30 && std::ranges::any_of(back.outline, [&](Point end) {
+                       return length(end - neck - across) < 1.5;
+                   });
+        })) << garment;
+        EXPECT_GT(across.y, 60);
+        // Before: the edge between neck and hole is as long, and no longer falls as far.
+        const Point neck = *std::ranges::min_element(fore.outline, {}, &Point::y);
+        const Point end = *std::ranges::max_element(
+            fore.outline, {}, [](Point p) { return p.y < 60 ? p.x : -1e6; });
+        EXPECT_NEAR(length(end - neck), length(across), 3) << garment;
+        EXPECT_LT(std::abs(end.y - neck.y), 40) << garment;
+    }
+    EXPECT_EQ(parted, 2);
+}
+
+TEST(PiecesOfAMan, SideOfTheSkirtIsFoldedWhereItsPleatBegins) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "coat", "forepart");
+    ASSERT_EQ(fore.lines.size(), 2U);
+    for (const Point p : fore.lines.back()) {
+        EXPECT_NEAR(crossing(fore.outline, p.y).greatest - p.x, 65, 0.5);
+    }
+    EXPECT_GT(length_of(fore.lines.back()), 500);
+}
+
+TEST(PiecesOfAMan, AStrapIsAsItIsDrawn) {
+    const auto work = work_for("", "tannbruck-lance-corporal.yaml");
+    ASSERT_TRUE(work);
+    const PatternPiece& strap = piece(work->sheets.pieces, "coat", "shoulder strap");
+    ASSERT_EQ(strap.buttons.size(), 1U);
+    const auto view = std::ranges::find_if(work->sheets.flats, [](const MeasuredView& each) {
+        return each.flat.part("strap-left") != nullptr;
+    });
+    ASSERT_NE(view, work->sheets.flats.end());
+    // From the button to the sleeve, on the drawing and on the piece.
+    const FlatPart& drawn = *view->flat.part("strap-left");
+    double farthest = 0;
+    for (const Point p : drawn.outline.front()) {
+        farthest = std::max(farthest, length(p - drawn.rows.back().at.front()));
+    }
+    const Rect box = shapes::box(strap.outline);
+    EXPECT_NEAR(box.bottom - strap.buttons.front().y, farthest, 9);
+    EXPECT_GT(box.right, 40);
+}
+
+TEST(PiecesOfAMan, ButtonsStandClearOfTheEdge) {
+    const auto pieces = pieces_of_a_man();
+    for (const Point button : piece(pieces, "waistcoat", "forepart").buttons) {
+        const auto& outline = piece(pieces, "waistcoat", "forepart").outline;
+        // Half a button, and a little cloth.
+        EXPECT_GT(button.x - crossing(outline, button.y).least, 10);
+    }
 }
 
 // Without its inlay the edge would be cut away that is to be let out later.

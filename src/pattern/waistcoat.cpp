@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+// The waistcoat: foreparts, faced inside along their front, and backs.
+#include <algorithm>
+#include <string>
+
+#include "pattern/draft.h"
+#include "pattern/pockets.h"
+#include "pattern/seams.h"
+#include "pattern/shapes.h"
+#include "pattern/shoulders.h"
+
+namespace platewright {
+namespace {
+
+/// How wide the cloth is that faces the front of a waistcoat inside, mm. Common practice, no
+/// source.
+constexpr double kFrontFacing = 55;
+/// How far apart the heights are at which its edge is found, mm.
+constexpr double kFacingStep = 5;
+
+class Waistcoat {
+  public:
+    Waistcoat(const PatternSource& source, const Flat& front, const Flat& back)
+        : source_(source), front_(front), back_(back) {}
+
+    std::vector<PatternPiece> all() {
+        const FlatPart* behind = back_.part("waistcoat-back");
+        const Chain half =
+            behind != nullptr ? between_uprights(*behind, -shapes::kBeyondAll, 0) : Chain{};
+        const auto shoulder = shoulder_of(back_, half);
+        const FlatPart* before = front_.part("waistcoat-left");
+        before = before != nullptr ? before : front_.part("waistcoat-double-left");
+        if (before != nullptr) {
+            add_forepart(*before, shoulder ? shoulder->strip : Chain{});
+        }
+        if (behind != nullptr) {
+            add_back(*behind, shoulder ? shoulder->back : half);
+        }
+        return std::move(pieces_);
+    }
+
+  private:
+    const PatternSource& source_;
+    const Flat& front_;
+    const Flat& back_;
+    std::vector<PatternPiece> pieces_;
+
+    void keep(PatternPiece piece) {
+        if (piece.outline.size() >= 3) {
+            finish(piece, source_.allowance);
+            pieces_.push_back(std::move(piece));
+        }
+    }
+
+    static double waist_of(const Flat& flat) {
+        const Chain* waist = flat.guide("girth-waist");
+        return waist != nullptr ? waist->front().y : 0;
+    }
+
+    void add_forepart(const FlatPart& part, const Chain& strip) {
+        PatternPiece piece = draft_of("waistcoat", "forepart", part);
+        piece.outline = shapes::joined(part.outline);
+        if (!strip.empty()) {
+            piece.outline = shapes::joined({piece.outline, strip});
+        }
+        for (const FlatRow& row : part.rows) {
+            piece.holes.insert(piece.holes.end(), row.holes.begin(), row.holes.end());
+            if (row.kind == FlatRow::Kind::buttons) {
+                piece.buttons.insert(piece.buttons.end(), row.at.begin(), row.at.end());
+            }
+        }
+        for (const auto& [from, to] : mouths_of(front_, "waistcoat-flap-left")) {
+            piece.slits.push_back({from, to});
+        }
+        add_notch(piece, {shapes::box(piece.outline).right, waist_of(front_)});
+        PatternPiece facing = piece;
+        keep(std::move(piece));
+        add_front_facing(std::move(facing));
+    }
+
+    void add_back(const FlatPart& part, const Chain& half) {
+        PatternPiece piece = draft_of("waistcoat", "back", part);
+        piece.outline = half;
+        if (const Chain* chest = back_.guide("girth-chest")) {
+            const double y = chest->front().y;
+            piece.inlay = kInlay;
+            piece.inlay_seam = seam_between(piece.outline,
+                                            {crossing(piece.outline, y).least, y},
+                                            outer_corner(piece.outline, -1));
+        }
+        add_notch(piece, {shapes::box(piece.outline).left, waist_of(back_)});
+        keep(std::move(piece));
+    }
+
+    /// Cloth behind buttons and holes: a strip along the front edge, beside which the lining
+    /// begins.
+    void add_front_facing(PatternPiece piece) {
+        const Rect box = shapes::box(piece.outline);
+        Chain strip;
+        Chain inner;
+        constexpr double within = 0.5;
+        for (double from = box.top; from < box.bottom + kFacingStep; from += kFacingStep) {
+            const double y = std::clamp(from, box.top + within, box.bottom - within);
+            const double edge = crossing(piece.outline, y).least;
+            strip.push_back({edge - 1, y});
+            inner.push_back({edge + kFrontFacing, y});
+        }
+        strip.insert(strip.end(), inner.rbegin(), inner.rend());
+        piece.name = "front facing";
+        piece.outline = shapes::common({piece.outline}, strip);
+        piece.lines.clear();
+        piece.slits.clear();
+        piece.buttons.clear();
+        piece.holes.clear();
+        piece.notches.clear();
+        keep(std::move(piece));
+    }
+};
+
+}  // namespace
+
+std::vector<PatternPiece> waistcoat_pieces(const PatternSource& source) {
+    const auto front = source.flats.find("flat-waistcoat-front");
+    const auto back = source.flats.find("flat-waistcoat-back");
+    if (front == source.flats.end() || back == source.flats.end()) {
+        return {};
+    }
+    return Waistcoat(source, front->second, back->second).all();
+}
+
+}  // namespace platewright
