@@ -31,6 +31,7 @@ constexpr double kOpeningFacing = 45;
 /// A garter is so much longer than the leg is round, for its buckle and its end. Common practice,
 /// no source.
 constexpr double kGarterEnds = 130;
+constexpr double kLongStrap = 300;
 /// A foot strap is so much longer than what is seen of it on both sides. Common practice, no
 /// source.
 constexpr double kUnderTheSole = 90;
@@ -127,10 +128,10 @@ class Lesser {
         // A small bag is round below.
         const double round = std::min(kBagCorner, bags.mouth / 2);
         constexpr double quarter = std::numbers::pi / 2;
-        for (const double side : {bags.mouth - round, round}) {
-            const double from = side == round ? quarter : 0;
-            const Chain corner =
-                shapes::arc({side, bags.depth - round}, round, round, from, from + quarter);
+        for (const bool left : {false, true}) {
+            const double from = left ? quarter : 0;
+            const Point middle{left ? round : bags.mouth - round, bags.depth - round};
+            const Chain corner = shapes::arc(middle, round, round, from, from + quarter);
             piece.outline.insert(piece.outline.end(), corner.begin(), corner.end());
         }
         // Two to a pocket.
@@ -173,6 +174,7 @@ class Lesser {
                            .cloth = linen(),
                            .cloth_key = side.cloth_key};
         piece.stuff = "lining";
+        piece.draft = true;
         Chain strip;
         const Chain& line = side.lines.front();
         constexpr double far = shapes::kBeyondAll;
@@ -223,6 +225,8 @@ class Lesser {
         piece.outline = {{0, 0}, {wide, 0}, {wide, along}, {0, along}};
         piece.number = 2;
         piece.at_line = true;
+        // A long strap is cut by its measures.
+        piece.draft = along > kLongStrap;
         finish(piece, 0);
         made_.push_back(std::move(piece));
     }

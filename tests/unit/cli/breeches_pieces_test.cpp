@@ -94,7 +94,14 @@ TEST(PiecesOfBreeches, PocketsLiningsAndGussetAreCut) {
     const auto pieces = pieces_of_a_man();
     EXPECT_TRUE(piece(pieces, "breeches", "fore leg", "lining").repeats);
     EXPECT_EQ(piece(pieces, "breeches", "pocket bag", "lining").number, 4);
-    EXPECT_EQ(piece(pieces, "breeches", "fob bag", "lining").number, 4);
+    const PatternPiece& fob = piece(pieces, "breeches", "fob bag", "lining");
+    EXPECT_EQ(fob.number, 4);
+    // As round on the left as on the right, however narrow.
+    const Rect box = shapes::box(fob.outline);
+    for (const Point p : fob.outline) {
+        const Crossing at = crossing(fob.outline, std::min(p.y, box.bottom - 0.1));
+        EXPECT_NEAR(at.least + at.greatest, box.right, 1);
+    }
     EXPECT_EQ(piece(pieces, "breeches", "pocket welt").number, 2);
     EXPECT_EQ(piece(pieces, "breeches", "gusset").number, 1);
 }
