@@ -127,8 +127,8 @@ class Tiler {
     }
 
     void set_table(int columns) {
-        // Cut edges are seen whole, not on the very edge of what is printed.
-        constexpr double inset = 2;
+        // Within the outermost match lines: nothing is cut off where no neighbour has it.
+        constexpr double inset = kOverlap / 2 + 1;
         table_ = lay_on_table(sheets_.full_size,
                               columns * step_.x + kOverlap - 2 * inset,
                               {kCheckWidth, kCheckHeight});
