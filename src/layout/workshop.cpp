@@ -62,7 +62,7 @@ class Sheets {
                 put_tables(sheets_.measures);
                 flow_.columns(1);
             } else if (name == "placement" && !sheets_.placements.empty()) {
-                flow_.new_page();
+                flow_.space(flow_.style().leading);
                 flow_.heading(say(messages::kPlacement));
                 put_placements();
                 put_tables(sheets_.placement_tables);
