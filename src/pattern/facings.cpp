@@ -100,6 +100,9 @@ class Facings {
                 }
                 piece.outline = shapes::joined(part.outline);
                 piece.buttons = buttons_of(part);
+                for (const FlatRow& holes : part.rows) {
+                    piece.holes.insert(piece.holes.end(), holes.holes.begin(), holes.holes.end());
+                }
                 piece.number = 2;
                 piece.paired = true;
                 piece.lined = row.lined;

@@ -25,6 +25,12 @@ constexpr double kBagCorner = 40;
 constexpr double kFobDepth = 90;
 constexpr double kWeltDeep = 45;
 constexpr double kWeltLonger = 30;
+/// Stiff linen behind the front of a coat: how wide at the breast and at its lower end, and how far
+/// that lies below the waist. Common practice, no source.
+constexpr double kCanvasWide = 190;
+constexpr double kCanvasNarrow = 60;
+constexpr double kCanvasBelowWaist = 150;
+constexpr double kCanvasStep = 5;
 /// How wide the linen is behind the holes and behind the buttons of a gaiter. Common practice, no
 /// source.
 constexpr double kOpeningFacing = 45;
@@ -45,6 +51,9 @@ class Lesser {
         for (const PatternPiece& piece : pieces_) {
             if (is_lined_alike(piece)) {
                 add_lining(piece);
+            }
+            if (piece.garment == "coat" && piece.name == "forepart" && !piece.notches.empty()) {
+                add_canvas(piece);
             }
             if (piece.garment == "gaiters" && !piece.lines.empty()) {
                 add_opening_facing(piece);
@@ -106,6 +115,39 @@ class Lesser {
             piece.outline = shapes::within({of.outline}, {-far, -far, far, end});
         }
         keep(std::move(piece));
+    }
+
+    /// Behind the front edge from the shoulder down: over the whole breast, then narrowing to below
+    /// the waist, at the height of the first mark.
+    void add_canvas(const PatternPiece& fore) {
+        const double top = shapes::box(fore.outline).top;
+        const double waist = (fore.notches[0].first.y + fore.notches[0].second.y) / 2;
+        const double end = waist + kCanvasBelowWaist;
+        PatternPiece piece{.garment = fore.garment,
+                           .name = "canvas",
+                           .cloth = linen(),
+                           .cloth_key = fore.cloth_key};
+        piece.cloth.name = term(source_.uniform.language, "stiff linen");
+        piece.stuff = "interlining";
+        piece.draft = true;
+        Chain edge;
+        Chain inner;
+        for (double y = top + 1; y < end; y += kCanvasStep) {
+            const Crossing at = crossing(fore.outline, y);
+            const double down = std::clamp((y - waist / 2) / (end - waist / 2), 0.0, 1.0);
+            const double wide = kCanvasWide + (kCanvasNarrow - kCanvasWide) * down;
+            edge.push_back({at.least - 1, y});
+            inner.push_back({at.least + wide, y});
+        }
+        edge.insert(edge.end(), inner.rbegin(), inner.rend());
+        piece.outline = shapes::common({fore.outline}, edge);
+        piece.number = 2;
+        piece.paired = true;
+        if (piece.outline.size() > 2) {
+            finish(piece, 0);
+            piece.at_line = true;
+            made_.push_back(std::move(piece));
+        }
     }
 
     /// Bags of some pockets of one size.

@@ -195,7 +195,8 @@ class Count {
     void interlining() {
         Lay lay;
         for (const PatternPiece& piece : pieces_) {
-            const bool stiff = (piece.lined && !piece.draft) || piece.name == "collar";
+            const bool stiff = (piece.lined && !piece.draft) || piece.name == "collar" ||
+                               piece.stuff == "interlining";
             if (counts(piece.garment) && stiff) {
                 lay.take(piece);
             }

@@ -21,7 +21,7 @@ struct PatternPiece {
     std::string name;
     /// Its number in the cutting list, from 1; 0: in none.
     int number_in_list = 0;
-    /// What it is cut of: `cloth`, `lining`, `leather`.
+    /// What it is cut of: `cloth`, `lining`, `interlining`, `leather`.
     std::string stuff = "cloth";
     /// The cloth, and its property: `lapels.cloth`.
     Material cloth;

@@ -128,6 +128,7 @@ inline constexpr std::array kWorkshopTerms = std::to_array<TradeTerm>({
     {"collar, behind", "collet, derrière", "Kragen, hinten"},
     // Pieces.
     {"forepart", "devant", "Vorderteil"},
+    {"canvas", "toile de devant", "Vorderteileinlage"},
     {"upper sleeve", "dessus de manche", "Oberärmel"},
     {"under sleeve", "dessous de manche", "Unterärmel"},
     {"pocket bag", "fond de poche", "Taschenbeutel"},

@@ -224,16 +224,18 @@ inline constexpr Message kPiecesRemark{
     "Notches across an edge meet those of the piece it is sewn to: coat seams at the hip "
     "button and above, the waistcoat’s at the waist, "
     "the sleeve’s head at the shoulder and the fore arm’s seam, the collar at the shoulder. Ease, "
-    "inlays, facings of openings, pocket bags and straps: common practice, no source.",
+    "inlays, facings of openings, canvas, pocket bags and straps: common practice, no source.",
     "Les crans d’un bord rencontrent ceux de la pièce voisine : coutures de l’habit au bouton de "
     "taille "
     "et plus haut, de la veste à la taille, tête de manche à l’épaule et à la couture "
     "d’avant-bras, collet à l’épaule. Embu, "
-    "relarges, doublures d’ouvertures, fonds de poche, sous-pieds et jarretières : d’usage, sans "
+    "relarges, doublures d’ouvertures, toiles, fonds de poche, sous-pieds et jarretières : "
+    "d’usage, sans "
     "source.",
     "Zeichen quer zur Kante treffen auf die des angenähten Teils: Rocknähte am Taillenknopf und "
     "darüber, Ärmelkugel an der Schulter und der vorderen Armnaht, Kragen an der Schulter. "
-    "Mehrweite, Einschläge, Belege, Taschenbeutel, Stege und Strumpfbänder: üblich, ohne Quelle."};
+    "Mehrweite, Einschläge, Belege, Einlagen, Taschenbeutel, Stege und Strumpfbänder: üblich, ohne "
+    "Quelle."};
 inline constexpr Message kAllPieces{"all pieces", "toutes les pièces", "alle Teile"};
 
 /// On the plans of cloth.

@@ -331,6 +331,19 @@ TEST(PiecesOfAMan, SideOfTheSkirtIsFoldedWhereItsPleatBegins) {
     EXPECT_GT(length_of(fore.lines.back()), 500);
 }
 
+TEST(PiecesOfAMan, CanvasStiffensTheBreast) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& canvas = piece(pieces, "coat", "canvas", "interlining");
+    const PatternPiece& fore = piece(pieces, "coat", "forepart");
+    ASSERT_FALSE(canvas.outline.empty());
+    EXPECT_EQ(canvas.cut, canvas.outline);
+    // From the shoulder to below the waist, and narrower there.
+    const Rect box = shapes::box(canvas.outline);
+    EXPECT_NEAR(box.height(), height_of_notch(fore, 0) + 150, 8);
+    EXPECT_GT(width_at(canvas, 200), 2 * width_at(canvas, box.bottom - 10));
+    EXPECT_LT(area_of(canvas), area_of(fore) / 2);
+}
+
 TEST(PiecesOfAMan, AStrapIsAsItIsDrawn) {
     const auto work = work_for("", "tannbruck-lance-corporal.yaml");
     ASSERT_TRUE(work);
