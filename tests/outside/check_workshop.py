@@ -19,6 +19,11 @@ DPI = 600
 problems = 0
 
 
+# Pieces of lace, linen and leather.
+OTHER_STUFF = ("mark", "lining", "pocket bag", "fob bag", "button facing", "buttonhole facing", "canvas", "foot strap",
+               "garter")
+
+
 def expect(holds, what):
     """Tells what does not hold."""
     global problems
@@ -109,7 +114,7 @@ def check_dxf(program, sheet, folder):
         expect(len(words) > 1, "a piece says nothing of itself")
         number = int(words[1].split()[1].rstrip(","))
         fold = 2 if "fold" in words[1] else 1
-        if not any(other in words[0] for other in ("mark", "lining", "pocket bag", "foot strap")):
+        if not any(other in words[0] for other in OTHER_STUFF):
             cloth += shape.area * number * fold / 1e6
     listed = json.loads(subprocess.run([program, "materials", sheet, "--format", "json"], check=True, capture_output=True,
                                        text=True).stdout)
