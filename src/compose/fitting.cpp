@@ -278,10 +278,13 @@ class Fitting {
 
     void cuff(const Part& drawn, Part& into) {
         const std::string side = drawn.name.find("right") != std::string::npos ? "right" : "left";
-        const std::string musket = drawn.name.ends_with("-musket") ? "-musket" : "";
-        const Chain* edge = guide("cuff-edge-" + side + musket);
-        const Chain* hem = guide("cuff-hem-" + side + musket);
-        const std::string name = "sleeve-" + side + musket;
+        // An arm that is not drawn twice alike has a name of its own for what its hand does.
+        const std::string doing = drawn.name.ends_with("-musket") ? "-musket"
+                                  : drawn.name.ends_with("-idle") ? "-idle"
+                                                                  : "";
+        const Chain* edge = guide("cuff-edge-" + side + doing);
+        const Chain* hem = guide("cuff-hem-" + side + doing);
+        const std::string name = "sleeve-" + side + doing;
         const Part* sleeve = part(name);
         if (edge == nullptr || hem == nullptr || sleeve == nullptr) {
             return;
