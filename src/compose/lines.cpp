@@ -156,7 +156,16 @@ void paint_patch(Easel& easel, const Detail& detail, const Trimming& where) {
         if (outlined) {
             paint_applied(easel, detail.path, *paint, where, detail.line, Surface::wool);
         } else {
-            easel.fill(where.clipped, detail.path, paint->colour);
+            const PathId shape = easel.drawing().add(clockwise(detail.path));
+            easel.fill(where.clipped, shape, {}, paint->colour);
+            Group hatched;
+            hatched.name = "applied";
+            hatched.step = true;
+            hatched.clip.push_back(shape);
+            easel.hatch_piece(hatched, shape, *paint);
+            if (!hatched.children.empty()) {
+                where.clipped.children.emplace_back(std::move(hatched));
+            }
         }
     }
 }

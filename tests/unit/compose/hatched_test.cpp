@@ -77,6 +77,14 @@ TEST(Hatched, HasOnePathOfLinesForEachPieceInItsOwnDirection) {
     EXPECT_EQ(found[1].points[0].x, found[1].points[1].x) << "gules is upright";
 }
 
+TEST(Hatched, CoversAPatchWithoutContourToo) {
+    const std::string patched =
+        R"(<g id="coat" data-cloth="coat.cloth"><path class="shape" d="M -40 0 H 40 V 390 H -40 Z"/>
+<path class="patch" data-cloth="cuffs.cloth" data-line="none" d="M -40 100 H 40 V 200 H -40 Z"/></g>)";
+    const Uniform uniform = dressed({0x31, 0x56, 0x8e}, {0xc8, 0x28, 0x2c});
+    EXPECT_EQ(hatchings(hatched(uniform, patched)).size(), 2U);
+}
+
 TEST(Hatched, LeavesWhitePlainAndTakesThePalettesTincture) {
     Uniform uniform = dressed({0xff, 0xff, 0xff}, {0xc8, 0x28, 0x2c});
     EXPECT_EQ(hatchings(hatched(uniform, kCoat)).size(), 0U);
