@@ -152,6 +152,18 @@ void simplify(const std::vector<Point>& chain,
     }
 }
 
+/// Where a chord from the open goes under what covers it: without it outlines that cross at a
+/// narrow angle would leave a gap of a whole chord.
+template <typename Covered>
+Point turning_point(Point open, Point hidden, const Covered& covered) {
+    constexpr int kHalvings = 12;
+    for (int i = 0; i < kHalvings; ++i) {
+        const Point middle = (open + hidden) * 0.5;
+        (covered(middle) ? hidden : open) = middle;
+    }
+    return open;
+}
+
 }  // namespace
 
 std::optional<Path> parse_path_data(const std::string& data, std::string& problem) {
@@ -277,14 +289,23 @@ Path outer_edge(const std::vector<std::vector<Point>>& shapes) {
         const std::vector<Point>& chain = shapes[own];
         for (std::size_t i = 0; i <= chain.size(); ++i) {
             const Point p = chain[i % chain.size()];
+            const Point before = chain[(i + chain.size() - 1) % chain.size()];
             if (covered(p)) {
+                if (drawing) {
+                    edge.line_to(turning_point(before, p, covered));
+                }
                 drawing = false;
-            } else if (drawing) {
-                edge.line_to(p);
-            } else {
-                edge.move_to(p);
-                drawing = true;
+                continue;
             }
+            if (drawing) {
+                edge.line_to(p);
+            } else if (i == 0) {
+                edge.move_to(p);
+            } else {
+                edge.move_to(turning_point(p, before, covered));
+                edge.line_to(p);
+            }
+            drawing = true;
         }
     }
     return edge;

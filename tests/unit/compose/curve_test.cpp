@@ -8,6 +8,7 @@
 #include <2geom/svg-path-parser.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -135,6 +136,17 @@ TEST(Outline, OuterEdgeLeavesOutWhatLiesInsideANeighbour) {
     const Path edge = outer_edge({left, right});
     for (const Point p : edge.points) {
         EXPECT_FALSE(p == (Point{5, 2}) || p == (Point{5, 8}));
+    }
+}
+
+TEST(Outline, OuterEdgeRunsToWhereOutlinesCross) {
+    const std::vector<Point> left{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
+    const std::vector<Point> right{{5, 5}, {15, 5}, {15, 15}, {5, 15}};
+    const Path edge = outer_edge({left, right});
+    for (const Point crossing : {Point{10, 5}, Point{5, 10}}) {
+        const auto ends = std::ranges::count_if(
+            edge.points, [&](Point p) { return length(p - crossing) < 0.01; });
+        EXPECT_EQ(ends, 2) << "both outlines should end at " << crossing.x << ", " << crossing.y;
     }
 }
 
