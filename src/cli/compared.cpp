@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <optional>
 #include <string_view>
 #include <utility>
@@ -61,8 +62,8 @@ std::string count_words(const Uniform& man, PropertyId id) {
                           : man.word(id);
 }
 
-/// Three or more stand small, and words round each would hide what they lead to: the first of what
-/// is seen most, the table has the rest.
+/// Three or more stand small, and words round each would hide what they lead to: what is seen most,
+/// the table has the rest.
 constexpr std::size_t kMostOfMany = 6;
 
 /// A callout in the making.
@@ -136,8 +137,8 @@ class Drafts {
 };
 
 /// Where that is seen on the man's views: on the first that shows enough of it, else on the one
-/// that shows most.
-void place(const Draft& draft, const ComparedMan& drawn, ComparedCallout& callout) {
+/// that shows most. Returns how much is seen there.
+double place(const Draft& draft, const ComparedMan& drawn, ComparedCallout& callout) {
     double most = 0;
     for (std::size_t i = 0; i < drawn.views.size() && most < kLeastFound; ++i) {
         const auto seen = drawn.views[i].seen.find(std::string(properties()[draft.key].key));
@@ -147,19 +148,41 @@ void place(const Draft& draft, const ComparedMan& drawn, ComparedCallout& callou
             callout.sites = seen->second.sites;
         }
     }
+    return most;
 }
 
 /// Those who have the thing show where it is missed: all men stand alike.
-void place_missed(const Draft& draft,
-                  std::size_t man,
-                  const std::vector<ComparedMan>& drawn,
-                  ComparedCallout& callout) {
+double place_missed(const Draft& draft,
+                    std::size_t man,
+                    const std::vector<ComparedMan>& drawn,
+                    ComparedCallout& callout) {
+    double seen = 0;
     for (std::size_t i = 0; i < drawn.size() && callout.sites.empty(); ++i) {
         if (i != man) {
-            place(draft, drawn[i], callout);
+            seen = place(draft, drawn[i], callout);
         }
     }
     callout.view = std::min(callout.view, drawn[man].views.size() - 1);
+    return seen;
+}
+
+struct Placed {
+    ComparedCallout callout;
+    double seen = 0;
+};
+
+/// The order of the table, in which those who are left out are only missed.
+std::vector<ComparedCallout> seen_most(std::vector<Placed> all, std::size_t most) {
+    if (all.size() > most) {
+        std::ranges::stable_sort(all, std::greater{}, &Placed::seen);
+        all.resize(most);
+        std::ranges::stable_sort(all, {}, [](const Placed& placed) { return placed.callout.row; });
+    }
+    std::vector<ComparedCallout> callouts;
+    for (Placed& placed : all) {
+        callouts.push_back(std::move(placed.callout));
+    }
+    return callouts;
 }
 
 }  // namespace
@@ -202,11 +225,8 @@ std::vector<ComparedCallout> what_sets_apart(std::size_t man,
     for (std::size_t i = 0; i < rows.size(); ++i) {
         drafts.add(rows[i], i);
     }
-    std::vector<ComparedCallout> callouts;
+    std::vector<Placed> placed;
     for (const Draft& draft : drafts.all()) {
-        if (men.size() > 2 && callouts.size() == kMostOfMany) {
-            break;
-        }
         if (!draft.unlike_all) {
             continue;
         }
@@ -214,16 +234,14 @@ std::vector<ComparedCallout> what_sets_apart(std::size_t man,
         callout.words = say(
             men[man]->language, messages::kNameAndValue, {draft.name, comma_list(draft.values)});
         callout.row = draft.row;
-        if (draft.missed) {
-            place_missed(draft, man, drawn, callout);
-        } else {
-            place(draft, drawn[man], callout);
-        }
+        const double seen = draft.missed ? place_missed(draft, man, drawn, callout)
+                                         : place(draft, drawn[man], callout);
         if (!callout.sites.empty()) {
-            callouts.push_back(std::move(callout));
+            placed.push_back({std::move(callout), seen});
         }
     }
-    return callouts;
+    const std::size_t most = men.size() > 2 ? kMostOfMany : placed.size();
+    return seen_most(std::move(placed), most);
 }
 
 }  // namespace platewright::cli

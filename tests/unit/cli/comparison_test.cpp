@@ -64,6 +64,16 @@ TEST(ComparisonSheet, LeadsOfManyMenOnlyToWhatIsSeenMost) {
     EXPECT_NE(text.find("\"hat tuft\""), std::string::npos);
 }
 
+/// The plate is of the belts, of which much is seen, but is small itself.
+TEST(ComparisonSheet, LeadsOfManyMenToFacingsRatherThanToABeltPlate) {
+    const std::string text = compared(
+        "[tannbruck-musketeer.yaml, seeholm-sergeant.yaml, varrenau-corporal.yaml, "
+        "kaldermoor-private.yaml, oster-legion-lance-corporal.yaml, artillery-bombardier.yaml]");
+    const std::string figures = text.substr(0, text.find("text \"In what they differ\""));
+    EXPECT_EQ(figures.find("\"belt plate"), std::string::npos);
+    EXPECT_NE(figures.find("\"lapels: sea\""), std::string::npos);
+}
+
 TEST(ComparisonSheet, LeadsToWhatAManLacks) {
     const std::string text = compared("[tannbruck-musketeer.yaml, kaldermoor-private.yaml]");
     EXPECT_NE(text.find("\"lapels: none\""), std::string::npos);
