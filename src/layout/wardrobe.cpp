@@ -45,6 +45,16 @@ struct IndexMeasures {
     [[nodiscard]] double least_width() const { return 9.2 * label; }
 };
 
+/// Of a whole coat or man, mm on the body: in a row of the usual height nothing of it is to be
+/// seen.
+constexpr double kTall = 900;
+/// How much higher a row is that shows one.
+constexpr double kTallRow = 1.45;
+
+double row_factor(const WardrobeSample& sample) {
+    return sample.frame.height() >= kTall ? kTallRow : 1;
+}
+
 /// Pictures side by side, stretched by one factor until they fill the width.
 struct IndexRow {
     const WardrobeSection* section = nullptr;
@@ -55,6 +65,8 @@ struct IndexRow {
     std::vector<std::vector<std::string>> labels;
     /// How far the pictures had to be widened: 1 not at all.
     double stretch = 1;
+    /// How much higher they are than those of other rows.
+    double factor = 1;
 
     [[nodiscard]] std::size_t label_lines() const {
         std::size_t most = 0;
@@ -95,7 +107,7 @@ class IndexPlanner {
 
     [[nodiscard]] double row_height(const IndexRow& row, double picture) const {
         const auto lines = static_cast<double>(row.label_lines());
-        return picture + (lines + 0.5) * measures_.leading + measures_.gap * 0.6;
+        return picture * row.factor + (lines + 0.5) * measures_.leading + measures_.gap * 0.6;
     }
 
     /// With its heading, if a section begins with it.
@@ -149,7 +161,7 @@ class IndexPlanner {
         }
         std::vector<IndexRow> rows;
         std::size_t end = widths.size();
-        for (const std::vector<std::size_t> starts = best_starts(widths); end > 0;) {
+        for (const std::vector<std::size_t> starts = best_starts(section, widths); end > 0;) {
             rows.insert(rows.begin(), row(section, widths, starts[end], end));
             end = starts[end];
         }
@@ -157,14 +169,17 @@ class IndexPlanner {
     }
 
     /// For every end of a row where it had best begin.
-    [[nodiscard]] std::vector<std::size_t> best_starts(const std::vector<double>& widths) const {
+    [[nodiscard]] std::vector<std::size_t> best_starts(const WardrobeSection& section,
+                                                       const std::vector<double>& widths) const {
         std::vector<double> least(widths.size() + 1, 0);
         std::vector<std::size_t> starts(widths.size() + 1, 0);
         for (std::size_t end = 1; end <= widths.size(); ++end) {
             double sum = 0;
+            double higher = 1;
             for (std::size_t start = end; start-- > 0;) {
                 sum += widths[start];
-                const double factor = stretch(sum, end - start);
+                higher = std::max(higher, row_factor(section.samples[start]));
+                const double factor = stretch(sum * higher, end - start);
                 if (factor < 1 && start + 1 < end) {
                     break;
                 }
@@ -187,14 +202,15 @@ class IndexPlanner {
                  const std::vector<double>& widths,
                  std::size_t first,
                  std::size_t end) {
-        IndexRow made{&section, first, end, {}, {}, 1};
+        IndexRow made{&section, first, end, {}, {}, 1, 1};
         double sum = 0;
         for (std::size_t i = first; i < end; ++i) {
             sum += widths[i];
+            made.factor = std::max(made.factor, row_factor(section.samples[i]));
         }
-        made.stretch = stretch(sum, end - first);
+        made.stretch = stretch(sum * made.factor, end - first);
         // A picture is drawn only so far beyond its frame; a row that is too short stays short.
-        const double factor = std::min(made.stretch, kWidestSample);
+        const double factor = std::min(made.stretch, kWidestSample) * made.factor;
         const Type type = sheet::roman(measures_.label);
         for (std::size_t i = first; i < end; ++i) {
             made.widths.push_back(widths[i] * factor);
@@ -300,8 +316,9 @@ class IndexSheet {
             y_ += measures_.heading;
         }
         double x = measures_.margin;
+        const double picture = height * row.factor;
         for (std::size_t i = 0; i < row.widths.size(); ++i) {
-            const Rect box{x, y_, x + row.widths[i], y_ + height};
+            const Rect box{x, y_, x + row.widths[i], y_ + picture};
             put_picture(row.section->samples[row.first + i], box);
             put_label(row.labels[i], box);
             x = box.right + measures_.gap;

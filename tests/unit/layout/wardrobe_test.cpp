@@ -2,6 +2,7 @@
 // The index of the wardrobe: even rows, full pages, nothing left out.
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <map>
 #include <string>
 #include <vector>
@@ -91,6 +92,28 @@ TEST(WardrobePages, PicturesAreCutToTheirBoxes) {
             EXPECT_NEAR(item.at.y + cut.top * item.factor, box.top, 0.01);
         }
     }
+}
+
+/// Whole coats and men would be too small to show anything in a row of the usual height.
+TEST(WardrobePages, TallThingsStandInHigherRowsThatFillTheWidth) {
+    const Typesetter type;
+    WardrobeIndex index = index_of(12);
+    for (WardrobeSample& tall : index.sections.front().samples) {
+        tall = sample(tall.words, {0, 0, 640, 1000});
+    }
+    const Document document = lay_out_wardrobe(index, {}, type);
+    std::map<int, std::size_t> heights;
+    for (const Page& page : document.pages) {
+        for (const auto& [top, row] : rows_of(page)) {
+            EXPECT_NEAR(row.back().right, 210 - 13, 0.01);
+            for (const Rect& box : row) {
+                ++heights[static_cast<int>(std::lround(box.height() * 10))];
+            }
+        }
+    }
+    ASSERT_EQ(heights.size(), 2U);
+    EXPECT_EQ(heights.begin()->second, 12U);
+    EXPECT_GT(heights.rbegin()->first, 1.3 * heights.begin()->first);
 }
 
 }  // namespace
