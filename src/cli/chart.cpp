@@ -27,7 +27,8 @@ std::string_view frame_name(ChartOf of) {
         case ChartOf::regiments:
             return "coat";
         case ChartOf::ranks:
-            return "trunk";
+            // With what hangs from the belts: a drum is the mark of its drummer.
+            return "rank";
         case ChartOf::service:
             return "service";
         case ChartOf::colours:

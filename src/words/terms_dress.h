@@ -148,6 +148,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"head", "tête", "Kopf"},
     {"legs", "jambes", "Beine"},
     {"pocket", "poche", "Tasche"},
+    {"rank", "grade", "Dienstgrad"},
     {"shoulder", "épaule", "Schulter"},
     {"shoulders", "épaules", "Schultern"},
     {"skirts", "basques", "Schöße"},
