@@ -261,14 +261,10 @@ class Measuring {
         return {at.x, crossing(turned, at.x).greatest};
     }
 
-    /// Fore and hind corner are hooked together under their button; without one the hook is
-    /// measured.
+    /// Fore and hind corner are hooked together under the button of the fore one; a corner without
+    /// a button has its hook or eye measured.
     void held(const FlatPart& part, const Chain& edge, const Chain& fold) {
         const auto row = std::ranges::find(part.rows, FlatRow::Kind::buttons, &FlatRow::kind);
-        if (row != part.rows.end() && view_.ends_with("back")) {
-            // It is the button of the fore corner, which holds this one too.
-            return;
-        }
         if (row != part.rows.end()) {
             const Point at = row->at.front();
             add("turnback button above the hem", Way::down, below(part, at), at, "skirts");
