@@ -125,13 +125,20 @@ class Painting {
                 // Moved away from the light, the line is thin where the light falls and heavy
                 // below; a tailor's line is as heavy all round.
                 const bool flat = easel_.line_drawing();
-                const Point away = flat ? Point{} : kToLight * -easel_.weight(1.05);
-                const double width = easel_.weight(flat ? 4.6 : 3.0);
+                const Point away = flat ? Point{} : kToLight * -easel_.weight(0.65);
+                const double width = easel_.weight(flat ? 4.6 : 2.6);
+                const Colour ink = flat ? kPenInk : outline_ink(*part);
                 group.children.emplace_back(
-                    Shape{shapes_[part->name], away, std::nullopt, Stroke{kPenInk, width, 1, {}}});
+                    Shape{shapes_[part->name], away, std::nullopt, Stroke{ink, width, 1, {}}});
             }
         }
         return group;
+    }
+
+    /// Of the cloth's own line colour: round white gaiters a black rim would stand like a shadow.
+    [[nodiscard]] Colour outline_ink(const Part& part) const {
+        const auto paint = easel_.paint_of(part.cloth);
+        return paint ? easel_.inks_of(*paint, part.surface).contour : kPenInk;
     }
 
     std::vector<PathId> shapes_of(const std::vector<std::string>& names) {
