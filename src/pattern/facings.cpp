@@ -176,7 +176,10 @@ class Facings {
         // The shoulder's seam meets the neck's edge where the back's neck ends.
         if (const Chain* shoulder = back->second.guide("shoulder-left")) {
             const double neck = neck_behind(back->second, shoulder->front());
-            add_notch(piece, {std::min(neck, half), high - kCollarRise * 0.1});
+            add_notch(
+                piece,
+                point_between(
+                    piece.outline, {0, high}, {half, high - kCollarRise}, std::min(neck, half)));
         }
         keep(std::move(piece));
     }

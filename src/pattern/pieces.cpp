@@ -139,6 +139,11 @@ class Garments {
         add_notch(piece, at_waist);
         add_notch(piece,
                   point_between(piece.outline, at_waist, strip.front(), length_of(*seam) / 2));
+        if (const Chain* middle = back.guide("back-seam")) {
+            const double y = middle->back().y;
+            add_notch(piece, {crossing(piece.outline, y).least, y});
+        }
+        add_pleat_notch(piece, strip, waist);
         if (const Chain* fold = front.guide("shoulder-left")) {
             const Point corner = corner_of(piece);
             shoulder_ = (shoulder ? shoulder->end_before : fold->back()) - corner;
@@ -163,6 +168,17 @@ class Garments {
             fold.push_back({edge.x - kPleat, y});
         }
         piece.lines.push_back(std::move(fold));
+    }
+
+    /// Halfway down the pleat, for that of the back.
+    void add_pleat_notch(PatternPiece& piece, const Chain& strip, double waist) const {
+        const auto corner = std::ranges::find_if(
+            strip, [waist](Point p) { return p.y > waist + kPleatBelowWaist; });
+        if (back_pleat_ > 0 && corner != strip.end()) {
+            add_notch(piece,
+                      point_between(
+                          piece.outline, *corner, outer_corner(piece.outline, 1), back_pleat_ / 2));
+        }
     }
 
     /// Cuts for pockets; those that are seen from behind lie beyond the fold of the side, where the
@@ -230,8 +246,9 @@ class Garments {
                           {x_at(line, top) - kPleat, top},
                           {x_at(line, hem) - kPleat, hem},
                           {x_at(line, hem), hem}};
-        back_pleat_ = length(pleat[2] - pleat[1]);
+        back_pleat_ = 0;
         if (box.bottom - waist > kLeastSkirt) {
+            back_pleat_ = length(pleat[2] - pleat[1]);
             parts.push_back(pleat);
             piece.lines.push_back({pleat[0], pleat[3]});
         }
@@ -242,10 +259,18 @@ class Garments {
         add_notch(piece, seam.back());
         add_notch(piece,
                   point_between(piece.outline, seam.back(), seam.front(), length_of(seam) / 2));
+        // The waist of the man is below that of the seam, where the hip buttons are.
+        if (const Chain* middle = flat.guide("back-seam")) {
+            add_notch(piece, middle->back());
+        }
+        if (back_pleat_ > 0) {
+            add_notch(piece, (pleat[1] + pleat[2]) * 0.5);
+        }
         if (const Chain* fold = flat.guide("shoulder-left")) {
             const auto shoulder = shoulder_of(flat, half);
             const Point end = shoulder ? shoulder->end : fold->back();
             hole_behind_ = length_between(piece.outline, end, seam.front());
+            add_notch(piece, point_between(piece.outline, end, seam.front(), hole_behind_ / 2));
         }
         keep(std::move(piece));
     }
@@ -395,15 +420,17 @@ class Garments {
 
     /// The seam of the hind arm meets that of the side; from there the head is sewn in past the
     /// shoulder to where the seam of the fore arm meets the forepart, fuller than the hole
-    /// throughout.
+    /// throughout. Halfway behind and before are marks too.
     void meet_hole(PatternPiece& upper, const Sleeves& sleeves, double fuller) {
         PatternPiece* body = forepart();
-        add_notch(upper,
-                  point_between(upper.outline, sleeves.hind, sleeves.fore, hole_behind_ * fuller));
-        add_notch(
-            *body,
-            point_between(
-                body->outline, shoulder_, under_arm_, sleeves.upper_head / fuller - hole_behind_));
+        const double before = sleeves.upper_head / fuller - hole_behind_;
+        for (const double behind : {hole_behind_, hole_behind_ / 2, hole_behind_ + before / 2}) {
+            add_notch(upper,
+                      point_between(upper.outline, sleeves.hind, sleeves.fore, behind * fuller));
+        }
+        for (const double down : {before, before / 2}) {
+            add_notch(*body, point_between(body->outline, shoulder_, under_arm_, down));
+        }
     }
 };
 

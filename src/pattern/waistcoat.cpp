@@ -52,9 +52,11 @@ class Waistcoat {
         }
     }
 
-    static double waist_of(const Flat& flat) {
-        const Chain* waist = flat.guide("girth-waist");
-        return waist != nullptr ? waist->front().y : 0;
+    /// The flats hang from the nape.
+    [[nodiscard]] double waist() const { return source_.body.of(BodyMeasure::nape_to_waist); }
+
+    void mark_waist_in_front(PatternPiece& piece) const {
+        add_notch(piece, {crossing(piece.outline, waist()).least, waist()});
     }
 
     void add_forepart(const FlatPart& part, const Chain& strip) {
@@ -72,7 +74,8 @@ class Waistcoat {
         for (const auto& [from, to] : mouths_of(front_, "waistcoat-flap-left")) {
             piece.slits.push_back({from, to});
         }
-        add_notch(piece, {shapes::box(piece.outline).right, waist_of(front_)});
+        add_notch(piece, {crossing(piece.outline, waist()).greatest, waist()});
+        mark_waist_in_front(piece);
         PatternPiece facing = piece;
         keep(std::move(piece));
         add_front_facing(std::move(facing));
@@ -88,7 +91,11 @@ class Waistcoat {
                                             {crossing(piece.outline, y).least, y},
                                             outer_corner(piece.outline, -1));
         }
-        add_notch(piece, {shapes::box(piece.outline).left, waist_of(back_)});
+        add_notch(piece, {crossing(piece.outline, waist()).least, waist()});
+        // Neck and shoulder run into one another: here one ends and the other begins.
+        if (const Chain* shoulder = back_.guide("shoulder-seam-left")) {
+            add_notch(piece, shoulder->front());
+        }
         keep(std::move(piece));
     }
 
@@ -113,6 +120,7 @@ class Waistcoat {
         piece.buttons.clear();
         piece.holes.clear();
         piece.notches.clear();
+        mark_waist_in_front(piece);
         keep(std::move(piece));
     }
 };

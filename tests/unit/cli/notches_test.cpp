@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// Notches: each is as far along its edge as that of the neighbour.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "pattern/seams.h"
+#include "pattern/shapes.h"
+#include "tailored.h"
+
+namespace platewright::cli {
+namespace {
+
+// Sewn together mark on mark: as far from the seam's end on both pieces.
+TEST(Notches, MarksAreAsFarAlongBothEdges) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& back = piece(pieces, "coat", "back");
+    const PatternPiece& fore = piece(pieces, "coat", "forepart");
+    const PatternPiece& upper = piece(pieces, "coat", "upper sleeve");
+    const PatternPiece& collar = piece(pieces, "coat", "collar");
+    const auto between = [](const PatternPiece& of, std::size_t one, std::size_t other) {
+        return length_between(of.outline, middle_of_notch(of, one), middle_of_notch(of, other));
+    };
+    // Before, the head between shoulder and middle is as full as the rest of it.
+    const double fuller = between(upper, 0, 2) / between(fore, 4, 5);
+    EXPECT_GT(fuller, 1.02);
+    EXPECT_LT(fuller, 1.12);
+    const Point hole = middle_of_notch(back, 4);
+    const Point side = back.inlay_seam.front();
+    EXPECT_NEAR(between(upper, 0, 1), length_between(back.outline, hole, side) * fuller, 1);
+    // From the middle behind along the neck to the shoulder.
+    const Point neck = *std::ranges::min_element(back.outline, {}, &Point::y);
+    const Point nape = *std::ranges::max_element(
+        back.outline, {}, [](Point p) { return p.y < 100 ? p.x - p.y * 0.01 : -1e6; });
+    const double high = shapes::box(collar.outline).bottom;
+    EXPECT_NEAR(length_between(collar.outline, {0, high}, middle_of_notch(collar, 0)),
+                length_between(back.outline, nape, neck),
+                1);
+}
+
+TEST(Notches, WaistIsMarkedWhereTheManHasIt) {
+    const auto pieces = pieces_of_a_man("size: medium\n");
+    const PatternPiece& back = piece(pieces, "coat", "back");
+    const Point nape = *std::ranges::max_element(
+        back.outline, {}, [](Point p) { return p.y < 100 ? p.x - p.y * 0.01 : -1e6; });
+    EXPECT_NEAR(height_of_notch(back, 2) - nape.y, 416, 3);
+    const PatternPiece& fore = piece(pieces, "waistcoat", "forepart");
+    const PatternPiece& facing = piece(pieces, "waistcoat", "front facing");
+    EXPECT_NEAR(height_of_notch(fore, 0), height_of_notch(fore, 1), 0.01);
+    EXPECT_NEAR(height_of_notch(fore, 1), height_of_notch(facing, 0), 1);
+    // The side seams of forepart and back, from the arm down.
+    const auto side = [](const PatternPiece& of, double way) {
+        const Point arm = *std::ranges::max_element(of.outline, {}, [&](Point p) {
+            return p.y < height_of_notch(of, 0) - 60 ? way * p.x : -1e6;
+        });
+        return length_between(of.outline, arm, middle_of_notch(of, 0));
+    };
+    EXPECT_NEAR(side(fore, 1), side(piece(pieces, "waistcoat", "back"), -1), 2);
+}
+
+TEST(Notches, PleatsAreMarkedHalfwayDown) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "coat", "forepart");
+    const PatternPiece& back = piece(pieces, "coat", "back");
+    const Point fore_top = *std::ranges::max_element(fore.outline, {}, [&](Point p) {
+        return p.y < height_of_notch(fore, 0) + 24 ? p.x : -1e6;
+    });
+    const Point back_top = *std::ranges::min_element(back.outline, {}, [&](Point p) {
+        return std::abs(p.y - height_of_notch(back, 0) - 16) < 2 ? p.x : 1e6;
+    });
+    EXPECT_NEAR(length_between(fore.outline, fore_top, middle_of_notch(fore, 3)),
+                length_between(back.outline, back_top, middle_of_notch(back, 3)),
+                1);
+}
+
+}  // namespace
+}  // namespace platewright::cli
