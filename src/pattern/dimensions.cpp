@@ -76,9 +76,7 @@ class Measuring {
     }
 
     static Point top_of(const FlatPart& part) {
-        const Chain& outline = part.outline.front();
-        return *std::min_element(
-            outline.begin(), outline.end(), [](Point a, Point b) { return a.y < b.y; });
+        return *std::ranges::min_element(part.outline.front(), {}, &Point::y);
     }
 
     static Point mirrored(Point p) { return {-std::abs(p.x), p.y}; }
@@ -200,14 +198,12 @@ class Measuring {
         for (const FlatPart& part : flat_.parts) {
             const bool flap = part.name.starts_with("pocket-left") ||
                               part.name.starts_with("waistcoat-flap-left");
-            if (!flap || part.outline.empty()) {
-                continue;
-            }
-            if (part.name.find("vertical") != std::string::npos && view_.ends_with("front")) {
+            const bool edge_on =
+                part.name.find("vertical") != std::string::npos && view_.ends_with("front");
+            if (!flap || edge_on || part.outline.empty()) {
                 continue;
             }
             const Rect box = shapes::box(part.outline.front());
-            const bool beyond = box.centre().x < 0;
             const bool coat = part.name.starts_with("pocket-");
             Dimension& width = add("pocket flap width",
                                    Way::across,
@@ -215,7 +211,7 @@ class Measuring {
                                    {box.right, box.bottom},
                                    frame);
             width.stated = coat ? stated_.pocket_width : std::nullopt;
-            const double x = beyond ? box.left : box.right;
+            const double x = box.centre().x < 0 ? box.left : box.right;
             Dimension& depth =
                 add("pocket flap depth", Way::down, {x, box.bottom}, {x, box.top}, frame);
             depth.stated = coat ? stated_.pocket_depth : std::nullopt;
@@ -252,13 +248,18 @@ class Measuring {
         }
     }
 
-    /// Straight below a place, where the part ends: its hem runs aslant.
-    static Point below(const FlatPart& part, Point at) {
+    /// Where the upright at that place crosses the outline.
+    static Crossing upright_at(const FlatPart& part, double x) {
         Chain turned;
         for (const Point p : part.outline.front()) {
             turned.push_back({p.y, p.x});
         }
-        return {at.x, crossing(turned, at.x).greatest};
+        return crossing(turned, x);
+    }
+
+    /// Straight below a place, where the part ends: its hem runs aslant.
+    static Point below(const FlatPart& part, Point at) {
+        return {at.x, upright_at(part, at.x).greatest};
     }
 
     /// Fore and hind corner are hooked together under the button of the fore one; a corner without
@@ -319,12 +320,24 @@ class Measuring {
         return best;
     }
 
+    /// Where the piece of the back ends beside the vent, its corner let down; without one that hem.
+    [[nodiscard]] Point hem_behind(Point hem) const {
+        for (const char* name : {"turnback-left", "turnback-short-left"}) {
+            const Chain* edge = flat_.guide(std::string(name) + "-edge");
+            const Chain* fold = flat_.guide(std::string(name) + "-fold");
+            if (flat_.part(name) != nullptr && edge != nullptr && fold != nullptr) {
+                return shapes::mirrored({edge->back()}, fold->front(), fold->back()).front();
+            }
+        }
+        return hem;
+    }
+
     void coat_back() {
         const Chain* seam = flat_.guide("back-seam");
         const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
         if (seam != nullptr) {
             add("nape to waist", Way::down, seam->front(), seam->back());
-            add("back length", Way::down, seam->front(), hem);
+            add("back length", Way::down, seam->front(), hem_behind(hem));
         }
         if (const Chain* side = flat_.guide("side-back-left-seam")) {
             const Point other{-side->front().x, side->front().y};
@@ -356,11 +369,7 @@ class Measuring {
         if (part == nullptr || part->outline.empty()) {
             return;
         }
-        Chain turned;
-        for (const Point p : part->outline.front()) {
-            turned.push_back({p.y, p.x});
-        }
-        const Crossing at = crossing(turned, 0);
+        const Crossing at = upright_at(*part, 0);
         const Rect box = shapes::box(part->outline.front());
         Dimension& height = add("collar height",
                                 Way::down,

@@ -59,6 +59,25 @@ TEST(Notches, WaistIsMarkedWhereTheManHasIt) {
     EXPECT_NEAR(side(fore, 1), side(piece(pieces, "waistcoat", "back"), -1), 2);
 }
 
+// The sheet's back length is that of the piece.
+TEST(Notches, BackIsAsLongAsTheSheetSays) {
+    const auto work = work_for("");
+    ASSERT_TRUE(work);
+    const PatternPiece& back = piece(work->sheets.pieces, "coat", "back");
+    const Point nape = *std::ranges::max_element(
+        back.outline, {}, [](Point p) { return p.y < 100 ? p.x - p.y * 0.01 : -1e6; });
+    int told = 0;
+    for (const MeasuredView& view : work->sheets.flats) {
+        for (const Dimension& each : view.dimensions) {
+            if (each.what == "back length") {
+                ++told;
+                EXPECT_NEAR(each.mm(), shapes::box(back.outline).bottom - nape.y, 3);
+            }
+        }
+    }
+    EXPECT_EQ(told, 1);
+}
+
 TEST(Notches, PleatsAreMarkedHalfwayDown) {
     const auto pieces = pieces_of_a_man();
     const PatternPiece& fore = piece(pieces, "coat", "forepart");
