@@ -223,6 +223,7 @@ class Tailoring {
             sheets.notes.push_back(note.text);
         }
         sheets.language = uniform_.language;
+        sheets.unit = unit_;
         for (const std::string_view each : kWorkshopSheets) {
             if (job_.sheet.sheets.empty()) {
                 sheets.order.emplace_back(each);

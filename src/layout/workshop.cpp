@@ -11,7 +11,9 @@
 #include "layout/pen.h"
 #include "layout/piece.h"
 #include "layout/piece_key.h"
+#include "layout/piece_measures.h"
 #include "layout/ruler.h"
+#include "layout/shelves.h"
 #include "layout/style.h"
 #include "layout/tiles.h"
 #include "words/sheet_messages.h"
@@ -325,53 +327,69 @@ class Sheets {
 
     /// The cutting list: every piece to one scale, with what to cut.
     void put_pieces() {
-        constexpr double scale = kPieceScale;
+        flow_.new_page();
         flow_.heading(say(messages::kViewAtScale, {say(messages::kPieces), "10"}));
-        put_line_key();
+        flow_.paragraph(say(messages::kPieceMeasures), sheet::Voice::small_italic);
+        const double key = put_line_key();
+        const sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
+        const std::vector<Cell> cells = piece_cells();
+        std::vector<Point> sizes;
+        for (const Cell& cell : cells) {
+            sizes.push_back({cell.width, cell.height});
+        }
+        // The heading and the words under it, about.
+        constexpr double above_key = 30;
+        const double page = flow_.style().area.height() - bar.height;
+        const sheet::ShelfRoom room{
+            flow_.width(), kCellsApart, page - key - above_key * flow_.style().unit, page};
+        std::vector<Cell> in_rows;
+        for (const std::vector<std::size_t>& row : sheet::shelves_of(sizes, room)) {
+            for (const std::size_t i : row) {
+                in_rows.push_back(cells[i]);
+                in_rows.back().group = "row " + std::to_string(row.front());
+            }
+        }
+        put_cells(in_rows, {}, std::make_shared<const sheet::Slab>(bar));
+    }
+
+    [[nodiscard]] std::vector<Cell> piece_cells() {
         std::vector<Cell> cells;
         for (const PatternPiece& piece : sheets_.pieces) {
             if (piece.repeats) {
                 continue;
             }
-            Rect box;
-            for (const Chain* chain : {&piece.cut, &piece.inlay_line}) {
-                for (const Point p : *chain) {
-                    box.include(p);
-                }
-            }
+            const std::vector<sheet::DimensionLine> lines =
+                measure_lines(piece, kPieceScale, sheets_.language, sheets_.unit, ruler_);
+            const Rect box = reach_of_piece(piece, kPieceScale, lines);
             const std::vector<std::string> words = cutting_words(piece, sheets_.language);
-            double widest = box.width() / scale;
+            double widest = box.width();
             for (const std::string& line : words) {
                 widest = std::max(widest, ruler_.width(line, sheet::italic(kPieceType)));
             }
-            const double drawn = box.height() / scale;
             cells.push_back({widest,
-                             drawn + 5 + kPieceLine * static_cast<double>(words.size()),
+                             box.height() + 5 + kPieceLine * static_cast<double>(words.size()),
                              {},
                              [=, this, &piece](Items& on, Point cell, double) {
-                                 put_piece(piece, box, cell, widest, on);
+                                 put_piece(piece, lines, {cell, widest, box}, on);
                              }});
         }
-        // Rows of even height; their numbers tell in which order they are listed.
-        std::ranges::stable_sort(cells,
-                                 [](const Cell& a, const Cell& b) { return a.height > b.height; });
-        put_cells(cells,
-                  {},
-                  std::make_shared<const sheet::Slab>(scale_bar(sheets_.language, scale, ruler_)));
+        return cells;
     }
 
-    /// With the scale, before the first row.
-    void put_line_key() {
+    /// With the scale, before the first row. Gives the key's height.
+    double put_line_key() {
         sheet::Slab slab;
         Pen pen("key");
-        slab.height =
+        const double height =
             draw_line_key(sheets_.pieces, sheets_.language, {}, flow_.width(), ruler_, pen);
+        slab.height = height;
         slab.keep_with_next = true;
         std::move(pen).put_on(slab.pictures);
         flow_.slab(std::move(slab));
         sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
         bar.keep_with_next = true;
         flow_.slab(std::move(bar));
+        return height;
     }
 
     void put_cloths() {
@@ -404,17 +422,30 @@ class Sheets {
         put_cells(cells, {});
     }
 
-    void put_piece(
-        const PatternPiece& piece, const Rect& box, Point cell, double width, Items& on) {
+    /// Where a piece is drawn, and what it takes from its origin.
+    struct PieceCell {
+        Point corner;
+        double width;
+        Rect reach;
+    };
+
+    void put_piece(const PatternPiece& piece,
+                   const std::vector<sheet::DimensionLine>& lines,
+                   const PieceCell& cell,
+                   Items& on) {
         constexpr double factor = 1 / kPieceScale;
         Pen pen("piece");
-        const double middle = cell.x + width / 2;
-        const Point corner{middle - box.width() * factor / 2, cell.y};
-        pen.grid(
-            {corner.x, corner.y, corner.x + box.width() * factor, corner.y + box.height() * factor},
-            kGridSquare * factor);
-        draw_piece(piece, corner - Point{box.left, box.top} * factor, factor, pen);
-        double baseline = cell.y + box.height() * factor + 4.4;
+        const double middle = cell.corner.x + cell.width / 2;
+        const Point origin{middle - cell.reach.centre().x, cell.corner.y - cell.reach.top};
+        const Rect squares = reach_of_piece(piece, kPieceScale, {});
+        pen.grid({origin.x + squares.left,
+                  origin.y + squares.top,
+                  origin.x + squares.right,
+                  origin.y + squares.bottom},
+                 kGridSquare * factor);
+        draw_piece(piece, origin, factor, pen);
+        draw_dimensions(lines, origin, pen);
+        double baseline = cell.corner.y + cell.reach.height() + 4.4;
         bool first = true;
         for (const std::string& line : cutting_words(piece, sheets_.language)) {
             pen.words(line, {middle, baseline}, kPieceType, Align::middle, 0, !first);

@@ -70,6 +70,8 @@ struct WorkshopSheets {
     std::string source;
     std::vector<std::string> notes;
     Language language = Language::english;
+    /// In which lengths are told beside millimetres.
+    OwnUnit unit;
     /// In the order they are to be printed: `flats`, `placement`, `pieces`, `materials`, `full
     /// size`.
     std::vector<std::string> order;

@@ -288,6 +288,17 @@ inline constexpr Message kLineButton{"button", "bouton", "Knopf"};
 inline constexpr Message kLineHole{"buttonhole", "boutonnière", "Knopfloch"};
 inline constexpr Message kSquaresOf{
     "squares of {1} mm", "carreaux de {1} mm", "Quadrate von {1} mm"};
+/// Over the pieces: what their dimensions are, and in which order to cut.
+inline constexpr Message kPieceMeasures{
+    "Dimensions are finished, from seam to seam, along and across the grain; the upper width is "
+    "taken where a piece is widest, or under the hole for the arm. Shrink the cloth first. Cut the "
+    "long pieces of a cloth before its small ones, with the nap running down.",
+    "Cotes finies, de couture à couture, en long et en travers du droit fil ; la largeur du haut "
+    "est prise au plus large, ou sous l’emmanchure. Décatir d’abord le drap. Couper les grandes "
+    "pièces d’une étoffe avant les petites, le poil vers le bas.",
+    "Fertige Maße, von Naht zu Naht, längs und quer zum Fadenlauf; die obere Breite ist an der "
+    "weitesten Stelle genommen oder unter dem Armloch. Das Tuch zuerst krumpfen. Von jedem Stoff "
+    "die langen Teile vor den kleinen schneiden, den Strich nach unten."};
 
 /// On a piece cut at its finished line.
 inline constexpr Message kAtTheLine{"no seam allowance", "sans couture", "ohne Nahtzugabe"};
