@@ -40,6 +40,19 @@ std::optional<Material> style_material(const Uniform& uniform, const Detail& det
     return material != nullptr ? std::optional(*material) : std::nullopt;
 }
 
+/// A hole is drawn from the rim of its button on; it is worked a little beyond the button's middle.
+void reach_buttons(FlatRow& row, const Detail& detail) {
+    constexpr double beyond = 2.5;
+    const double before = std::max(0.0, detail.gap + beyond);
+    const double behind = std::max(0.0, beyond - (detail.gap + detail.length));
+    for (auto& [from, to] : row.holes) {
+        const Point way = unit(to - from);
+        from = from - way * before;
+        to = to + way * behind;
+    }
+    row.size += before + behind;
+}
+
 std::optional<FlatRow> row_of(const Uniform& uniform, const Easel& easel, const Detail& detail) {
     FlatRow row;
     row.line = detail.curve.chain();
@@ -57,6 +70,9 @@ std::optional<FlatRow> row_of(const Uniform& uniform, const Easel& easel, const 
             row.at = places_of(easel, detail);
             row.holes = buttonholes_of(easel, detail);
             row.size = detail.length;
+            if (!laced) {
+                reach_buttons(row, detail);
+            }
             row.material = material_of(uniform, detail.cloth).value_or(Material{});
             return row.at.empty() ? std::nullopt : std::optional(row);
         }

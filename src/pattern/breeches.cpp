@@ -12,9 +12,10 @@
 namespace platewright {
 namespace {
 
-/// By so much one end of a knee band laps over the other, for its buckle. Common practice, no
-/// source.
-constexpr double kKneeLap = 40;
+/// By so much a knee band passes under with the hind leg, and so far its tongue reaches beyond the
+/// fore leg, for the buckle. Common practice, no source.
+constexpr double kKneeUnder = 47;
+constexpr double kKneeTongue = 65;
 /// How far each half reaches between the legs, as a part of the girth of the seat. Common practice,
 /// no source.
 constexpr double kForeFork = 1.0 / 24;
@@ -310,11 +311,14 @@ class Breeches {
         }
         const Chain outline = shapes::joined(before->outline);
         const double length = shapes::box(outline).width() +
-                              shapes::box(shapes::joined(behind->outline)).width() + kKneeLap;
+                              shapes::box(shapes::joined(behind->outline)).width() + kKneeUnder +
+                              kKneeTongue;
         const double height = shapes::area(outline) / shapes::box(outline).width();
         PatternPiece piece = draft_of("breeches", "knee band", *before);
         piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, length}, {0, length}};
-        piece.lines = {{{height, 0}, {height, length}}};
+        piece.lines = {{{height, 0}, {height, length}},
+                       {{0, kKneeTongue}, {2 * height, kKneeTongue}},
+                       {{0, length - kKneeUnder}, {2 * height, length - kKneeUnder}}};
         piece.paired = false;
         keep(std::move(piece));
     }

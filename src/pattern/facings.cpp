@@ -33,6 +33,8 @@ constexpr std::array kAsTheyLie = std::to_array<AsItLies>({
 
 /// From the end of a strap to its button, where none is drawn. Common practice, no source.
 constexpr double kStrapPoint = 20;
+/// The hole in it. Common practice, no source.
+constexpr double kStrapHole = 16;
 /// How far the edges of a collar bend. Common practice, no source.
 constexpr double kCollarRise = 14;
 
@@ -231,6 +233,8 @@ class Facings {
         const double wide = fore.at_sleeve + hind.at_sleeve;
         piece.outline = strap(fore.along, wide, fore.at_button + hind.at_button);
         piece.buttons = {{wide / 2, fore.to_button}};
+        piece.holes = {{{wide / 2, fore.to_button - kStrapHole / 5},
+                        {wide / 2, fore.to_button + kStrapHole * 4 / 5}}};
         piece.number = part != nullptr && other != nullptr ? 2 : 1;
         piece.lined = true;
         keep(std::move(piece));

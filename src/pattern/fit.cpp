@@ -51,7 +51,8 @@ constexpr std::array kBreeches = {FitLine{Of::waist, "girth-waist", 20},
 constexpr std::array kOveralls = {FitLine{Of::waist, "girth-waist", 20},
                                   FitLine{Of::hip, "girth-seat", 110},
                                   FitLine{Of::knee, "girth-knee", 40, Round::leg}};
-constexpr std::array kLongGaiter = {FitLine{Of::knee, "girth-knee", 10, Round::leg},
+/// Over the breeches, whose knee is of two cloths, buttoned and buckled.
+constexpr std::array kLongGaiter = {FitLine{Of::knee, "girth-knee", 38, Round::leg},
                                     FitLine{Of::calf, "girth-calf", 10, Round::leg}};
 constexpr std::array kHalfGaiter = {FitLine{Of::calf, "girth-calf", 10, Round::leg}};
 

@@ -15,6 +15,8 @@ namespace {
 /// A bearer ends so far above the foot of the slit where it meets its fellow, mm. Common practice,
 /// no source.
 constexpr double kBearerShort = 60;
+/// It is sewn so far behind the edge of the slit, mm. Common practice, no source.
+constexpr double kBearerBehind = 12;
 /// The hind leg reaches so far beyond the buttons of the knee, mm. Common practice, no source.
 constexpr double kBeyondButtons = 20;
 
@@ -79,7 +81,7 @@ std::optional<PatternPiece> fall_bearer(const Flat& front) {
     const Chain edge = lower_edge(shapes::joined(band->outline));
     Chain outline;
     for (const Point p : edge) {
-        if (p.x > -kFrontLap && p.x < slit->front().x) {
+        if (p.x > -kFrontLap && p.x < slit->front().x + kBearerBehind) {
             outline.push_back(p);
         }
     }
@@ -89,8 +91,11 @@ std::optional<PatternPiece> fall_bearer(const Flat& front) {
     }
     outline.insert(outline.begin(), {-kFrontLap, outline.front().y});
     const double top = outline.back().y;
-    std::ranges::copy_if(
-        *slit, std::back_inserter(outline), [top](Point p) { return p.y > top + 1; });
+    for (const Point p : *slit) {
+        if (p.y > top + 1) {
+            outline.push_back(p + Point{kBearerBehind, 0});
+        }
+    }
     const double foot = slit->back().y - kBearerShort;
     outline.push_back({-kFrontLap, foot});
     piece.outline = outline;

@@ -253,6 +253,10 @@ class Garments {
             piece.lines.push_back({pleat[0], pleat[3]});
         }
         piece.outline = shapes::joined(parts);
+        if (const Chain* fold = flat.guide("turnback-left-fold");
+            fold != nullptr && flat.part("turnback-left") != nullptr) {
+            piece.lines.push_back(*fold);
+        }
         piece.inlay = kInlay;
         piece.inlay_seam = seam_between(piece.outline, seam.front(), seam.back());
         // Back and forepart meet at the waist and halfway up to the hole of the arm.
@@ -267,8 +271,8 @@ class Garments {
             add_notch(piece, (pleat[1] + pleat[2]) * 0.5);
         }
         if (const Chain* fold = flat.guide("shoulder-left")) {
-            const auto shoulder = shoulder_of(flat, half);
-            const Point end = shoulder ? shoulder->end : fold->back();
+            const Chain* parted = flat.guide("shoulder-seam-left");
+            const Point end = parted != nullptr ? parted->back() : fold->back();
             hole_behind_ = length_between(piece.outline, end, seam.front());
             add_notch(piece, point_between(piece.outline, end, seam.front(), hole_behind_ / 2));
         }

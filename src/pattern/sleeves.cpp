@@ -20,6 +20,7 @@ constexpr double kHollow = -22;
 /// The sleeve lies within its cuff: half its hem is so much narrower, mm. Common practice, no
 /// source.
 constexpr double kWithinCuff = 2;
+constexpr double kWithinCuffAbove = 5;
 /// The hem slants towards the hand; where its level part begins, mm above its lowest point.
 constexpr double kHemSlant = 12;
 
@@ -51,12 +52,18 @@ double rise_of_head(double width, double wanted) {
 /// The sleeve of the flat, turned to hang straight down.
 class Hanging {
   public:
-    /// `half_arm`, `half_hem`: half the girths above and below.
-    Hanging(Chain outline, double half_arm, double half_hem)
+    /// Half the girths above, where the cuff begins, and below; and how high the cuff is.
+    struct Halves {
+        double arm = 0;
+        double cuff = 0;
+        double hem = 0;
+        double cuff_height = 0;
+    };
+
+    Hanging(Chain outline, const Halves& halves)
         : outline_(std::move(outline)),
           end_(shapes::box(outline_).bottom - kHemSlant),
-          half_arm_(half_arm),
-          half_hem_(half_hem) {}
+          halves_(halves) {}
 
     [[nodiscard]] double end() const { return end_; }
 
@@ -69,8 +76,7 @@ class Hanging {
             const double at = std::min(y, end_);
             const Crossing drawn = crossing(outline_, std::max(at, drawn_pit));
             const double middle = (drawn.least + drawn.greatest) / 2;
-            const double down = (at - pit) / (end_ - pit);
-            const double half = (half_arm_ + (half_hem_ - half_arm_) * down) / 2 + shift;
+            const double half = half_at(at, pit) / 2 + shift;
             right.push_back({middle + half, at});
             left.push_back({middle - half, at});
         }
@@ -81,8 +87,16 @@ class Hanging {
   private:
     Chain outline_;
     double end_;
-    double half_arm_;
-    double half_hem_;
+    Halves halves_;
+
+    /// Half the girth: narrowing evenly into the cuff, and within it.
+    [[nodiscard]] double half_at(double y, double pit) const {
+        const double cuff = end_ - halves_.cuff_height;
+        if (y < cuff) {
+            return halves_.arm + (halves_.cuff - halves_.arm) * (y - pit) / (cuff - pit);
+        }
+        return halves_.cuff + (halves_.hem - halves_.cuff) * (y - cuff) / (end_ - cuff);
+    }
 };
 
 /// Closes the head of a sleeve's half. Gives its length.
@@ -103,9 +117,14 @@ std::optional<Sleeves> sleeves_of(const Flat& front, double hole, double upper_a
     }
     const Point along = (hem->front() + hem->back()) * 0.5 - seam->front();
     const double half_arm = (upper_arm + kArmEase) / 2;
-    const Hanging drawn(shapes::turned_down(shapes::joined(part->outline), along),
-                        half_arm,
-                        length_of(*hem) - kWithinCuff);
+    const Chain* edge = front.guide("cuff-edge-left");
+    const double half_hem = length_of(*hem) - kWithinCuff;
+    Hanging::Halves halves{half_arm, half_hem, half_hem, 0};
+    if (edge != nullptr) {
+        halves.cuff = std::min(half_arm, length_of(*edge) - kWithinCuffAbove);
+        halves.cuff_height = length(edge->back() - hem->back());
+    }
+    const Hanging drawn(shapes::turned_down(shapes::joined(part->outline), along), halves);
     const double drawn_pit = shapes::turned_down(*seam, along).back().y;
     const double under_width = half_arm - 2 * kHalvesShift;
     const double under_head = length_of(bow({under_width, 0}, {0, 0}, kHollow));

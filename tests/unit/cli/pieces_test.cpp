@@ -321,6 +321,48 @@ TEST(PiecesOfAMan, ShoulderSeamsLieBehindAndAreAsLong) {
     EXPECT_EQ(parted, 2);
 }
 
+// Measured round the outlines themselves: both halves of the sleeve, forepart and back.
+TEST(PiecesOfAMan, SleeveHeadIsAsMuchLongerThanItsHoleAsItSays) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& fore = piece(pieces, "coat", "forepart");
+    const PatternPiece& back = piece(pieces, "coat", "back");
+    const PatternPiece& upper = piece(pieces, "coat", "upper sleeve");
+    const PatternPiece& under = piece(pieces, "coat", "under sleeve");
+    const auto farthest = [](const Chain& outline, auto&& how_far) {
+        return *std::ranges::max_element(outline, {}, how_far);
+    };
+    const double before =
+        length_between(fore.outline,
+                       farthest(fore.outline, [](Point p) { return p.y < 60 ? p.x : -1e6; }),
+                       farthest(fore.outline, [](Point p) { return p.x > 280 ? -p.y : -1e6; }));
+    const double behind = length_between(
+        back.outline,
+        farthest(back.outline, [](Point p) { return p.y < 140 ? -p.x - 0.8 * p.y : -1e6; }),
+        farthest(back.outline, [](Point p) { return -p.x; }));
+    const Point right = farthest(upper.outline, [](Point p) { return p.x; });
+    const Point left{crossing(upper.outline, right.y).least, right.y};
+    const double head = length_between(upper.outline, left, right);
+    const double hollow =
+        length_between(under.outline,
+                       farthest(under.outline, [](Point p) { return p.y < 1 ? -p.x : -1e6; }),
+                       farthest(under.outline, [](Point p) { return p.y < 1 ? p.x : -1e6; }));
+    EXPECT_NEAR(head + hollow - before - behind, upper.ease, 6);
+    EXPECT_NEAR(upper.ease, 25, 0.5);
+}
+
+// The cuff goes round the sleeve, above as below.
+TEST(PiecesOfAMan, SleevesGoIntoTheirCuffs) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& cuff = piece(pieces, "coat", "cuff");
+    const double high = shapes::box(cuff.outline).bottom - 12;
+    double round = 0;
+    for (const char* half : {"upper sleeve", "under sleeve"}) {
+        const PatternPiece& sleeve = piece(pieces, "coat", half);
+        round += width_at(sleeve, shapes::box(sleeve.outline).bottom - high);
+    }
+    EXPECT_LT(round, width_at(cuff, 14));
+}
+
 TEST(PiecesOfAMan, SideOfTheSkirtIsFoldedWhereItsPleatBegins) {
     const auto pieces = pieces_of_a_man();
     const PatternPiece& fore = piece(pieces, "coat", "forepart");
