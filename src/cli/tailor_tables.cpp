@@ -347,8 +347,7 @@ namespace {
 
 std::string piece_words(Language language, const PatternPiece& piece) {
     const std::string name = title_term(language, piece.name);
-    return piece.stuff == "lining" && piece.draft ? say(language, messages::kLiningOf, {name})
-                                                  : name;
+    return piece.is_lining ? say(language, messages::kLiningOf, {name}) : name;
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <cstdint>
+#include <numbers>
 
 #include "layout/style.h"
 
@@ -34,7 +35,7 @@ Path patch(Point centre, double half_width, double half_height, Irregular& irreg
     constexpr int corners = 16;
     std::array<Point, corners> p;
     for (int i = 0; i < corners; ++i) {
-        const double turn = 2 * std::acos(-1.0) * i / corners;
+        const double turn = 2 * std::numbers::pi * i / corners;
         const double far = irregular.between(0.93, 1.03);
         p[static_cast<std::size_t>(i)] =
             centre + Point{std::cos(turn) * half_width * far, std::sin(turn) * half_height * far};

@@ -208,7 +208,7 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     std::string name = say(language,
                            messages::kNameAndValue,
                            {term(language, piece.garment), term(language, piece.name)});
-    if (piece.stuff == "lining" && piece.draft && !piece.name.ends_with("facing")) {
+    if (piece.is_lining) {
         name = say(language, messages::kLiningOf, {name});
     }
     if (piece.number_in_list > 0) {

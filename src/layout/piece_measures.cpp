@@ -4,10 +4,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <optional>
 #include <utility>
 
 #include "layout/piece.h"
+#include "pattern/shapes.h"
 
 namespace platewright {
 namespace {
@@ -22,24 +24,13 @@ constexpr double kCorner = 0.6;
 /// A hollow is at least so deep, mm.
 constexpr double kHollow = 12;
 
-/// First of the outline by that order.
-template <typename Before>
-Point extreme(const Chain& outline, Before before) {
-    return *std::ranges::min_element(outline, before);
-}
-
-/// Where the outline is crossed at that height, from left to right.
-std::vector<double> crossings(const Chain& outline, double y) {
-    std::vector<double> at;
+/// How often the outline is crossed at that height.
+int crossings(const Chain& outline, double y) {
+    int number = 0;
     for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Point a = outline[i];
-        const Point b = outline[(i + 1) % outline.size()];
-        if ((a.y <= y) != (b.y <= y)) {
-            at.push_back(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
-        }
+        number += (outline[i].y <= y) != (outline[(i + 1) % outline.size()].y <= y) ? 1 : 0;
     }
-    std::ranges::sort(at);
-    return at;
+    return number;
 }
 
 /// The height just under the deepest hollow that the upper half has from above: an arm's hole, the
@@ -49,7 +40,7 @@ std::optional<double> under_hollow(const Chain& outline, const Rect& box) {
     std::optional<double> under;
     double deep = 0;
     for (double y = box.top + step; y < box.centre().y; y += step) {
-        if (crossings(outline, y).size() > 2) {
+        if (crossings(outline, y) > 2) {
             deep += step;
         } else {
             under = deep >= kHollow ? y : under;
@@ -85,9 +76,8 @@ std::optional<std::pair<Point, Point>> foot_of(const Chain& outline, const Rect&
 
 /// Level from edge to edge at that height.
 std::pair<Point, Point> chord(const Chain& outline, double y) {
-    const std::vector<double> at = crossings(outline, y);
-    return at.empty() ? std::pair{Point{0, y}, Point{0, y}}
-                      : std::pair{Point{at.front(), y}, Point{at.back(), y}};
+    const Crossing at = crossing(outline, y);
+    return {{at.least, y}, {at.greatest, y}};
 }
 
 double width_of(const std::pair<Point, Point>& level) {
@@ -112,16 +102,13 @@ std::optional<std::pair<Point, Point>> breadth_of(const Chain& outline, const Re
 }  // namespace
 
 std::vector<Dimension> measures_of(const PatternPiece& piece) {
-    Rect box;
-    for (const Point p : piece.outline) {
-        box.include(p);
-    }
+    const Rect box = shapes::box(piece.outline);
     std::vector<Dimension> all;
     if (box.height() < kLeastLength) {
         return all;
     }
-    const Point top = extreme(piece.outline, [](Point a, Point b) { return a.y < b.y; });
-    const Point bottom = extreme(piece.outline, [](Point a, Point b) { return a.y > b.y; });
+    const Point top = *std::ranges::min_element(piece.outline, {}, &Point::y);
+    const Point bottom = *std::ranges::min_element(piece.outline, std::greater{}, &Point::y);
     all.push_back({"length", DimensionWay::down, top, bottom, {}, {}});
     const auto breadth = breadth_of(piece.outline, box);
     if (breadth) {
@@ -149,14 +136,14 @@ std::vector<sheet::DimensionLine> measure_lines(const PatternPiece& piece,
     part.lines = piece.slits;
     const Rect grain = grain_of(piece);
     part.lines.push_back({{grain.centre().x, grain.top}, {grain.centre().x, grain.bottom}});
-    Rect room;
-    for (const Point p : piece.cut) {
-        room.include(p * (1 / scale));
-    }
+    const Rect cut = shapes::box(piece.cut);
     // For one line on each side, and for words beyond the end of a short one.
     constexpr double lane = 7;
     constexpr double words = 16;
-    room = {room.left - words, room.top - lane, room.right + words, room.bottom + lane};
+    const Rect room{cut.left / scale - words,
+                    cut.top / scale - lane,
+                    cut.right / scale + words,
+                    cut.bottom / scale + lane};
     return sheet::lay_dimensions(measures, {{flat, language, unit, ruler}, scale, room});
 }
 

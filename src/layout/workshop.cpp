@@ -330,8 +330,8 @@ class Sheets {
         flow_.new_page();
         flow_.heading(say(messages::kViewAtScale, {say(messages::kPieces), "10"}));
         flow_.paragraph(say(messages::kPieceMeasures), sheet::Voice::small_italic);
-        const double key = put_line_key();
         const sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
+        const double key = put_line_key(bar);
         const std::vector<Cell> cells = piece_cells();
         std::vector<Point> sizes;
         for (const Cell& cell : cells) {
@@ -377,7 +377,7 @@ class Sheets {
     }
 
     /// With the scale, before the first row. Gives the key's height.
-    double put_line_key() {
+    double put_line_key(sheet::Slab bar) {
         sheet::Slab slab;
         Pen pen("key");
         const double height =
@@ -386,7 +386,6 @@ class Sheets {
         slab.keep_with_next = true;
         std::move(pen).put_on(slab.pictures);
         flow_.slab(std::move(slab));
-        sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
         bar.keep_with_next = true;
         flow_.slab(std::move(bar));
         return height;

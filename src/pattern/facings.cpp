@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "pattern/draft.h"
 #include "pattern/fit.h"
 #include "pattern/pieces.h"
 #include "pattern/seams.h"
@@ -37,16 +38,6 @@ constexpr double kStrapPoint = 20;
 constexpr double kStrapHole = 16;
 /// How far the edges of a collar bend. Common practice, no source.
 constexpr double kCollarRise = 14;
-
-std::vector<Point> buttons_of(const FlatPart& part) {
-    std::vector<Point> places;
-    for (const FlatRow& row : part.rows) {
-        if (row.kind == FlatRow::Kind::buttons) {
-            places.insert(places.end(), row.at.begin(), row.at.end());
-        }
-    }
-    return places;
-}
 
 class Facings {
   public:
@@ -102,9 +93,7 @@ class Facings {
                 }
                 piece.outline = shapes::joined(part.outline);
                 piece.buttons = buttons_of(part);
-                for (const FlatRow& holes : part.rows) {
-                    piece.holes.insert(piece.holes.end(), holes.holes.begin(), holes.holes.end());
-                }
+                piece.holes = holes_of(part);
                 piece.number = 2;
                 piece.paired = true;
                 piece.lined = row.lined;
@@ -145,9 +134,8 @@ class Facings {
 
     /// Half the collar, its middle on the fold: as long as the neck, as high as the flat's.
     void add_collar(const Flat& front, const std::string& back_view) {
-        const auto back = source_.flats.find(back_view);
-        const FlatPart* behind =
-            back == source_.flats.end() ? nullptr : back->second.part("collar-");
+        const Flat* back = source_.flat(back_view);
+        const FlatPart* behind = back == nullptr ? nullptr : back->part("collar-");
         const FlatPart* before = front.part("collar-left");
         if (behind == nullptr || before == nullptr || half_neckline(front) <= 0) {
             return;
@@ -176,8 +164,8 @@ class Facings {
         piece.number = 2;
         piece.on_fold = true;
         // The shoulder's seam meets the neck's edge where the back's neck ends.
-        if (const Chain* shoulder = back->second.guide("shoulder-left")) {
-            const double neck = neck_behind(back->second, shoulder->front());
+        if (const Chain* shoulder = back->guide("shoulder-left")) {
+            const double neck = neck_behind(*back, shoulder->front());
             add_notch(
                 piece,
                 point_between(
@@ -189,12 +177,10 @@ class Facings {
     /// From the middle of the back along its neck to the shoulder's seam.
     static double neck_behind(const Flat& flat, Point shoulder) {
         for (const FlatPart& part : flat.parts) {
-            for (const char* body : {"coat-", "coatee-", "surtout-", "jacket-"}) {
-                if (part.name.starts_with(body) && part.name.ends_with("-back")) {
-                    const Chain outline = shapes::joined(part.outline);
-                    const Point middle{0, height_at_middle(outline).least};
-                    return length_between(outline, middle, shoulder);
-                }
+            if (is_coat_body(part.name, "-back")) {
+                const Chain outline = shapes::joined(part.outline);
+                const Point middle{0, height_at_middle(outline).least};
+                return length_between(outline, middle, shoulder);
             }
         }
         return std::abs(shoulder.x);
@@ -215,12 +201,10 @@ class Facings {
         const FlatPart* part = flat.part("strap-left");
         const FlatPart* other = flat.part("strap-right");
         const Chain* shoulder = flat.guide("shoulder-left");
-        const auto back = source_.flats.find(back_view);
+        const Flat* back = source_.flat(back_view);
         const FlatPart* before = part != nullptr ? part : other;
         const FlatPart* behind =
-            back == source_.flats.end()
-                ? nullptr
-                : back->second.part(part != nullptr ? "strap-left" : "strap-right");
+            back == nullptr ? nullptr : back->part(part != nullptr ? "strap-left" : "strap-right");
         if (before == nullptr || behind == nullptr || shoulder == nullptr) {
             return;
         }

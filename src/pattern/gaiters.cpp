@@ -16,21 +16,6 @@ constexpr double kUnder = 30;
 /// Where the sides are marked to be sewn together, on the flats.
 constexpr double kCalf = 300;
 
-/// Everything on one side of a line that runs down, the line moved outward; ends drawn out beyond
-/// the garment. `side`: -1 for the left of the page.
-Chain beside(const Chain& line, double side, double by) {
-    Chain region;
-    const double move = -side * by;
-    region.push_back({line.front().x + move, -shapes::kBeyondAll});
-    for (const Point p : line) {
-        region.push_back({p.x + move, p.y});
-    }
-    region.push_back({line.back().x + move, shapes::kBeyondAll});
-    region.push_back({side * shapes::kBeyondAll, shapes::kBeyondAll});
-    region.push_back({side * shapes::kBeyondAll, -shapes::kBeyondAll});
-    return region;
-}
-
 class Gaiters {
   public:
     explicit Gaiters(const PatternSource& source) : source_(source) {}
@@ -53,24 +38,11 @@ class Gaiters {
     std::vector<PatternPiece> pieces_;
 
     [[nodiscard]] const FlatPart* side(const std::string& view) const {
-        const auto found = source_.flats.find(view);
-        return found == source_.flats.end() ? nullptr : found->second.part("gaiter-");
+        const Flat* flat = source_.flat(view);
+        return flat == nullptr ? nullptr : flat->part("gaiter-");
     }
 
-    void keep(PatternPiece piece) {
-        if (piece.outline.size() >= 3) {
-            finish(piece, source_.allowance);
-            pieces_.push_back(std::move(piece));
-        }
-    }
-
-    static std::vector<std::pair<Point, Point>> holes_on(const FlatPart& part) {
-        std::vector<std::pair<Point, Point>> holes;
-        for (const FlatRow& row : part.rows) {
-            holes.insert(holes.end(), row.holes.begin(), row.holes.end());
-        }
-        return holes;
-    }
+    void keep(PatternPiece piece) { keep_drawn(std::move(piece), source_.allowance, pieces_); }
 
     /// The toe points to the left of the page.
     void add_outer(const FlatPart& part) {
@@ -90,7 +62,7 @@ class Gaiters {
         PatternPiece fore = draft_of("gaiters", "outer side, fore part", part);
         fore.outline = shapes::common({whole}, beside(line, -1, kLap));
         fore.lines = {line};
-        fore.holes = holes_on(part);
+        fore.holes = holes_of(part);
         add_notch(fore, {crossing(fore.outline, kCalf).least, kCalf});
         keep(std::move(fore));
         PatternPiece hind = draft_of("gaiters", "outer side, hind part", part);

@@ -6,6 +6,7 @@
 #include <numbers>
 #include <string_view>
 
+#include "pattern/draft.h"
 #include "pattern/pieces.h"
 #include "pattern/pockets.h"
 #include "pattern/shapes.h"
@@ -105,6 +106,7 @@ class Lesser {
         PatternPiece piece = of;
         const Material* own = source_.uniform.material(property_id("coat.lining"));
         piece.stuff = "lining";
+        piece.is_lining = true;
         piece.cloth = of.garment == "coat" && own != nullptr ? *own : linen();
         piece.cloth_key = "coat.lining";
         piece.ease = 0;
@@ -130,17 +132,14 @@ class Lesser {
         piece.cloth.name = term(source_.uniform.language, "stiff linen");
         piece.stuff = "interlining";
         piece.draft = true;
-        Chain edge;
-        Chain inner;
+        std::vector<double> heights;
         for (double y = top + 1; y < end; y += kCanvasStep) {
-            const Crossing at = crossing(fore.outline, y);
-            const double down = std::clamp((y - waist / 2) / (end - waist / 2), 0.0, 1.0);
-            const double wide = kCanvasWide + (kCanvasNarrow - kCanvasWide) * down;
-            edge.push_back({at.least - 1, y});
-            inner.push_back({at.least + wide, y});
+            heights.push_back(y);
         }
-        edge.insert(edge.end(), inner.rbegin(), inner.rend());
-        piece.outline = shapes::common({fore.outline}, edge);
+        piece.outline = along_front(fore.outline, heights, [&](double y) {
+            const double down = std::clamp((y - waist / 2) / (end - waist / 2), 0.0, 1.0);
+            return kCanvasWide + (kCanvasNarrow - kCanvasWide) * down;
+        });
         piece.number = 2;
         piece.paired = true;
         if (piece.outline.size() > 2) {
@@ -181,13 +180,8 @@ class Lesser {
         keep(std::move(piece));
     }
 
-    [[nodiscard]] const Flat* flat(const char* view) const {
-        const auto found = source_.flats.find(view);
-        return found == source_.flats.end() ? nullptr : &found->second;
-    }
-
     void add_pockets_of_breeches() {
-        const Flat* front = flat("flat-breeches-front");
+        const Flat* front = source_.flat("flat-breeches-front");
         const FlatPart* fob = front != nullptr ? front->part("fob-left") : nullptr;
         const Chain* mouth = front != nullptr ? front->guide("breeches-pocket-left") : nullptr;
         const FlatPart* leg = front != nullptr ? front->part("waistband") : nullptr;
@@ -217,19 +211,10 @@ class Lesser {
                            .cloth_key = side.cloth_key};
         piece.stuff = "lining";
         piece.draft = true;
-        Chain strip;
         const Chain& line = side.lines.front();
-        constexpr double far = shapes::kBeyondAll;
-        // Holes lie to the left of the line, buttons to its right.
-        const double inward = holes ? -kOpeningFacing : kOpeningFacing;
-        strip.push_back({line.front().x + inward, -far});
-        for (const Point p : line) {
-            strip.push_back({p.x + inward, p.y});
-        }
-        strip.push_back({line.back().x + inward, far});
-        strip.push_back({inward < 0 ? far : -far, far});
-        strip.push_back({inward < 0 ? far : -far, -far});
-        piece.outline = shapes::common({side.outline}, strip);
+        // Holes lie to the left of the line, buttons to its right; the edges lie beyond it.
+        piece.outline =
+            shapes::common({side.outline}, beside(line, holes ? 1 : -1, kOpeningFacing));
         piece.lines = {line};
         piece.number = 2;
         piece.paired = true;
@@ -240,7 +225,7 @@ class Lesser {
 
     /// Once round the leg below the knee, where it is drawn.
     void add_garter() {
-        const Flat* outer = flat("flat-gaiter-outer");
+        const Flat* outer = source_.flat("flat-gaiter-outer");
         const FlatPart* part = outer != nullptr ? outer->part("garter") : nullptr;
         if (part == nullptr || part->outline.empty()) {
             return;
@@ -251,7 +236,7 @@ class Lesser {
     }
 
     void add_foot_strap() {
-        const Flat* outer = flat("flat-gaiter-outer");
+        const Flat* outer = source_.flat("flat-gaiter-outer");
         const FlatPart* part = outer != nullptr ? outer->part("foot-strap") : nullptr;
         if (part != nullptr && !part->outline.empty()) {
             const Rect seen = shapes::box(part->outline.front());

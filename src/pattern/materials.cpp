@@ -9,6 +9,7 @@
 #include <set>
 
 #include "base/text.h"
+#include "pattern/draft.h"
 #include "pattern/shapes.h"
 #include "pattern/wares.h"
 #include "words/terms.h"
@@ -452,10 +453,8 @@ bool seen_before(const std::string& view, const FlatPart& part) {
 }
 
 std::string name_of_part(std::string_view part_name) {
-    for (const char* body : {"coat-", "coatee-", "surtout-", "jacket-"}) {
-        if (part_name.starts_with(body) && part_name.ends_with("-back")) {
-            return "hip";
-        }
+    if (is_coat_body(part_name, "-back")) {
+        return "hip";
     }
     const std::string_view first = part_name.substr(0, part_name.find('-'));
     const auto* const found = std::ranges::find(kPartNames, first, &PartName::word);

@@ -37,8 +37,8 @@ class Garments {
     std::vector<PatternPiece> all() {
         for (const char* garment : {"coat", "jacket"}) {
             const std::string begins = std::string("flat-") + garment;
-            const Flat* front = flat(begins + "-front");
-            const Flat* back = flat(begins + "-back");
+            const Flat* front = source_.flat(begins + "-front");
+            const Flat* back = source_.flat(begins + "-back");
             if (front != nullptr && back != nullptr) {
                 add_body(*front, *back);
                 add_sleeves(*front);
@@ -62,30 +62,13 @@ class Garments {
     /// How long the pleat of the back is.
     double back_pleat_ = 0;
 
-    [[nodiscard]] const Flat* flat(const std::string& view) const {
-        const auto found = source_.flats.find(view);
-        return found == source_.flats.end() ? nullptr : &found->second;
-    }
-
-    void keep(PatternPiece piece) {
-        if (piece.outline.size() < 3) {
-            return;
-        }
-        finish(piece, source_.allowance);
-        pieces_.push_back(std::move(piece));
-    }
+    void keep(PatternPiece piece) { keep_drawn(std::move(piece), source_.allowance, pieces_); }
 
     /// The first part of the body of a coat: `coat-left`, `coatee-half-left` …
-    static const FlatPart* body_part(const Flat& flat, const std::string& ending) {
-        for (const FlatPart& part : flat.parts) {
-            for (const char* cut : {"coat-", "coatee-", "surtout-", "jacket-"}) {
-                if (part.name.starts_with(cut) && part.name.ends_with(ending) &&
-                    part.name.find("welt") == std::string::npos) {
-                    return &part;
-                }
-            }
-        }
-        return nullptr;
+    static const FlatPart* body_part(const Flat& flat, std::string_view ending) {
+        const auto found = std::ranges::find_if(
+            flat.parts, [&](const FlatPart& part) { return is_coat_body(part.name, ending); });
+        return found == flat.parts.end() ? nullptr : &*found;
     }
 
     /// The corner of the skirt that is turned back, let down again.
@@ -126,10 +109,7 @@ class Garments {
         // Front and back of the arm's hole run into one another below.
         piece.outline =
             rounded_at(shapes::joined(parts), {crossing(side, pit).greatest, pit}, kRoundHole);
-        if (const Chain* fold = front.guide("turnback-left-fold");
-            fold != nullptr && front.part("turnback-left") != nullptr) {
-            piece.lines.push_back(*fold);
-        }
+        add_turnback_fold(piece, front);
         add_mouths(piece, front, back, side, behind);
         add_pleat_fold(piece, shapes::box(behind).bottom, seam->back().y);
         piece.inlay = kInlay;
@@ -150,6 +130,13 @@ class Garments {
             under_arm_ = strip.front() - corner;
         }
         keep(std::move(piece));
+    }
+
+    static void add_turnback_fold(PatternPiece& piece, const Flat& flat) {
+        const Chain* fold = flat.guide("turnback-left-fold");
+        if (fold != nullptr && flat.part("turnback-left") != nullptr) {
+            piece.lines.push_back(*fold);
+        }
     }
 
     /// Where the side of the skirt is folded under the back.
@@ -253,10 +240,7 @@ class Garments {
             piece.lines.push_back({pleat[0], pleat[3]});
         }
         piece.outline = shapes::joined(parts);
-        if (const Chain* fold = flat.guide("turnback-left-fold");
-            fold != nullptr && flat.part("turnback-left") != nullptr) {
-            piece.lines.push_back(*fold);
-        }
+        add_turnback_fold(piece, flat);
         piece.inlay = kInlay;
         piece.inlay_seam = seam_between(piece.outline, seam.front(), seam.back());
         // Back and forepart meet at the waist and halfway up to the hole of the arm.

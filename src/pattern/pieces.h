@@ -36,6 +36,8 @@ struct PatternPiece {
     bool paired = false;
     /// The same is cut once more in lining.
     bool lined = false;
+    /// The lining of the piece that is called like it.
+    bool is_lining = false;
     /// Lace and ornaments: cut at the finished line where other pieces have a seam allowance.
     bool at_line = false;
     /// The left edge lies on the fold of the cloth.
@@ -81,6 +83,12 @@ struct PatternSource {
     double ornament_frame = 60;
     /// Seam allowance in mm, round everything that is not cut at its line.
     double allowance = 0;
+
+    /// The flat of that view, or null.
+    [[nodiscard]] const Flat* flat(const std::string& view) const {
+        const auto found = flats.find(view);
+        return found == flats.end() ? nullptr : &found->second;
+    }
 };
 
 /// Collar, lapels, cuffs, flaps, turnbacks and their ornament, straps, wings, epaulette fields,

@@ -22,7 +22,7 @@ class Unfolding {
     }
 
     /// Just below the fold, before.
-    [[nodiscard]] Chain seam_allowance() const {
+    [[nodiscard]] Chain over_fold() const {
         constexpr double over = 1.5;
         const Point down = right_of(unit(to_ - from_)) * over;
         const Point below = down.y > 0 ? down : down * -1;
@@ -56,7 +56,7 @@ std::optional<Shoulder> shoulder_of(const Flat& back, const Chain& half) {
         return std::nullopt;
     }
     return Shoulder{shapes::common({half}, below),
-                    shapes::joined({unfolded(strip), unfolded.seam_allowance()}),
+                    shapes::joined({unfolded(strip), unfolded.over_fold()}),
                     seam->back(),
                     unfolded({seam->back()}).front()};
 }

@@ -45,12 +45,7 @@ class Waistcoat {
     const Flat& back_;
     std::vector<PatternPiece> pieces_;
 
-    void keep(PatternPiece piece) {
-        if (piece.outline.size() >= 3) {
-            finish(piece, source_.allowance);
-            pieces_.push_back(std::move(piece));
-        }
-    }
+    void keep(PatternPiece piece) { keep_drawn(std::move(piece), source_.allowance, pieces_); }
 
     /// The flats hang from the nape.
     [[nodiscard]] double waist() const { return source_.body.of(BodyMeasure::nape_to_waist); }
@@ -65,12 +60,8 @@ class Waistcoat {
         if (!strip.empty()) {
             piece.outline = shapes::joined({piece.outline, strip});
         }
-        for (const FlatRow& row : part.rows) {
-            piece.holes.insert(piece.holes.end(), row.holes.begin(), row.holes.end());
-            if (row.kind == FlatRow::Kind::buttons) {
-                piece.buttons.insert(piece.buttons.end(), row.at.begin(), row.at.end());
-            }
-        }
+        piece.buttons = buttons_of(part);
+        piece.holes = holes_of(part);
         for (const auto& [from, to] : mouths_of(front_, "waistcoat-flap-left")) {
             piece.slits.push_back({from, to});
         }
@@ -103,18 +94,13 @@ class Waistcoat {
     /// begins.
     void add_front_facing(PatternPiece piece) {
         const Rect box = shapes::box(piece.outline);
-        Chain strip;
-        Chain inner;
         constexpr double within = 0.5;
-        for (double from = box.top; from < box.bottom + kFacingStep; from += kFacingStep) {
-            const double y = std::clamp(from, box.top + within, box.bottom - within);
-            const double edge = crossing(piece.outline, y).least;
-            strip.push_back({edge - 1, y});
-            inner.push_back({edge + kFrontFacing, y});
+        std::vector<double> heights;
+        for (double y = box.top; y < box.bottom + kFacingStep; y += kFacingStep) {
+            heights.push_back(std::clamp(y, box.top + within, box.bottom - within));
         }
-        strip.insert(strip.end(), inner.rbegin(), inner.rend());
         piece.name = "front facing";
-        piece.outline = shapes::common({piece.outline}, strip);
+        piece.outline = along_front(piece.outline, heights, [](double) { return kFrontFacing; });
         piece.lines.clear();
         piece.slits.clear();
         piece.buttons.clear();
@@ -128,12 +114,10 @@ class Waistcoat {
 }  // namespace
 
 std::vector<PatternPiece> waistcoat_pieces(const PatternSource& source) {
-    const auto front = source.flats.find("flat-waistcoat-front");
-    const auto back = source.flats.find("flat-waistcoat-back");
-    if (front == source.flats.end() || back == source.flats.end()) {
-        return {};
-    }
-    return Waistcoat(source, front->second, back->second).all();
+    const Flat* front = source.flat("flat-waistcoat-front");
+    const Flat* back = source.flat("flat-waistcoat-back");
+    return front == nullptr || back == nullptr ? std::vector<PatternPiece>{}
+                                               : Waistcoat(source, *front, *back).all();
 }
 
 }  // namespace platewright

@@ -58,9 +58,7 @@ class Wares {
 
     /// The view, if it is counted here; else null.
     [[nodiscard]] const Flat* counted(const std::string& view) const {
-        const auto found = source_.flats.find(view);
-        const bool here = found != source_.flats.end() && counts(garment_of_view(view));
-        return here ? &found->second : nullptr;
+        return counts(garment_of_view(view)) ? source_.flat(view) : nullptr;
     }
 
     static std::vector<const FlatPart*> parts(const Flat& flat, std::string_view begins) {

@@ -12,6 +12,12 @@
 namespace platewright::cli {
 namespace {
 
+/// The middle of the neck behind, on the back's straight edge.
+Point nape_of(const PatternPiece& back) {
+    return *std::ranges::max_element(
+        back.outline, {}, [](Point p) { return p.y < 100 ? p.x - p.y * 0.01 : -1e6; });
+}
+
 // Sewn together mark on mark: as far from the seam's end on both pieces.
 TEST(Notches, MarksAreAsFarAlongBothEdges) {
     const auto pieces = pieces_of_a_man();
@@ -31,8 +37,7 @@ TEST(Notches, MarksAreAsFarAlongBothEdges) {
     EXPECT_NEAR(between(upper, 0, 1), length_between(back.outline, hole, side) * fuller, 1);
     // From the middle behind along the neck to the shoulder.
     const Point neck = *std::ranges::min_element(back.outline, {}, &Point::y);
-    const Point nape = *std::ranges::max_element(
-        back.outline, {}, [](Point p) { return p.y < 100 ? p.x - p.y * 0.01 : -1e6; });
+    const Point nape = nape_of(back);
     const double high = shapes::box(collar.outline).bottom;
     EXPECT_NEAR(length_between(collar.outline, {0, high}, middle_of_notch(collar, 0)),
                 length_between(back.outline, nape, neck),
@@ -42,8 +47,7 @@ TEST(Notches, MarksAreAsFarAlongBothEdges) {
 TEST(Notches, WaistIsMarkedWhereTheManHasIt) {
     const auto pieces = pieces_of_a_man("size: medium\n");
     const PatternPiece& back = piece(pieces, "coat", "back");
-    const Point nape = *std::ranges::max_element(
-        back.outline, {}, [](Point p) { return p.y < 100 ? p.x - p.y * 0.01 : -1e6; });
+    const Point nape = nape_of(back);
     EXPECT_NEAR(height_of_notch(back, 2) - nape.y, 416, 3);
     const PatternPiece& fore = piece(pieces, "waistcoat", "forepart");
     const PatternPiece& facing = piece(pieces, "waistcoat", "front facing");
@@ -64,8 +68,7 @@ TEST(Notches, BackIsAsLongAsTheSheetSays) {
     const auto work = work_for("");
     ASSERT_TRUE(work);
     const PatternPiece& back = piece(work->sheets.pieces, "coat", "back");
-    const Point nape = *std::ranges::max_element(
-        back.outline, {}, [](Point p) { return p.y < 100 ? p.x - p.y * 0.01 : -1e6; });
+    const Point nape = nape_of(back);
     int told = 0;
     for (const MeasuredView& view : work->sheets.flats) {
         for (const Dimension& each : view.dimensions) {
