@@ -12,9 +12,8 @@
 namespace platewright {
 namespace {
 
-/// By so much a knee band passes under with the hind leg, and so far its tongue reaches beyond the
-/// fore leg, for the buckle. Common practice, no source.
-constexpr double kKneeUnder = 47;
+/// The tongue of a knee band reaches so far beyond the fore leg, for the buckle. Common practice,
+/// no source.
 constexpr double kKneeTongue = 65;
 /// How far each half reaches between the legs, as a part of the girth of the seat. Common practice,
 /// no source.
@@ -30,7 +29,9 @@ constexpr double kInnerBend = 55;
 class Breeches {
   public:
     explicit Breeches(const PatternSource& source)
-        : source_(source), front_(flat("flat-breeches-front")), back_(flat("flat-breeches-back")) {}
+        : source_(source),
+          front_(source.flat("flat-breeches-front")),
+          back_(source.flat("flat-breeches-back")) {}
 
     std::vector<PatternPiece> all() {
         add_legs();
@@ -48,17 +49,7 @@ class Breeches {
     const Flat* back_;
     std::vector<PatternPiece> pieces_;
 
-    [[nodiscard]] const Flat* flat(const std::string& view) const {
-        const auto found = source_.flats.find(view);
-        return found == source_.flats.end() ? nullptr : &found->second;
-    }
-
-    void keep(PatternPiece piece) {
-        if (piece.outline.size() >= 3) {
-            finish(piece, source_.allowance);
-            pieces_.push_back(std::move(piece));
-        }
-    }
+    void keep(PatternPiece piece) { keep_drawn(std::move(piece), source_.allowance, pieces_); }
 
     static const FlatPart* legs(const Flat& flat) {
         const FlatPart* breeches = flat.part("breeches");
@@ -228,7 +219,7 @@ class Breeches {
         if (part != nullptr) {
             PatternPiece piece = draft_of("breeches", "side flap", *part);
             piece.outline = shapes::joined(part->outline);
-            piece.buttons = buttons_on(*part);
+            piece.buttons = buttons_of(*part);
             piece.lined = true;
             keep(std::move(piece));
         }
@@ -245,16 +236,6 @@ class Breeches {
             piece.lined = true;
             keep(std::move(piece));
         }
-    }
-
-    static std::vector<Point> buttons_on(const FlatPart& part) {
-        std::vector<Point> places;
-        for (const FlatRow& row : part.rows) {
-            if (row.kind == FlatRow::Kind::buttons) {
-                places.insert(places.end(), row.at.begin(), row.at.end());
-            }
-        }
-        return places;
     }
 
     /// One half each side, from the lacing behind to its lap in front: straight, as deep as drawn.
@@ -287,13 +268,11 @@ class Breeches {
             const double level = after == top.end() ? top.back().y : after->y;
             return Point{p.y - level, middle - p.x};
         };
-        for (const FlatRow& row : part.rows) {
-            for (const Point button : row.kind == FlatRow::Kind::buttons ? row.at : Chain{}) {
-                piece.buttons.push_back(turned(button));
-            }
-            for (const auto& [from, to] : row.holes) {
-                piece.holes.emplace_back(turned(from), turned(to));
-            }
+        for (const Point button : buttons_of(part)) {
+            piece.buttons.push_back(turned(button));
+        }
+        for (const auto& [from, to] : holes_of(part)) {
+            piece.holes.emplace_back(turned(from), turned(to));
         }
         if (const FlatPart* fob = front_->part("fob-left")) {
             const Chain mouth = upper_edge(shapes::joined(fob->outline));
@@ -302,7 +281,7 @@ class Breeches {
     }
 
     /// Cut double and folded along its middle, the grain along it: as long as it is before and
-    /// behind, and its lap.
+    /// behind, what passes under with the hind leg, and its tongue.
     void add_knee_bands() {
         const FlatPart* before = front_ != nullptr ? front_->part("knee-band-left") : nullptr;
         const FlatPart* behind = back_ != nullptr ? back_->part("knee-band-left") : nullptr;
@@ -310,15 +289,16 @@ class Breeches {
             return;
         }
         const Chain outline = shapes::joined(before->outline);
+        const double under = knee_underlap(*front_);
         const double length = shapes::box(outline).width() +
-                              shapes::box(shapes::joined(behind->outline)).width() + kKneeUnder +
+                              shapes::box(shapes::joined(behind->outline)).width() + under +
                               kKneeTongue;
         const double height = shapes::area(outline) / shapes::box(outline).width();
         PatternPiece piece = draft_of("breeches", "knee band", *before);
         piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, length}, {0, length}};
         piece.lines = {{{height, 0}, {height, length}},
                        {{0, kKneeTongue}, {2 * height, kKneeTongue}},
-                       {{0, length - kKneeUnder}, {2 * height, length - kKneeUnder}}};
+                       {{0, length - under}, {2 * height, length - under}}};
         piece.paired = false;
         keep(std::move(piece));
     }

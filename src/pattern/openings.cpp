@@ -130,13 +130,12 @@ void open_hind_knee(PatternPiece& hind_leg, const Flat& front, const Chain& side
     if (slit == nullptr || buttons == nullptr || fore_seam == nullptr || hind_leg.outline.empty()) {
         return;
     }
-    double reach = 0;
     for (const Point button : buttons->at) {
         // As far within the fore leg's side, so far beyond the hind leg's.
         const double under = x_at(*fore_seam, button.y) - button.x;
         hind_leg.buttons.push_back({x_at(side_seam, button.y) - under, button.y});
-        reach = std::max(reach, under + kBeyondButtons);
     }
+    const double reach = knee_underlap(front);
     const double hem = shapes::box(hind_leg.outline).bottom;
     const double top = slit->front().y;
     // A little within the leg, so that the two are joined.
@@ -150,6 +149,18 @@ void open_hind_knee(PatternPiece& hind_leg, const Flat& front, const Chain& side
     }
     lap.insert(lap.end(), seam.rbegin(), seam.rend());
     hind_leg.outline = shapes::joined({hind_leg.outline, lap});
+}
+
+double knee_underlap(const Flat& front) {
+    const FlatRow* buttons = row_of(front, "breeches", FlatRow::Kind::buttons);
+    const Chain* seam = front.guide("breeches-left-seam");
+    double reach = 0;
+    if (knee_slit(front) != nullptr && buttons != nullptr && seam != nullptr) {
+        for (const Point button : buttons->at) {
+            reach = std::max(reach, x_at(*seam, button.y) - button.x + kBeyondButtons);
+        }
+    }
+    return reach;
 }
 
 std::optional<Point> knee_opening(const Flat& front) {

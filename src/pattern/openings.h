@@ -27,6 +27,9 @@ void open_fore_knee(PatternPiece& fore_leg, const Flat& front);
 /// The hind leg passes under that edge and carries its buttons. Its outer side lies to the left.
 void open_hind_knee(PatternPiece& hind_leg, const Flat& front, const Chain& side_seam);
 
+/// How far the hind leg passes under there, at most; 0 without an opening.
+double knee_underlap(const Flat& front);
+
 /// Where the opening at the knee begins; nothing without one.
 std::optional<Point> knee_opening(const Flat& front);
 
