@@ -179,6 +179,7 @@ std::vector<ComparedCallout> seen_most(std::vector<Placed> all, std::size_t most
         std::ranges::stable_sort(all, {}, [](const Placed& placed) { return placed.callout.row; });
     }
     std::vector<ComparedCallout> callouts;
+    callouts.reserve(all.size());
     for (Placed& placed : all) {
         callouts.push_back(std::move(placed.callout));
     }

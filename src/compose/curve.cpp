@@ -156,8 +156,8 @@ void simplify(const std::vector<Point>& chain,
 /// narrow angle would leave a gap of a whole chord.
 template <typename Covered>
 Point turning_point(Point open, Point hidden, const Covered& covered) {
-    constexpr int kHalvings = 12;
-    for (int i = 0; i < kHalvings; ++i) {
+    constexpr int halvings = 12;
+    for (int i = 0; i < halvings; ++i) {
         const Point middle = (open + hidden) * 0.5;
         (covered(middle) ? hidden : open) = middle;
     }

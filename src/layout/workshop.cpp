@@ -334,6 +334,7 @@ class Sheets {
         const double key = put_line_key(bar);
         const std::vector<Cell> cells = piece_cells();
         std::vector<Point> sizes;
+        sizes.reserve(cells.size());
         for (const Cell& cell : cells) {
             sizes.push_back({cell.width, cell.height});
         }

@@ -28,7 +28,7 @@ inline Chain between_uprights(const FlatPart& part, double from, double to) {
     return shapes::within(part.outline, {from, -shapes::kBeyondAll, to, shapes::kBeyondAll});
 }
 
-/// The buttons of a part, and its holes from end to end.
+/// Where the buttons of a part are.
 inline std::vector<Point> buttons_of(const FlatPart& part) {
     std::vector<Point> places;
     for (const FlatRow& row : part.rows) {
@@ -39,6 +39,7 @@ inline std::vector<Point> buttons_of(const FlatPart& part) {
     return places;
 }
 
+/// Its buttonholes and loops, from end to end.
 inline std::vector<std::pair<Point, Point>> holes_of(const FlatPart& part) {
     std::vector<std::pair<Point, Point>> holes;
     for (const FlatRow& row : part.rows) {
