@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "cli/chart_frames.h"
 #include "layout/chart.h"
 #include "resolve/change.h"
 #include "resolve/regulation_in_force.h"
@@ -17,25 +18,6 @@
 
 namespace platewright::cli {
 namespace {
-
-/// Sleeves that touch the edge of a cell look cut off by it.
-constexpr double kAir = 1.08;
-
-/// Where a chart of that kind looks: frames of the front view, the first there is.
-std::string_view frame_name(ChartOf of) {
-    switch (of) {
-        case ChartOf::regiments:
-            return "coat";
-        case ChartOf::ranks:
-            // With what hangs from the belts: a drum is the mark of its drummer.
-            return "rank";
-        case ChartOf::service:
-            return "service";
-        case ChartOf::colours:
-            break;
-    }
-    return {};
-}
 
 /// A man of the chart with the cell he fills.
 struct ShownMan {
@@ -74,26 +56,40 @@ class ChartSheet : public Sheet {
         return *job.views.find("front")->second;
     }
 
-    [[nodiscard]] Rect frame_for(const Job& job) const {
-        const Template& front = front_of(job);
-        return frame_of(front, frame_name(draft_.of)).value_or(frame_of(front)).widened(kAir);
+    /// What of him is shown enlarged, if the chart is of ranks and he wears what its first man does
+    /// not.
+    [[nodiscard]] std::optional<Rect> ring_of(const ShownMan& man) const {
+        if (draft_.of != ChartOf::ranks) {
+            return std::nullopt;
+        }
+        return box_of_difference(draft_.men.front().uniform, man.uniform, front_of(man.job));
     }
 
     void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {
         if (draft_.men.empty()) {
             return;
         }
-        const Rect first = frame_for(draft_.men.front().job);
+        std::vector<const Uniform*> all;
+        all.reserve(draft_.men.size());
+        for (const ShownMan& man : draft_.men) {
+            all.push_back(&man.uniform);
+        }
+        const Rect first = chart_frame(draft_.of, front_of(draft_.men.front().job), all);
         chart.aspect = first.height() / std::max(first.width(), 1.0);
         const double scale = chart_scale(chart, first.width(), printing.paper, type);
         for (const ShownMan& man : draft_.men) {
             ChartEntry& entry = chart.groups[man.group].entries[man.entry];
-            entry.picture = compose(man.uniform,
-                                    front_of(man.job),
-                                    man.job.ornaments,
-                                    scale,
-                                    frame_for(man.job),
-                                    printing.ink);
+            entry.picture = compose(
+                man.uniform, front_of(man.job), man.job.ornaments, scale, first, printing.ink);
+            if (const auto box = ring_of(man)) {
+                const double ring = first.width() * kChartRing;
+                entry.detail = compose(man.uniform,
+                                       front_of(man.job),
+                                       man.job.ornaments,
+                                       scale * box->width() / ring,
+                                       *box,
+                                       printing.ink);
+            }
             const auto button = man.job.views.find("button");
             if (draft_.of == ChartOf::regiments && button != man.job.views.end()) {
                 // As large as a third of a cell, whatever its true size.
@@ -395,6 +391,7 @@ class Drafter {
     void add_what_is_put_on(const std::vector<Change>& changes,
                             const std::vector<CalloutWords>& callouts) {
         constexpr std::array<std::string_view, 3> told = {"marks", "service", "epaulettes"};
+        std::string put_on;
         for (const Change& change : changes) {
             const Property& head = properties()[change.head];
             const bool comes = change.deed == Deed::buy || change.deed == Deed::sew_on;
@@ -403,8 +400,11 @@ class Drafter {
             }
             const auto words = std::ranges::find(callouts, head.key, &CalloutWords::key);
             if (words != callouts.end()) {
-                last_entry().lines.push_back(words->words);
+                put_on += (put_on.empty() ? "" : "; ") + words->words;
             }
+        }
+        if (!put_on.empty()) {
+            last_entry().lines.push_back(std::move(put_on));
         }
     }
 

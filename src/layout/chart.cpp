@@ -197,6 +197,9 @@ class Sheet {
             put_picture(*entry.picture, cell, "picture", page);
             put_edge(cell, page);
         }
+        if (entry.detail) {
+            put_ring(*entry.detail, cell, page);
+        }
         const double under = cell.bottom + 0.55 * m_.leading;
         if (entry.button) {
             put_picture(*entry.button,
@@ -225,6 +228,33 @@ class Sheet {
         Layer edge("edge");
         edge.stroke(rectangle(cell), sheet::kSoftInk, 0.16 * m_.unit);
         std::move(edge).put_on(page);
+    }
+
+    /// In the lower left corner: swords hang at the other side, and marks that are worn on one
+    /// sleeve only are seen there.
+    void put_ring(const Figure& figure, const Rect& cell, Page& page) const {
+        const double radius = cell.width() * kChartRing / 2;
+        const double air = 0.9 * m_.unit;
+        const Point centre{cell.left + radius + air, cell.bottom - radius - air};
+        const Rect box{centre.x - radius, centre.y - radius, centre.x + radius, centre.y + radius};
+        Layer ground("mount");
+        ground.fill(ellipse(centre, radius + 0.7 * m_.unit, radius + 0.7 * m_.unit), mount());
+        std::move(ground).put_on(page);
+        Figure round = figure;
+        const double inside = round.frame.width() / 2;
+        const PathId edge = round.drawing.add(ellipse(round.frame.centre(), inside, inside));
+        Group cut{"detail", false, {edge}, {}};
+        cut.children.emplace_back(std::move(round.drawing.root));
+        round.drawing.root = std::move(cut);
+        put_picture(round, box, "detail", page);
+        Layer ring("ring");
+        ring.stroke(ellipse(centre, radius, radius), sheet::kInk, 0.22 * m_.unit);
+        std::move(ring).put_on(page);
+    }
+
+    /// What pictures stand before; only in colour is it another than the paper.
+    [[nodiscard]] Colour mount() const {
+        return chart_.ink == Ink::hatched ? Colour{0xff, 0xff, 0xff} : kMount;
     }
 
     void put_label(const ChartEntry& entry, const Rect& cell, Page& page) {

@@ -22,7 +22,12 @@ struct ChartEntry {
     std::optional<Figure> button;
     /// Instead of a picture.
     std::optional<KeyEntry> colour;
+    /// What tells this one from the others, enlarged in a ring on a corner of the picture.
+    std::optional<Figure> detail = {};
 };
+
+/// The diameter of that ring, for a picture of width 1.
+inline constexpr double kChartRing = 0.5;
 
 /// Things that belong together.
 struct ChartGroup {

@@ -24,6 +24,8 @@ class DrawnChart {
     /// The layout as text; empty after an error.
     [[nodiscard]] std::string text() const { return document_ ? dump(*document_) : ""; }
 
+    [[nodiscard]] const Page& first_page() const { return document_->pages.front(); }
+
     [[nodiscard]] std::size_t pages() const { return document_ ? document_->pages.size() : 0; }
 
     [[nodiscard]] const Diagnostics& problems() const { return bench_.problems; }
@@ -81,9 +83,37 @@ TEST(ChartSheet, TellsWhatARankPutsOnBesidesItsMarks) {
                                  "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\n"
                                  "regiment: Seeholm\nas of: 1785\n")
                                  .text();
-    EXPECT_NE(text.find("\"sash: green\""), std::string::npos);
-    EXPECT_NE(text.find("\"gorget: gold\""), std::string::npos);
+    EXPECT_NE(text.find("sash: green; sword hilt"), std::string::npos);
+    EXPECT_NE(text.find("gorget: gold; sash"), std::string::npos);
     EXPECT_NE(text.find("other shoulder"), std::string::npos);
+}
+
+TEST(ChartSheet, EnlargesWhatTellsARankFromAPrivate) {
+    const DrawnChart ranks(
+        "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    // Of thirteen ranks the private alone has nothing to be told by.
+    EXPECT_EQ(count_of(ranks.text(), "layer detail"), 12U);
+    EXPECT_EQ(count_of(ranks.text(), "layer picture"), 13U);
+    const DrawnChart regiments(
+        "chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    EXPECT_EQ(count_of(regiments.text(), "layer detail"), 0U);
+}
+
+/// How high the first picture of a chart is, mm on paper.
+double height_of_picture(const DrawnChart& drawn) {
+    for (const Placed& item : drawn.first_page().items) {
+        if (item.drawing.root.name == "mount") {
+            return item.drawing.paths.front().bounds().height();
+        }
+    }
+    return 0;
+}
+
+TEST(ChartSheet, LeavesRoomForTheTallestHat) {
+    const std::string chart =
+        "chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\ncompany: ";
+    EXPECT_GT(height_of_picture(DrawnChart(chart + "grenadiers\n")),
+              height_of_picture(DrawnChart(chart + "musketeers\n")) + 3);
 }
 
 TEST(ChartSheet, ShowsThePalettesAskedFor) {
