@@ -345,6 +345,7 @@ class HandoutSheet : public Sheet {
             made.parts_behind = parts_behind(man.uniform, *made.back, captions, made.parts);
         }
         made.marks = marks_of(man, captions, paper, closeness);
+        forget_marks_not_printed(made);
         add_kit_list(made, man, orders);
         add_orders(made, man, orders, paper);
         if (man.ink == Ink::hatched) {

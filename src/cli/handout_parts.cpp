@@ -87,6 +87,20 @@ std::vector<HandoutPart> parts_behind(const Uniform& man,
     return parts;
 }
 
+void forget_marks_not_printed(Handout& in) {
+    for (Footnote& note : in.footnotes) {
+        const auto in_name = [&](const HandoutPart& part) {
+            return part.name.find(note.mark) != std::string::npos;
+        };
+        const bool printed = std::ranges::any_of(in.parts, in_name) ||
+                             std::ranges::any_of(in.parts_behind, in_name) ||
+                             std::ranges::any_of(in.marks, [&](const HandoutMark& mark) {
+                                 return mark.words.find(note.mark) != std::string::npos;
+                             });
+        note.mark = printed ? note.mark : std::string();
+    }
+}
+
 void name_hatching(Handout& in) {
     const auto name = [&](const std::optional<TinctureId>& hatch, std::string& material) {
         const std::string tincture =

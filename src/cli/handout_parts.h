@@ -21,6 +21,9 @@ std::vector<HandoutPart> parts_behind(const Uniform& man,
                                       const Captions& captions,
                                       const std::vector<HandoutPart>& before);
 
+/// A footnote on what these sheets do not name has no mark: nobody would find its fellow.
+void forget_marks_not_printed(Handout& in);
+
 /// Nobody knows every hatching: the name of each stands beside its sample.
 void name_hatching(Handout& in);
 

@@ -94,7 +94,7 @@ std::string measure_words(const Uniform& uniform, std::string_view key) {
 /// What the particulars are written from and to.
 struct Particulars {
     const Uniform& uniform;
-    const Footnotes& notes;
+    Footnotes& notes;
     Captions& captions;
 
     [[nodiscard]] Language language() const { return captions.language; }
@@ -157,6 +157,7 @@ void describe_marks(const Particulars& to) {
 
 /// Only what is not the usual long coat with full lapels.
 void describe_coat(const Particulars& to) {
+    const PropertyId collar = property_id("collar.shape");
     const std::string cut = to.uniform.word(property_id("coat.cut"));
     if (cut == "none") {
         to.add("coat",
@@ -165,12 +166,16 @@ void describe_coat(const Particulars& to) {
     }
     const PropertyId lapels = property_id("lapels.shape");
     const bool has_lapels = to.uniform.speaks(lapels);
-    if (cut != "long" || !has_lapels || to.uniform.word(lapels) != "full") {
-        const std::string closing =
-            has_lapels ? say(to.language(), messages::kWithLapels, {to.choice("lapels.shape")})
-                       : say(to.language(), messages::kWithoutLapels) +
-                             to.notes.mark_of_thing(property_id("lapels.cloth"));
-        to.add("coat", to.marked_choice("coat.cut") + ", " + closing);
+    const bool has_collar = to.uniform.word(collar) != "none";
+    if (cut != "long" || !has_lapels || to.uniform.word(lapels) != "full" || !has_collar) {
+        std::string words = to.marked_choice("coat.cut") + ", ";
+        words += has_lapels ? say(to.language(), messages::kWithLapels, {to.choice("lapels.shape")})
+                            : say(to.language(), messages::kWithoutLapels) +
+                                  to.notes.mark_of_thing(property_id("lapels.cloth"));
+        words += has_collar ? std::string()
+                            : ", " + say(to.language(), messages::kWithoutCollar) +
+                                  to.notes.mark_of_thing(property_id("collar.cloth"));
+        to.add("coat", words);
     }
 }
 
@@ -183,7 +188,7 @@ void describe_pockets(const Particulars& to) {
     words += shape == "scalloped" ? "" : ", " + to.marked_choice("pockets.shape");
     const bool large = to.uniform.word(property_id("pockets.size")) == "large";
     words += large ? ", " + to.marked_choice("pockets.size") : "";
-    to.add("pockets", words);
+    to.add("pockets", words + to.notes.mark_of_rest("pockets"));
 }
 
 void describe_shoulders(const Particulars& to) {
@@ -324,7 +329,10 @@ void add_fixtures(const Particulars& to, const std::set<std::string>* shown) {
         const Material material{
             term(language, fixture.name), fixture.colour, fixture.metal, std::string()};
         const auto before = to.captions.key.size();
-        add_to_key(to.captions, material, term(language, fixture.place), fixture.thing);
+        add_to_key(to.captions,
+                   material,
+                   term(language, fixture.place) + to.notes.mark_of_rest(properties()[id].group()),
+                   fixture.thing);
         if (to.captions.key.size() > before) {
             to.captions.key.back().fixed = true;
         }
@@ -332,22 +340,38 @@ void add_fixtures(const Particulars& to, const std::set<std::string>* shown) {
     const PropertyId musket = property_id("musket.carried");
     const bool drawn = shown == nullptr || shown->contains("musket.carried");
     if (drawn && to.uniform.speaks(musket) && !is_nothing(to.uniform.value(musket))) {
-        to.captions.callouts.push_back({"musket.carried", term(to.language(), "musket"), {}});
+        const std::string mark = to.notes.mark(musket);
+        to.captions.callouts.push_back(
+            {"musket.carried", term(to.language(), "musket") + mark, mark});
     }
 }
 
-/// A footnote whose mark stands nowhere has none.
-void drop_lonely_marks(Captions& captions) {
-    for (Footnote& note : captions.footnotes) {
-        const bool borne =
-            std::ranges::any_of(captions.key,
-                                [&](const KeyEntry& entry) {
-                                    return entry.worn.find(note.mark) != std::string::npos;
-                                }) ||
-            std::ranges::any_of(captions.particulars, [&](const auto& particular) {
-                return particular.second.find(note.mark) != std::string::npos;
-            });
-        note.mark = borne ? note.mark : std::string();
+/// What is worn, in one word.
+std::string value_in_words(const Particulars& to, PropertyId id) {
+    const Uniform& uniform = to.uniform;
+    const Property& row = properties()[id];
+    if (const Material* material = uniform.material(id)) {
+        return metal_name(to.language(), *material);
+    }
+    if (row.kind == Kind::ornament) {
+        return term(to.language(), uniform.word(id));
+    }
+    return row.kind == Kind::choice || is_nothing(uniform.value(id))
+               ? choice_term(to.language(), row.key, uniform.word(id))
+               : uniform.word(id);
+}
+
+/// What a footnote speaks of and the sheet names nowhere yet: no note without its mark.
+void describe_what_is_noted(const Particulars& to) {
+    while (const auto id = to.notes.next_without_mark()) {
+        const Property& row = properties()[*id];
+        const std::string words = value_in_words(to, *id) + to.notes.mark(*id);
+        const bool whole = row.kind == Kind::cloth || row.kind == Kind::metal;
+        const std::string trait = whole ? words
+                                        : say(to.language(),
+                                              messages::kNameAndValue,
+                                              {trait_term(to.language(), row.name()), words});
+        to.add(name_in_key(*id), trait);
     }
 }
 
@@ -383,7 +407,7 @@ Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown)
     captions.drawn_by = uniform.drawn_by;
     captions.source = source_of(uniform);
     captions.notes = uniform.notes;
-    const Footnotes notes(uniform);
+    Footnotes notes(uniform);
     const Particulars to{uniform, notes, captions};
     describe_key(to, shown);
     add_fixtures(to, shown);
@@ -396,8 +420,8 @@ Captions captions_of(const Uniform& uniform, const std::set<std::string>* shown)
     describe_shoulders(to);
     describe_marks(to);
     describe_hat(to);
+    describe_what_is_noted(to);
     captions.footnotes = notes.all();
-    drop_lonely_marks(captions);
     return captions;
 }
 

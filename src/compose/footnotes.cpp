@@ -77,23 +77,27 @@ std::string words_of(Language language, const Decision& decision) {
         language, words.empty() ? say(language, messages::kSourcesDisagree) : words, decision);
 }
 
-/// Names its thing as the key does: what is said of the number or shape of a thing is said of the
-/// thing.
-std::string_view called_in_key(PropertyId id) {
+/// What a thing as a whole is made of, and not only something on it: lapels, not their piping.
+bool is_whole(const Property& row) {
+    const bool material = row.kind == Kind::cloth || row.kind == Kind::metal;
+    return material && row.work != Work::none &&
+           (row.place.empty() || row.main || row.name() == "cloth");
+}
+
+}  // namespace
+
+std::string_view name_in_key(PropertyId id) {
     const Property& row = properties()[id];
     if (!row.place.empty()) {
         return row.place;
     }
     for (const Property& other : properties()) {
-        const bool material = other.kind == Kind::cloth || other.kind == Kind::metal;
-        if (other.group() == row.group() && material && other.work != Work::none) {
+        if (other.group() == row.group() && is_whole(other)) {
             return other.called();
         }
     }
     return row.called();
 }
-
-}  // namespace
 
 Footnotes::Footnotes(const Uniform& uniform) : language_(uniform.language) {
     for (PropertyId id = 0; id < uniform.decided.size(); ++id) {
@@ -114,25 +118,60 @@ void Footnotes::add(PropertyId id, std::string words) {
         notes_.push_back({std::move(words), {}});
     }
     std::vector<std::string>& about = notes_[number].about;
-    std::string name = term(language_, called_in_key(id));
+    std::string name = term(language_, name_in_key(id));
     if (std::ranges::find(about, name) == about.end()) {
         about.push_back(std::move(name));
     }
     of_[id] = number;
 }
 
-std::string Footnotes::mark(PropertyId id) const {
+std::string Footnotes::mark(PropertyId id) {
     const auto found = of_.find(id);
-    return found == of_.end() ? std::string() : mark_of(found->second);
+    if (found == of_.end()) {
+        return {};
+    }
+    borne_.insert(id);
+    return mark_of(found->second);
 }
 
-std::string Footnotes::mark_of_thing(PropertyId id) const {
+std::string Footnotes::mark_of_thing(PropertyId id) {
+    return marks_of([id](PropertyId other) {
+        return other == id || name_in_key(other) == properties()[id].called();
+    });
+}
+
+std::string Footnotes::mark_of_rest(std::string_view group) {
+    return marks_of([this, group](PropertyId other) {
+        return name_in_key(other) == group && !borne_.contains(other);
+    });
+}
+
+template <typename Belongs>
+std::string Footnotes::marks_of(const Belongs& belongs) {
+    std::set<std::size_t> numbers;
     for (const auto& [other, number] : of_) {
-        if (other == id || called_in_key(other) == properties()[id].called()) {
-            return mark_of(number);
+        if (belongs(other)) {
+            numbers.insert(number);
+            borne_.insert(other);
         }
     }
-    return {};
+    std::string marks;
+    for (const std::size_t number : numbers) {
+        marks += mark_of(number);
+    }
+    return marks;
+}
+
+std::optional<PropertyId> Footnotes::next_without_mark() const {
+    for (const auto& [id, number] : of_) {
+        const bool borne = std::ranges::any_of(borne_, [&, id = id, number = number](auto other) {
+            return of_.at(other) == number && name_in_key(other) == name_in_key(id);
+        });
+        if (!borne) {
+            return id;
+        }
+    }
+    return std::nullopt;
 }
 
 std::vector<Footnote> Footnotes::all() const {

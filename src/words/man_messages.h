@@ -10,6 +10,7 @@ namespace platewright::messages {
 inline constexpr Message kLaidOff{"laid off", "quitté", "abgelegt"};
 inline constexpr Message kWithLapels{"{1} lapels", "revers {1}", "{1}e Rabatten"};
 inline constexpr Message kWithoutLapels{"without lapels", "sans revers", "ohne Rabatten"};
+inline constexpr Message kWithoutCollar{"without collar", "sans collet", "ohne Kragen"};
 inline constexpr Message kWithFringe{"{1} fringe", "franges {1}", "{1}fransen"};
 inline constexpr Message kWithoutFringe{"without fringe", "sans franges", "ohne Fransen"};
 
