@@ -153,6 +153,8 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"shoulders", "épaules", "Schultern"},
     {"skirts", "basques", "Schöße"},
     {"sleeve", "manche", "Ärmel"},
+    {"regiment", "régiment", "Regiment"},
+    {"epaulette", "épaulette", "Epaulette"},
     {"trunk", "tronc", "Rumpf"},
     {"turnback", "retroussis", "Schoßumschlag"},
     {"upper-arm", "upper arm", "haut du bras", "Oberarm"},
