@@ -13,6 +13,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "compose/template.h"
 
 namespace platewright::cli {
 namespace {
@@ -26,6 +27,28 @@ constexpr double kClearlyMore = 1.6;
 constexpr std::array<const char*, 4> kViews = {"front", "back", "side", "button"};
 /// On the man a sleeve hides half of what these show whole.
 constexpr std::array<const char*, 2> kFlatViews = {"flat-coat-front", "flat-coat-back"};
+/// Without them he looks like the man of the picture before.
+constexpr std::array<std::string_view, 2> kBareWithout = {"belts.worn", "box.leather"};
+
+bool shows_nothing(const Example& option) {
+    const std::string_view key = properties()[option.property].key;
+    return option.value == "none" && std::ranges::find(kBareWithout, key) != kBareWithout.end();
+}
+
+/// A garment laid flat, to be drawn as those on the man are: a tailor's line drawing among them
+/// would look like another cloth.
+Template as_worn(const Template& flat) {
+    Template made = flat;
+    made.view = "detail";
+    std::vector<std::string> beneath;
+    for (Part& part : made.parts) {
+        if (part.on.empty()) {
+            part.on = beneath;
+        }
+        beneath.push_back(part.name);
+    }
+    return made;
+}
 
 WrittenValue value_of(PropertyId id, const std::string& written) {
     if (written == "none") {
@@ -77,6 +100,7 @@ class Indexer {
     const Job& job_;
     const Printing& printing_;
     Diagnostics& to_;
+    std::map<std::string, Template> flats_;
 
     std::optional<Uniform> dressed(const std::vector<Setting>& settings) {
         return workshop_.uniform_of(wearing(job_, settings), to_);
@@ -85,10 +109,18 @@ class Indexer {
     /// Ornaments are shown once each; where others may be worn, one is enough.
     [[nodiscard]] std::vector<Example> options_of(PropertyId id) const {
         std::vector<Example> options = examples_of(id);
+        std::erase_if(options, shows_nothing);
         if (properties()[id].group() == "waistcoat" || properties()[id].key == "breeches.cut") {
             // The coat is laid off to show what is under it.
             for (Example& option : options) {
                 option.settings.insert(option.settings.begin(), {property_id("coat.cut"), "none"});
+            }
+        }
+        if (properties()[id].key == "breeches.cut") {
+            // Long gaiters would hide the knee.
+            for (Example& option : options) {
+                option.settings.insert(option.settings.begin(),
+                                       {property_id("gaiters.height"), "none"});
             }
         }
         if (properties()[id].key != kOrnament || options.empty()) {
@@ -297,8 +329,12 @@ class Indexer {
 
     /// The property's own frame in the flats, if it stands there; else in every view that has it,
     /// then the whole figures.
-    [[nodiscard]] std::vector<Window> windows_of(PropertyId id) const {
+    [[nodiscard]] std::vector<Window> windows_of(PropertyId id) {
         std::vector<Window> windows;
+        if (properties()[id].key == kOrnament) {
+            add_windows(kViews, "ornament", windows);
+            return windows;
+        }
         add_windows(kFlatViews, std::string(frame_name(id)) + "-flat", windows);
         if (windows.empty()) {
             add_windows(kViews, frame_name(id), windows);
@@ -310,7 +346,8 @@ class Indexer {
     /// Without the name of a frame the whole figures.
     void add_windows(std::span<const char* const> views,
                      std::optional<std::string_view> frame_name,
-                     std::vector<Window>& to) const {
+                     std::vector<Window>& to) {
+        const bool flat = views.data() == kFlatViews.data();
         for (const char* name : views) {
             const auto view = job_.views.find(name);
             if (view == job_.views.end()) {
@@ -318,12 +355,14 @@ class Indexer {
             }
             const auto frame = frame_name ? frame_of(*view->second, *frame_name)
                                           : std::optional(frame_of(*view->second));
-            if (frame) {
-                to.push_back({view->second.get(),
-                              proportioned(*frame),
-                              frame_name.has_value(),
-                              views.data() == kFlatViews.data()});
+            if (!frame) {
+                continue;
             }
+            const Template* shown = view->second.get();
+            if (flat) {
+                shown = &flats_.try_emplace(name, as_worn(*shown)).first->second;
+            }
+            to.push_back({shown, proportioned(*frame), frame_name.has_value(), flat});
         }
     }
 

@@ -155,6 +155,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"sleeve", "manche", "Ärmel"},
     {"regiment", "régiment", "Regiment"},
     {"epaulette", "épaulette", "Epaulette"},
+    {"ornament", "ornement", "Abzeichen"},
     {"trunk", "tronc", "Rumpf"},
     {"turnback", "retroussis", "Schoßumschlag"},
     {"upper-arm", "upper arm", "haut du bras", "Oberarm"},

@@ -127,6 +127,30 @@ TEST(WardrobeIndex, ShowsWholeFlapsOnACoatLaidFlat) {
     EXPECT_GT(seen, 5U);
 }
 
+TEST(WardrobeIndex, LeavesOutWhatIsNotThere) {
+    Wardrobe wardrobe;
+    ASSERT_TRUE(wardrobe.ready());
+    const std::set<std::string> shown = shown_in(wardrobe.index());
+    EXPECT_FALSE(shown.contains("belts: none"));
+    EXPECT_FALSE(shown.contains("box: none"));
+    // What is beneath shows only without these.
+    EXPECT_TRUE(shown.contains("lapels: none"));
+    EXPECT_TRUE(shown.contains("collar: none"));
+}
+
+TEST(WardrobeIndex, ShowsOrnamentsAlone) {
+    Wardrobe wardrobe;
+    ASSERT_TRUE(wardrobe.ready());
+    const Rect alone = frame_of(*wardrobe.job().views.at("front"), "ornament").value();
+    for (const WardrobeSection& section : wardrobe.index().sections) {
+        for (const WardrobeSample& sample : section.samples) {
+            if (sample.words.starts_with("turnbacks: {ornament: ")) {
+                EXPECT_NEAR(sample.frame.width(), alone.width(), 1e-9) << sample.words;
+            }
+        }
+    }
+}
+
 TEST(WardrobeIndex, DrawsEveryOptionUnlikeTheOthers) {
     Wardrobe wardrobe;
     ASSERT_TRUE(wardrobe.ready());
