@@ -56,10 +56,10 @@ class ChartSheet : public Sheet {
         return *job.views.find("front")->second;
     }
 
-    /// What of him is shown enlarged, if the chart is of ranks and he wears what its first man does
-    /// not.
+    /// What of him is shown enlarged, if he wears for his rank or his years what the first man of
+    /// the chart does not.
     [[nodiscard]] std::optional<Rect> ring_of(const ShownMan& man) const {
-        if (draft_.of != ChartOf::ranks) {
+        if (draft_.of == ChartOf::regiments) {
             return std::nullopt;
         }
         return box_of_difference(draft_.men.front().uniform, man.uniform, front_of(man.job));

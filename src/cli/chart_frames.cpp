@@ -38,7 +38,8 @@ bool is_tall(const Uniform& man) {
            man.word(property_id("hat.plume")) != "none";
 }
 
-/// What tells a rank, with the frame that shows it: what is seen worst from afar comes first.
+/// What tells a rank or years of service, with the frame that shows it: what is seen worst from
+/// afar comes first.
 struct Telling {
     std::string_view group;
     std::string_view frame;
@@ -46,8 +47,10 @@ struct Telling {
     std::string_view side = {};
 };
 
-constexpr std::array<Telling, 6> kTelling = {{{"drum", "drum"},
+constexpr std::array<Telling, 8> kTelling = {{{"drum", "drum"},
                                               {"marks", "forearm"},
+                                              {"service", "upper-arm"},
+                                              {"badge", "service-badge"},
                                               {"epaulettes", "epaulette", "epaulettes.worn"},
                                               {"knot", "knot", "knot.worn"},
                                               {"wings", "shoulder"},
@@ -93,7 +96,7 @@ std::optional<Rect> box_of_difference(const Uniform& ordinary,
         if (std::ranges::none_of(changes, comes)) {
             continue;
         }
-        const bool marks = telling.group == "marks";
+        const bool marks = telling.group == "marks" || telling.group == "service";
         const std::string_view name =
             marks ? frame_of_marks(man, telling.group, telling.frame) : telling.frame;
         const auto box = frame_of(front, name);

@@ -16,8 +16,8 @@ namespace platewright::cli {
 /// the tallest hat among them.
 Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Uniform*>& men);
 
-/// The square of the front view that shows best how the rank of `man` is told from that of
-/// `ordinary`; nothing where he wears nothing for it that could be enlarged.
+/// The square of the front view that shows best how the rank or the years of `man` are told from
+/// those of `ordinary`; nothing where he wears nothing for it that could be enlarged.
 std::optional<Rect> box_of_difference(const Uniform& ordinary,
                                       const Uniform& man,
                                       const Template& front);

@@ -11,6 +11,7 @@
 #include <span>
 #include <string_view>
 #include <utility>
+#include <variant>
 
 #include "base/text.h"
 #include "compose/template.h"
@@ -29,6 +30,17 @@ constexpr std::array<const char*, 4> kViews = {"front", "back", "side", "button"
 constexpr std::array<const char*, 2> kFlatViews = {"flat-coat-front", "flat-coat-back"};
 /// Without them he looks like the man of the picture before.
 constexpr std::array<std::string_view, 2> kBareWithout = {"belts.worn", "box.leather"};
+
+bool draws(const Group& group) {
+    return std::ranges::any_of(group.children, [](const Node& node) {
+        const auto* inner = std::get_if<Group>(&node);
+        return inner == nullptr || draws(*inner);
+    });
+}
+
+/// The frame of a head with the highest of caps, and that of one with a hat.
+constexpr std::string_view kHat = "hat";
+constexpr std::string_view kLowHat = "low-hat";
 
 bool shows_nothing(const Example& option) {
     const std::string_view key = properties()[option.property].key;
@@ -161,9 +173,9 @@ class Indexer {
             add(property_id(row.key), group);
         }
         for (const Shown& shown : group) {
-            const Rect wide = shown.window.frame.widened(kWidestSample);
+            const Rect& frame = shown.window.frame;
             section.samples.push_back(
-                {words_of(shown), shown.window.frame, picture(shown.uniform, shown.window, wide)});
+                {words_of(shown), frame, picture(shown.uniform, shown.window, room_round(frame))});
         }
     }
 
@@ -182,6 +194,9 @@ class Indexer {
                 plain->second.uniform = dressed(without);
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
+            if (fits_lower(*uniform, window)) {
+                window.frame = proportioned(*frame_of(*window.view, kLowHat));
+            }
             const auto twin = std::ranges::find(group, look, &Shown::look);
             if (twin != group.end() && twin->option.property != id) {
                 twin->twins.push_back(option);
@@ -298,6 +313,18 @@ class Indexer {
             apart += static_cast<std::size_t>(std::abs(count));
         }
         return apart;
+    }
+
+    /// Whether a head with its hat could be shown larger, since nothing of it stands higher than a
+    /// cocked hat.
+    [[nodiscard]] bool fits_lower(const Uniform& uniform, const Window& window) const {
+        const auto high = frame_of(*window.view, kHat);
+        const auto low = frame_of(*window.view, kLowHat);
+        if (!high || !low || !(proportioned(*high).centre() == window.frame.centre())) {
+            return false;
+        }
+        const Rect above{high->left, high->top, high->right, low->top};
+        return !draws(picture(uniform, window, above).drawing.root);
     }
 
     static std::string opposite(PropertyId id, const std::string& value) {

@@ -70,12 +70,13 @@ struct WardrobeSample {
     std::string words;
     /// What is to be seen, in mm on the body.
     Rect frame;
-    /// Drawn `kWidestSample` times as wide as its frame, so that rows can be filled.
+    /// Drawn over `room_round(frame)`, so that its tile can be filled.
     Figure picture;
 };
 
-/// How much wider than its frame a picture of the index may become.
-inline constexpr double kWidestSample = 1.75;
+/// What of a man a tile of the index may show around a frame: tiles are of one width, whatever is
+/// seen in them, and higher where one in their row is.
+Rect room_round(const Rect& frame);
 
 /// Options that are looked for together.
 struct WardrobeSection {

@@ -38,11 +38,19 @@ struct IndexMeasures {
         bottom = paper.height - margin * 1.05;
     }
 
-    /// Height of the pictures if nothing speaks against it.
-    [[nodiscard]] double usual_height() const { return 37 * unit; }
+    /// Tiles side by side, and the width of one: all of one width stand in one grid.
+    [[nodiscard]] std::size_t columns() const {
+        const double least = std::max(33 * unit, 9.2 * label);
+        return static_cast<std::size_t>(std::max(1.0, std::floor((room + gap) / (least + gap))));
+    }
 
-    /// Narrower than this a label would stand in shreds.
-    [[nodiscard]] double least_width() const { return 9.2 * label; }
+    [[nodiscard]] double tile() const {
+        const auto number = static_cast<double>(columns());
+        return (room - gap * (number - 1)) / number;
+    }
+
+    /// Height of the pictures if nothing speaks against it.
+    [[nodiscard]] double usual_height() const { return tile() * 1.06; }
 };
 
 /// Of a whole coat or man, mm on the body: in a row of the usual height nothing of it is to be
@@ -55,16 +63,12 @@ double row_factor(const WardrobeSample& sample) {
     return sample.frame.height() >= kTall ? kTallRow : 1;
 }
 
-/// Pictures side by side, stretched by one factor until they fill the width.
+/// Pictures side by side.
 struct IndexRow {
     const WardrobeSection* section = nullptr;
     std::size_t first = 0;
-    std::size_t end = 0;
-    std::vector<double> widths;
     /// The labels, each in its lines.
     std::vector<std::vector<std::string>> labels;
-    /// How far the pictures had to be widened: 1 not at all.
-    double stretch = 1;
     /// How much higher they are than those of other rows.
     double factor = 1;
 
@@ -81,7 +85,7 @@ struct IndexRow {
 struct IndexPlan {
     double height = 0;
     std::vector<std::vector<IndexRow>> pages;
-    /// How far it is from even rows and full pages.
+    /// How far it is from full pages.
     double badness = 0;
 };
 
@@ -91,8 +95,8 @@ class IndexPlanner {
     IndexPlanner(const WardrobeIndex& index, const IndexMeasures& measures, sheet::Ruler& ruler)
         : index_(index), measures_(measures), ruler_(ruler) {}
 
-    /// The height at which rows come out least stretched and pages fullest. Pictures are enlarged
-    /// or reduced for that, all alike.
+    /// The height at which pages come out fullest. Pictures are enlarged or reduced for that, all
+    /// alike.
     IndexPlan best(double top_of_first_page) {
         std::optional<IndexPlan> best;
         for (int step = 0; kSmallest + step * kStep <= kLargest; ++step) {
@@ -116,11 +120,9 @@ class IndexPlanner {
     }
 
   private:
-    static constexpr double kSmallest = 0.84;
-    static constexpr double kLargest = 1.3;
-    static constexpr double kStep = 0.02;
-    /// An empty page is as bad as that many rows stretched to twice their width.
-    static constexpr double kEmptyPage = 24;
+    static constexpr double kSmallest = 0.9;
+    static constexpr double kLargest = 1.2;
+    static constexpr double kStep = 0.01;
 
     const WardrobeIndex& index_;
     const IndexMeasures& measures_;
@@ -133,11 +135,10 @@ class IndexPlanner {
         double y = top_of_first_page;
         const auto close_page = [&] {
             const double empty = std::max(0.0, measures_.bottom - y) / measures_.bottom;
-            plan.badness += kEmptyPage * empty * empty;
+            plan.badness += empty * empty;
         };
         for (const WardrobeSection& section : index_.sections) {
-            for (IndexRow& row : rows_of(section, height)) {
-                plan.badness += (row.stretch - 1) * (row.stretch - 1);
+            for (IndexRow& row : rows_of(section)) {
                 if (!plan.pages.back().empty() && y + needed(row, height) > measures_.bottom) {
                     close_page();
                     plan.pages.emplace_back();
@@ -151,72 +152,18 @@ class IndexPlanner {
         return plan;
     }
 
-    /// The rows whose stretches, squared and added, are least: the way paragraphs are broken.
-    std::vector<IndexRow> rows_of(const WardrobeSection& section, double height) {
-        std::vector<double> widths;
-        for (const WardrobeSample& sample : section.samples) {
-            widths.push_back(std::clamp(height * sample.frame.width() / sample.frame.height(),
-                                        measures_.least_width(),
-                                        measures_.room));
-        }
+    std::vector<IndexRow> rows_of(const WardrobeSection& section) {
+        const Type type = sheet::roman(measures_.label);
         std::vector<IndexRow> rows;
-        std::size_t end = widths.size();
-        for (const std::vector<std::size_t> starts = best_starts(section, widths); end > 0;) {
-            rows.insert(rows.begin(), row(section, widths, starts[end], end));
-            end = starts[end];
+        for (std::size_t i = 0; i < section.samples.size(); ++i) {
+            if (i % measures_.columns() == 0) {
+                rows.push_back({&section, i, {}, 1});
+            }
+            const WardrobeSample& sample = section.samples[i];
+            rows.back().labels.push_back(ruler_.lines(sample.words, type, measures_.tile()));
+            rows.back().factor = std::max(rows.back().factor, row_factor(sample));
         }
         return rows;
-    }
-
-    /// For every end of a row where it had best begin.
-    [[nodiscard]] std::vector<std::size_t> best_starts(const WardrobeSection& section,
-                                                       const std::vector<double>& widths) const {
-        std::vector<double> least(widths.size() + 1, 0);
-        std::vector<std::size_t> starts(widths.size() + 1, 0);
-        for (std::size_t end = 1; end <= widths.size(); ++end) {
-            double sum = 0;
-            double higher = 1;
-            for (std::size_t start = end; start-- > 0;) {
-                sum += widths[start];
-                higher = std::max(higher, row_factor(section.samples[start]));
-                const double factor = stretch(sum * higher, end - start);
-                if (factor < 1 && start + 1 < end) {
-                    break;
-                }
-                const double badness = least[start] + (factor - 1) * (factor - 1);
-                if (start + 1 == end || badness < least[end]) {
-                    least[end] = badness;
-                    starts[end] = start;
-                }
-            }
-        }
-        return starts;
-    }
-
-    /// What widens `number` pictures, together `sum` wide, to the width of the page.
-    [[nodiscard]] double stretch(double sum, std::size_t number) const {
-        return (measures_.room - measures_.gap * static_cast<double>(number - 1)) / sum;
-    }
-
-    IndexRow row(const WardrobeSection& section,
-                 const std::vector<double>& widths,
-                 std::size_t first,
-                 std::size_t end) {
-        IndexRow made{&section, first, end, {}, {}, 1, 1};
-        double sum = 0;
-        for (std::size_t i = first; i < end; ++i) {
-            sum += widths[i];
-            made.factor = std::max(made.factor, row_factor(section.samples[i]));
-        }
-        made.stretch = stretch(sum * made.factor, end - first);
-        // A picture is drawn only so far beyond its frame; a row that is too short stays short.
-        const double factor = std::min(made.stretch, kWidestSample) * made.factor;
-        const Type type = sheet::roman(measures_.label);
-        for (std::size_t i = first; i < end; ++i) {
-            made.widths.push_back(widths[i] * factor);
-            made.labels.push_back(ruler_.lines(section.samples[i].words, type, widths[i] * factor));
-        }
-        return made;
     }
 };
 
@@ -317,8 +264,8 @@ class IndexSheet {
         }
         double x = measures_.margin;
         const double picture = height * row.factor;
-        for (std::size_t i = 0; i < row.widths.size(); ++i) {
-            const Rect box{x, y_, x + row.widths[i], y_ + picture};
+        for (std::size_t i = 0; i < row.labels.size(); ++i) {
+            const Rect box{x, y_, x + measures_.tile(), y_ + picture};
             put_picture(row.section->samples[row.first + i], box);
             put_label(row.labels[i], box);
             x = box.right + measures_.gap;
@@ -392,7 +339,22 @@ class IndexSheet {
 }  // namespace
 
 double sample_scale(const Rect& frame, const Paper& paper) {
-    return std::max(frame.height(), 1.0) / IndexMeasures(paper).usual_height();
+    const IndexMeasures measures(paper);
+    return std::max(
+        {frame.height() / measures.usual_height(), frame.width() / measures.tile(), 0.1});
+}
+
+Rect room_round(const Rect& frame) {
+    // The shape of a tile, width to height: where pages are filled with the lowest of rows, and in
+    // a row of tall things at its highest.
+    constexpr double broadest = 1.06;
+    constexpr double tallest = 0.53;
+    Rect room =
+        frame.widened(std::max(1.0, broadest * frame.height() / std::max(frame.width(), 1e-6)));
+    const double more = std::max(0.0, frame.width() / tallest - frame.height()) / 2;
+    room.top -= more;
+    room.bottom += more;
+    return room;
 }
 
 Document lay_out_wardrobe(const WardrobeIndex& index, const Paper& paper, const Typesetter& type) {

@@ -156,6 +156,8 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"regiment", "régiment", "Regiment"},
     {"epaulette", "épaulette", "Epaulette"},
     {"ornament", "ornement", "Abzeichen"},
+    {"service-badge", "service badge", "insigne d’ancienneté", "Dienstauszeichnung"},
+    {"low-hat", "low hat", "chapeau bas", "niedriger Hut"},
     {"trunk", "tronc", "Rumpf"},
     {"turnback", "retroussis", "Schoßumschlag"},
     {"upper-arm", "upper arm", "haut du bras", "Oberarm"},

@@ -94,6 +94,9 @@ TEST(ChartSheet, EnlargesWhatTellsARankFromAPrivate) {
     // Of thirteen ranks the private alone has nothing to be told by.
     EXPECT_EQ(count_of(ranks.text(), "layer detail"), 12U);
     EXPECT_EQ(count_of(ranks.text(), "layer picture"), 13U);
+    const DrawnChart service(
+        "chart: A\nof: service\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    EXPECT_EQ(count_of(service.text(), "layer detail"), 4U);
     const DrawnChart regiments(
         "chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
     EXPECT_EQ(count_of(regiments.text(), "layer detail"), 0U);
