@@ -55,7 +55,7 @@ constexpr std::array kRows = std::to_array<KitRow>({
     {"belts.leather", "belts", 1, KitStage::borrow, KitWay::borrow},
     {"box.leather", "cartridge box", 1, KitStage::borrow, KitWay::borrow},
     {"hilt.metal", "bayonet", 1, KitStage::borrow, KitWay::borrow, "scabbard"},
-    {"sword.hilt", "sword", 1, KitStage::borrow, KitWay::borrow, {}, true},
+    {"sword.hilt", "sword", 1, KitStage::borrow, KitWay::borrow, "scabbard", true},
     {"musket.sling", "musket", 1, KitStage::borrow, KitWay::borrow, {}, true},
     {"drum.shell", "drum", 1, KitStage::borrow, KitWay::borrow},
     {"fife.case", "fife case", 1, KitStage::borrow, KitWay::borrow},
@@ -122,7 +122,9 @@ constexpr std::array<std::string_view, 10> kOfDyedCloth{"hat.felt",
 
 /// Two belts where they are crossed or one goes round the waist.
 int quantity_of(const KitRow& row, const Uniform& man) {
-    return row.head == "belts.leather" && word_of(man, "belts.worn") != "single" ? 2 : row.quantity;
+    const std::string worn = word_of(man, "belts.worn");
+    const bool two = row.head == "belts.leather" && (worn == "crossed" || worn == "waist");
+    return two ? 2 : row.quantity;
 }
 
 bool has_group(std::string_view groups, std::string_view group) {
@@ -150,9 +152,9 @@ std::string details_of(const KitRow& thing, const Uniform& man) {
         const std::string name = material_in_words(man.language, *material);
         const auto at = std::ranges::find(found, name, &std::pair<std::string, std::string>::first);
         if (at == found.end()) {
-            found.emplace_back(name, term(man.language, row.called()));
+            found.emplace_back(name, term(man.language, called_on(man, id)));
         } else {
-            at->second += ", " + term(man.language, row.called());
+            at->second += ", " + term(man.language, called_on(man, id));
         }
     }
     std::string all;

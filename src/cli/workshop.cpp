@@ -375,7 +375,6 @@ std::set<std::string> shown_in(const std::vector<const Template*>& views, const 
                 shown.emplace(row.key);
             }
         }
-        return shown;
     }
     for (const Template* view : views) {
         shown.merge(shown_on(*view, uniform));

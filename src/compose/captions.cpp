@@ -6,6 +6,7 @@
 
 #include "base/text.h"
 #include "compose/compose.h"
+#include "compose/fixtures.h"
 #include "compose/footnotes.h"
 #include "words/man_messages.h"
 #include "words/sheet_messages.h"
@@ -62,7 +63,8 @@ void add_to_key(Captions& captions,
         return e.name == name && e.colour == material.colour && e.metal == material.metal;
     });
     if (entry != captions.key.end()) {
-        entry->worn += ", " + place;
+        // Buckles are on several things.
+        entry->worn += entry->worn.ends_with(place) ? "" : ", " + place;
         entry->properties.emplace_back(property);
         return;
     }
@@ -298,51 +300,35 @@ void add_callout(const Particulars& to, PropertyId id, const Material& material)
          mark});
 }
 
-/// What a thing is made of in the templates, whatever else is said of it. Common practice, no
-/// source.
-struct Fixture {
-    /// There if this is worn.
-    std::string_view thing;
-    std::string_view name;
-    Colour colour;
-    bool metal;
-    std::string_view place;
-};
-
-constexpr auto kFixtures = std::to_array<Fixture>({
-    {"musket.carried", "walnut", {0x7a, 0x4a, 0x2a}, false, "musket stock"},
-    {"musket.carried", "brass", {0xc9, 0xa0, 0x4a}, true, "musket mounts"},
-    {"musket.carried", "steel", {0x9a, 0x9e, 0xa2}, true, "musket barrel"},
-    {"drum.shell", "brass", {0xc9, 0xa0, 0x4a}, true, "drum hook"},
-    {"drum.shell", "walnut", {0x7a, 0x4a, 0x2a}, false, "drumsticks"},
-    {"drum.shell", "vellum", {0xe9, 0xdf, 0xc6}, false, "drumhead"},
-});
-
+/// The marks that stand at the musket stand at its stock, which is named first.
 void add_fixtures(const Particulars& to, const std::set<std::string>* shown) {
-    for (const Fixture& fixture : kFixtures) {
-        const PropertyId id = property_id(fixture.thing);
-        const bool drawn = shown == nullptr || shown->contains(std::string(fixture.thing));
-        if (!drawn || !to.uniform.speaks(id) || is_nothing(to.uniform.value(id))) {
+    const auto drawn = [shown](std::string_view thing) {
+        return shown == nullptr || shown->contains(std::string(thing));
+    };
+    const Language language = to.language();
+    for (const Fixture& fixture : fixtures()) {
+        if (!drawn(fixture.thing) || !drawn(to_hex(fixture.drawn)) ||
+            !has_fixture(to.uniform, fixture)) {
             continue;
         }
-        const Language language = to.language();
         const Material material{
             term(language, fixture.name), fixture.colour, fixture.metal, std::string()};
+        const bool musket = fixture.thing == "musket.carried";
         const auto before = to.captions.key.size();
         add_to_key(to.captions,
                    material,
-                   term(language, fixture.place) + to.notes.mark_of_rest(properties()[id].group()),
+                   term(language, fixture.place) +
+                       (musket ? to.notes.mark_of_rest("musket") : std::string()),
                    fixture.thing);
         if (to.captions.key.size() > before) {
             to.captions.key.back().fixed = true;
         }
     }
     const PropertyId musket = property_id("musket.carried");
-    const bool drawn = shown == nullptr || shown->contains("musket.carried");
-    if (drawn && to.uniform.speaks(musket) && !is_nothing(to.uniform.value(musket))) {
+    if (drawn("musket.carried") && to.uniform.speaks(musket) &&
+        !is_nothing(to.uniform.value(musket))) {
         const std::string mark = to.notes.mark(musket);
-        to.captions.callouts.push_back(
-            {"musket.carried", term(to.language(), "musket") + mark, mark});
+        to.captions.callouts.push_back({"musket.carried", term(language, "musket") + mark, mark});
     }
 }
 
@@ -371,7 +357,7 @@ void describe_what_is_noted(const Particulars& to) {
                                         : say(to.language(),
                                               messages::kNameAndValue,
                                               {trait_term(to.language(), row.name()), words});
-        to.add(name_in_key(*id), trait);
+        to.add(name_in_key(to.uniform, *id), trait);
     }
 }
 

@@ -86,20 +86,20 @@ bool is_whole(const Property& row) {
 
 }  // namespace
 
-std::string_view name_in_key(PropertyId id) {
+std::string_view name_in_key(const Uniform& man, PropertyId id) {
     const Property& row = properties()[id];
     if (!row.place.empty()) {
-        return row.place;
+        return called_on(man, id);
     }
-    for (const Property& other : properties()) {
-        if (other.group() == row.group() && is_whole(other)) {
-            return other.called();
+    for (PropertyId other = 0; other < properties().size(); ++other) {
+        if (properties()[other].group() == row.group() && is_whole(properties()[other])) {
+            return called_on(man, other);
         }
     }
     return row.called();
 }
 
-Footnotes::Footnotes(const Uniform& uniform) : language_(uniform.language) {
+Footnotes::Footnotes(const Uniform& uniform) : uniform_(uniform), language_(uniform.language) {
     for (PropertyId id = 0; id < uniform.decided.size(); ++id) {
         if (properties()[id].work == Work::none || !uniform.speaks(id)) {
             continue;
@@ -118,7 +118,7 @@ void Footnotes::add(PropertyId id, std::string words) {
         notes_.push_back({std::move(words), {}});
     }
     std::vector<std::string>& about = notes_[number].about;
-    std::string name = term(language_, name_in_key(id));
+    std::string name = term(language_, name_in_key(uniform_, id));
     if (std::ranges::find(about, name) == about.end()) {
         about.push_back(std::move(name));
     }
@@ -135,14 +135,14 @@ std::string Footnotes::mark(PropertyId id) {
 }
 
 std::string Footnotes::mark_of_thing(PropertyId id) {
-    return marks_of([id](PropertyId other) {
-        return other == id || name_in_key(other) == properties()[id].called();
+    return marks_of([this, id](PropertyId other) {
+        return other == id || name_in_key(uniform_, other) == called_on(uniform_, id);
     });
 }
 
 std::string Footnotes::mark_of_rest(std::string_view group) {
     return marks_of([this, group](PropertyId other) {
-        return name_in_key(other) == group && !borne_.contains(other);
+        return name_in_key(uniform_, other) == group && !borne_.contains(other);
     });
 }
 
@@ -165,7 +165,8 @@ std::string Footnotes::marks_of(const Belongs& belongs) {
 std::optional<PropertyId> Footnotes::next_without_mark() const {
     for (const auto& [id, number] : of_) {
         const bool borne = std::ranges::any_of(borne_, [&, id = id, number = number](auto other) {
-            return of_.at(other) == number && name_in_key(other) == name_in_key(id);
+            return of_.at(other) == number &&
+                   name_in_key(uniform_, other) == name_in_key(uniform_, id);
         });
         if (!borne) {
             return id;

@@ -16,12 +16,12 @@ namespace platewright {
 
 /// Names a property's thing as the key does: what is said of the number or shape of a thing is said
 /// of the thing. Pockets are of the coat's cloth, and a musket is no sling: they have only a group.
-std::string_view name_in_key(PropertyId id);
+std::string_view name_in_key(const Uniform& man, PropertyId id);
 
 /// The footnotes of one man, each with a mark that stands where the matter is named.
 class Footnotes {
   public:
-    /// Goes through everything that is to be seen on him.
+    /// Goes through everything that is to be seen on him; the man must outlive them.
     explicit Footnotes(const Uniform& uniform);
 
     /// The mark of a property, `*`, `†` …; empty if there is nothing to say of it. Asking for a
@@ -52,6 +52,7 @@ class Footnotes {
     template <typename Belongs>
     std::string marks_of(const Belongs& belongs);
 
+    const Uniform& uniform_;
     Language language_;
     std::vector<Note> notes_;
     std::map<PropertyId, std::size_t> of_;

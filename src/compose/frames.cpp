@@ -79,8 +79,8 @@ Rect close_frame_of(const Template& from, const Uniform& uniform) {
 
 namespace {
 
-/// Calls `each` with every property that gives a material to what is drawn on the view, and whether
-/// it is drawn of this man.
+/// Calls `each` with every property that gives a material to what is drawn on the view, or with the
+/// colour that a part has on every man, and whether it is drawn of this man.
 template <typename Each>
 void for_materials(const Template& view, const Uniform& uniform, const Each& each) {
     const Easel easel(uniform, 1, false, Ink::colour);
@@ -88,10 +88,14 @@ void for_materials(const Template& view, const Uniform& uniform, const Each& eac
         const bool there = easel.holds(part.when) && easel.paint_of(part.cloth);
         if (part.cloth.property) {
             each(std::string(properties()[*part.cloth.property].key), there);
+        } else {
+            each(to_hex(part.cloth.fixed), there);
         }
         for (const Detail& detail : part.details) {
             if (const auto property = property_of(detail)) {
                 each(std::string(properties()[*property].key), there && easel.holds(detail.when));
+            } else if (detail.kind == DetailKind::patch) {
+                each(to_hex(detail.cloth.fixed), there && easel.holds(detail.when));
             }
         }
     }

@@ -66,8 +66,15 @@ int Uniform::count(PropertyId id) const {
 
 std::string_view called_on(const Uniform& man, PropertyId id) {
     const Property& row = properties()[id];
-    const bool one_badge = row.key == "badge.cloth" && man.count(property_id("badge.number")) == 1;
-    return one_badge ? "service badge" : row.called();
+    const auto says = [&man](std::string_view key) { return man.word(property_id(key)); };
+    if (row.key == "badge.cloth" && man.count(property_id("badge.number")) == 1) {
+        return "service badge";
+    }
+    if (row.key == "sword.belt" &&
+        (says("belts.worn") == "crossed" || says("belts.worn") == "waist")) {
+        return "sword frog";
+    }
+    return row.called();
 }
 
 }  // namespace platewright

@@ -178,7 +178,8 @@ struct Uniform {
     [[nodiscard]] int count(PropertyId id) const;
 };
 
-/// What a property's thing is called on this man: one service badge is not called badges.
+/// What a property's thing is called on this man: one service badge is not called badges,
+/// and a sword that hangs from the belts has only a frog.
 std::string_view called_on(const Uniform& man, PropertyId id);
 
 }  // namespace platewright

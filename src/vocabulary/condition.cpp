@@ -192,15 +192,22 @@ std::optional<Condition> parse_condition(std::string_view text, std::string& pro
 }
 
 bool speaks(PropertyId id, const std::function<std::string(PropertyId)>& value_of) {
-    static const std::vector<Condition> kConditions = [] {
-        std::vector<Condition> conditions;
+    static const std::vector<std::vector<Condition>> kAlternatives = [] {
+        std::vector<std::vector<Condition>> alternatives;
         for (const Property& row : properties()) {
             std::string problem;
-            conditions.push_back(parse_condition(row.speaks_when, problem).value_or(Condition{}));
+            alternatives.push_back(
+                {parse_condition(row.speaks_when, problem).value_or(Condition{})});
+            if (!row.or_when.empty()) {
+                alternatives.back().push_back(
+                    parse_condition(row.or_when, problem).value_or(Condition{}));
+            }
         }
-        return conditions;
+        return alternatives;
     }();
-    return holds(kConditions.at(id), value_of);
+    return std::ranges::any_of(kAlternatives.at(id), [&](const Condition& condition) {
+        return holds(condition, value_of);
+    });
 }
 
 bool holds(const Condition& condition, const std::function<std::string(PropertyId)>& value_of) {

@@ -61,6 +61,9 @@ struct Property {
     std::string_view place = {};
     /// The condition under which it says anything: the lace of the loops, where there are loops.
     std::string_view speaks_when = {};
+    /// Another condition under which it does: a scabbard is worn with a bayonet, or else with a
+    /// sword. Empty: there is none.
+    std::string_view or_when = {};
     /// The frame of the templates (`cuff`) that shows it best; empty: the whole figure.
     std::string_view frame = {};
     Work work = Work::sewn;

@@ -45,6 +45,13 @@ struct Row : Property {
         return row;
     }
 
+    /// Or where this one does.
+    [[nodiscard]] constexpr Row or_else_when(std::string_view condition) const {
+        Row row = *this;
+        row.or_when = condition;
+        return row;
+    }
+
     /// The frame of the templates in which it is best seen.
     [[nodiscard]] constexpr Row seen_in(std::string_view name) const {
         Row row = *this;

@@ -118,7 +118,11 @@ inline constexpr std::array kMarks = std::to_array<Property>({
 
 /// Belts and equipment.
 inline constexpr std::array kKit = std::to_array<Property>({
-    leather("belts.leather", "white", "the belts").by_one_word().when("belts.worn").is_kit(),
+    leather("belts.leather", "white", "the belts, also that of a drum")
+        .by_one_word()
+        .when("belts.worn")
+        .or_else_when("drum.shell")
+        .is_kit(),
     choice("belts.worn",
            "crossed",
            "crossed=two|single=one|waist=waist-belt",
@@ -145,9 +149,10 @@ inline constexpr std::array kKit = std::to_array<Property>({
         .is_kit()
         .shown_as("crown")
         .seen_in("box"),
-    leather("scabbard.leather", "black", "the scabbards of bayonet and sword, and their frog")
+    leather("scabbard.leather", "black", "the scabbards of bayonet and sword")
         .by_one_word()
         .when("belts.worn = crossed or waist")
+        .or_else_when("sword.worn")
         .is_kit(),
     metal("hilt.metal", "steel", "the socket and shank of the bayonet")
         .by_one_word()
@@ -165,6 +170,12 @@ inline constexpr std::array kKit = std::to_array<Property>({
     metal("sword.hilt", "as buttons.metal", "the hilt of the sword")
         .by_one_word()
         .called("sword hilt")
+        .when("sword.worn")
+        .is_kit(),
+    leather("sword.belt",
+            "as belts.leather",
+            "the frog of the sword, and its belt where no other belt carries it")
+        .called("sword belt")
         .when("sword.worn")
         .is_kit(),
     cloth("sword.knot", "none", "the knot of cord or ribbon on the sword hilt")

@@ -5,11 +5,13 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <map>
 #include <set>
 #include <string>
 #include <vector>
 
 #include "compose/compose.h"
+#include "compose/template.h"
 #include "read/read.h"
 #include "support.h"
 #include "vocabulary/property.h"
@@ -52,7 +54,7 @@ class ShippedMan {
 
     [[nodiscard]] bool ready() const { return uniform_.has_value(); }
 
-    [[nodiscard]] Uniform& uniform() { return *uniform_; }
+    [[nodiscard]] const Uniform& uniform() const { return *uniform_; }
 
     [[nodiscard]] const Job& job() const { return *job_; }
 
@@ -135,6 +137,83 @@ TEST(CaptionsOfEveryPlate, WhateverDepartsBearsAMark) {
         noted.decided[id].chain.back().instead_of = "an order of its own";
         noted.decided[id].chain.back().follows.reset();
         expect_marks_and_notes_agree(captions_of(noted), std::string(properties()[id].key));
+    }
+}
+
+/// By key of the property, what is seen of it on any view, mm² on the body.
+std::map<std::string, double> seen_on(const ShippedMan& man) {
+    std::map<std::string, double> seen;
+    for (const Figure& figure : figures_of(man.uniform(), man.job(), 10)) {
+        for (const auto& [key, one] : figure.seen) {
+            seen[key] = std::max(seen[key], one.area);
+        }
+    }
+    return seen;
+}
+
+bool in_key(const Captions& captions, const std::string& property) {
+    return std::ranges::any_of(captions.key, [&](const KeyEntry& entry) {
+        return std::ranges::find(entry.properties, property) != entry.properties.end();
+    });
+}
+
+// A captain's scabbard hung from a belt that his orders do not know, and stood in no key.
+TEST(CaptionsOfEveryPlate, WhateverIsSeenOfAColourIsInTheKey) {
+    for (const std::string& name : shipped_plates()) {
+        ShippedMan man(name);
+        ASSERT_TRUE(man.ready()) << name;
+        const Captions captions = captions_of(man.uniform());
+        for (const auto& [key, area] : seen_on(man)) {
+            const PropertyId id = property_id(key);
+            const bool material = man.uniform().material(id) != nullptr;
+            // The tip of a plume of one colour is plume, and holes worked in thread are the coat's.
+            const bool part_of_another = key == "hat.plume-tip" || key == "lapels.lace";
+            if (material && properties()[id].work != Work::none && !part_of_another &&
+                area >= kLeastFound) {
+                EXPECT_TRUE(in_key(captions, key)) << name << ": " << key;
+            }
+        }
+    }
+}
+
+/// The colours that the parts of a view are drawn in whatever a man wears, as far as they are drawn
+/// of this one.
+std::set<std::string> own_colours(const Template& view, const Uniform& man) {
+    std::set<std::string> colours;
+    for (const Part& part : view.parts) {
+        const bool there = holds(part.when, [&man](PropertyId id) { return man.word(id); });
+        if (there && !part.cloth.property && part.surface != Surface::skin) {
+            colours.insert(to_hex(part.cloth.fixed));
+        }
+    }
+    return colours;
+}
+
+// Wood, brass and leather of the templates' own: a sword's grip, the buckles of a knapsack.
+TEST(CaptionsOfEveryPlate, WhatTemplatesColourThemselvesIsInTheKey) {
+    // Too small to be asked about, or black on black: the flint and the pan, peaks and sockets of
+    // caps beside their band.
+    const std::set<std::string> aside{"#6d6358", "#8d939b", "#9aa0a8", "#242124"};
+    for (const std::string& name : shipped_plates()) {
+        ShippedMan man(name);
+        ASSERT_TRUE(man.ready()) << name;
+        std::set<std::string> keyed;
+        std::set<std::string> shown;
+        for (const Property& row : properties()) {
+            shown.emplace(row.key);
+        }
+        for (const Template* view : views_of(man.job())) {
+            shown.merge(shown_on(*view, man.uniform()));
+        }
+        for (const KeyEntry& entry : captions_of(man.uniform(), &shown).key) {
+            keyed.insert(to_hex(entry.colour));
+        }
+        for (const Template* view : views_of(man.job())) {
+            for (const std::string& colour : own_colours(*view, man.uniform())) {
+                EXPECT_TRUE(keyed.contains(colour) || aside.contains(colour))
+                    << name << ": " << colour << " on the " << view->view;
+            }
+        }
     }
 }
 

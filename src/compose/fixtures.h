@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+// What the templates draw of the same material on every man: musket stocks, buckles, cords.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include "base/colour.h"
+#include "resolve/uniform.h"
+
+namespace platewright {
+
+/// What a thing is made of in the templates, whatever else is said of it.
+struct Fixture {
+    /// It is drawn where this holds, and as far as the property's own thing is seen.
+    std::string_view when;
+    std::string_view thing;
+    /// Terms: the material, and where it is.
+    std::string_view name;
+    std::string_view place;
+    Colour colour;
+    bool metal;
+    /// As templates have it, where the key has it as the same thing of a palette.
+    Colour drawn = colour;
+};
+
+/// In the order of the colour key; those of one material stand together.
+std::span<const Fixture> fixtures();
+
+/// Whether the man has it.
+bool has_fixture(const Uniform& man, const Fixture& fixture);
+
+}  // namespace platewright
