@@ -14,8 +14,6 @@ namespace {
 /// Up to this many rows an entry is never divided between columns; a longer one may be, but not
 /// after its first row.
 constexpr std::size_t kUndivided = 6;
-/// Standing in line across the columns may cost this much height.
-constexpr double kGridCost = 1.2;
 
 /// Rows that must stay together.
 struct Stretch {
@@ -162,35 +160,6 @@ Block pour(const std::vector<Entry>& entries, const Grid& grid) {
         block.height = std::max(block.height, y);
     }
     return block;
-}
-
-Block set_in_grid(const std::vector<Entry>& entries, const Grid& grid) {
-    const std::size_t lines = (entries.size() + grid.columns - 1) / grid.columns;
-    std::vector<double> heights(lines, 0.0);
-    for (std::size_t i = 0; i < entries.size(); ++i) {
-        double height = 0;
-        for (const Row& row : entries[i]) {
-            height += row.height;
-        }
-        heights[i % lines] = std::max(heights[i % lines], height);
-    }
-    Block block;
-    double top = 0;
-    for (std::size_t line = 0; line < lines; ++line) {
-        for (std::size_t i = line; i < entries.size(); i += lines) {
-            const std::size_t column = i / lines;
-            const double x = static_cast<double>(column) * grid.pitch;
-            double y = top;
-            for (const Row& row : entries[i]) {
-                block.rows.push_back({{x, y}, row});
-                y += row.height;
-            }
-        }
-        block.height = top + heights[line];
-        top = block.height + grid.gap;
-    }
-    Block poured = pour(entries, grid);
-    return block.height <= poured.height * kGridCost ? block : poured;
 }
 
 }  // namespace platewright::sheet

@@ -89,8 +89,4 @@ struct Grid {
 /// Entries down the columns, in even heights, long entries divided where that helps.
 Block pour(const std::vector<Entry>& entries, const Grid& grid);
 
-/// Entries down the columns so that they also stand in line across them; poured instead if that
-/// costs much less height.
-Block set_in_grid(const std::vector<Entry>& entries, const Grid& grid);
-
 }  // namespace platewright::sheet

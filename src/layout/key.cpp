@@ -267,13 +267,13 @@ class Lists {
   public:
     Lists(const Captions& captions,
           const Notes& notes,
-          const KeyForm& form,
+          bool headings,
           const Style& style,
           const Columns& columns,
           Ruler& ruler)
         : language_(captions.language),
           style_(style),
-          form_(form),
+          with_headings_(headings),
           pitch_(columns.pitch),
           colours_(colour_entries(captions, style, columns.width, ruler)),
           particulars_(particular_entries(captions, style, columns.width, ruler)),
@@ -285,8 +285,7 @@ class Lists {
 
     [[nodiscard]] Block colours(std::size_t count) const {
         const Grid grid{count, pitch_, style_.body * 0.6};
-        return headed(messages::kColours,
-                      form_.in_line ? set_in_grid(colours_, grid) : pour(colours_, grid));
+        return headed(messages::kColours, pour(colours_, grid));
     }
 
     /// Particulars, and the notes under them.
@@ -308,7 +307,7 @@ class Lists {
 
     /// A list under its heading.
     [[nodiscard]] Block headed(const Message& heading, Block list) const {
-        if (!form_.headings || list.empty()) {
+        if (!with_headings_ || list.empty()) {
             return list;
         }
         Block block;
@@ -320,7 +319,7 @@ class Lists {
 
     Language language_;
     const Style& style_;
-    const KeyForm& form_;
+    bool with_headings_;
     double pitch_;
     std::vector<Entry> colours_;
     std::vector<Entry> particulars_;
@@ -382,12 +381,12 @@ std::vector<Remark> remarks_of(const Captions& captions) {
 
 Block key_block(const Captions& captions,
                 const Notes& notes,
-                const KeyForm& form,
+                bool headings,
                 const Style& style,
                 double width,
                 Ruler& ruler) {
     const Columns columns = columns_of(width, kKeyColumn, style);
-    const Lists lists(captions, notes, form, style, columns, ruler);
+    const Lists lists(captions, notes, headings, style, columns, ruler);
     Block above = lists.colours(columns.count);
     lists.add_below(above, lists.rest(columns.count));
     if (columns.count < 2 || lists.one_kind()) {

@@ -45,18 +45,11 @@ struct Notes {
     Language language = Language::english;
 };
 
-/// How a key is set: with headings or without; colours in line across the columns, or one close
-/// under the other.
-struct KeyForm {
-    bool headings = true;
-    bool in_line = true;
-};
-
-/// Colour key and particulars within `width` mm, and `notes` under the particulars. No word is left
-/// out.
+/// Colour key and particulars within `width` mm, with their headings or without, and `notes` under
+/// the particulars. No word is left out.
 Block key_block(const Captions& captions,
                 const Notes& notes,
-                const KeyForm& form,
+                bool headings,
                 const Style& style,
                 double width,
                 Ruler& ruler);

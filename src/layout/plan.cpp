@@ -201,12 +201,11 @@ void set_words(Plan& plan, const Task& task, double width, Ruler& ruler) {
         notes.remarks.push_back({say(captions.language, messages::kDrawnBy, {captions.drawn_by})});
     }
     const bool headings = plan.economy < Economy::headings;
-    const KeyForm form{headings, plan.packing != Packing::tight};
     if (plan.packing == Packing::airy) {
-        plan.key = key_block(captions, {}, form, plan.style, width, ruler);
+        plan.key = key_block(captions, {}, headings, plan.style, width, ruler);
         plan.notes = note_block(notes, plan.style, width, ruler);
     } else {
-        plan.key = key_block(captions, notes, form, plan.style, width, ruler);
+        plan.key = key_block(captions, notes, headings, plan.style, width, ruler);
     }
 }
 
@@ -286,7 +285,7 @@ std::optional<Plan> try_plan(
     set_labels(plan, task, ruler);
     const bool lies = task.paper.width > task.paper.height;
     for (const bool beside : {lies, !lies}) {
-        for (const Packing packing : {Packing::airy, Packing::notes_in_column, Packing::tight}) {
+        for (const Packing packing : {Packing::airy, Packing::notes_in_column}) {
             plan.packing = packing;
             auto made = beside ? plan_beside(plan, task, ruler) : plan_below(plan, task, ruler);
             if (made) {

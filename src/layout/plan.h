@@ -29,10 +29,9 @@ struct Task {
 /// What a plate gives up so that its words fit, one after the other.
 enum class Economy { nothing, colophon, headings, wide_spacing };
 
-/// How closely the lists are packed: notes at the foot and colours in line across the columns;
-/// notes under the particulars, which often costs no height at all; and colours one close under the
-/// other as well.
-enum class Packing { airy, notes_in_column, tight };
+/// How closely the lists are packed: notes at the foot, or under the particulars, which often costs
+/// no height at all.
+enum class Packing { airy, notes_in_column };
 
 /// One line of the title block, centred.
 struct TitleLine {

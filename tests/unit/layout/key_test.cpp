@@ -51,27 +51,6 @@ TEST(Pour, LosesNoRow) {
     EXPECT_TRUE(pour({}, {3, 50, 2}).empty());
 }
 
-TEST(SetInGrid, PutsEntriesInLineAcrossTheColumns) {
-    const Block block = set_in_grid(entries({2, 1, 2, 2}), {2, 50, 2});
-    ASSERT_EQ(block.rows.size(), 7U);
-    // Third entry: head of the second column; fourth: in line with the second.
-    std::set<double> heads;
-    for (const Block::Place& place : block.rows) {
-        heads.insert(place.at.y);
-    }
-    EXPECT_EQ(heads, (std::set<double>{0, 10, 22, 32}));
-}
-
-TEST(SetInGrid, PoursWhereAGridWouldWasteHeight) {
-    const std::vector<Entry> uneven = entries({9, 1, 1, 1, 1, 9});
-    EXPECT_DOUBLE_EQ(set_in_grid(uneven, {2, 50, 0}).height, pour(uneven, {2, 50, 0}).height);
-}
-
-TEST(SetInGrid, TakesMoreColumnsThanEntries) {
-    EXPECT_EQ(set_in_grid(entries({1, 1}), {3, 50, 2}).rows.size(), 2U);
-    EXPECT_TRUE(set_in_grid({}, {3, 50, 2}).empty());
-}
-
 /// A key with two colours, of which one bears two marks, set in one column.
 struct Keyed {
     Captions captions;
@@ -87,7 +66,7 @@ struct Keyed {
         const Typesetter type;
         Ruler ruler(type);
         Layer layer("key");
-        key_block(captions, {remarks_of(captions), "", Language::english}, {}, {1, 3}, 60, ruler)
+        key_block(captions, {remarks_of(captions), "", Language::english}, true, {1, 3}, 60, ruler)
             .draw({10, 10}, layer);
         std::move(layer).put_on(page);
     }
