@@ -55,6 +55,10 @@ Rect Rect::squared() const {
     return {middle.x - half, middle.y - half, middle.x + half, middle.y + half};
 }
 
+bool Rect::meets(const Rect& other) const {
+    return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+}
+
 Rect Rect::grown(double by) const {
     return empty() ? *this : Rect{left - by, top - by, right + by, bottom + by};
 }

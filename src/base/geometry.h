@@ -63,6 +63,8 @@ struct Rect {
 
     /// The rectangle `by` mm larger on every side.
     [[nodiscard]] Rect grown(double by) const;
+    /// Whether they have more than an edge in common.
+    [[nodiscard]] bool meets(const Rect& other) const;
 
     /// The smallest square about the same centre that holds the rectangle.
     [[nodiscard]] Rect squared() const;

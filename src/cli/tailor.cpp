@@ -358,9 +358,8 @@ class Tailoring {
             source.ornament = &*ornament;
             source.ornament_frame = frame_of(*drawing->second).height();
         }
-        std::vector<PatternPiece> facings = facing_pieces(source);
-        std::vector<PatternPiece> garments = garment_pieces(source);
-        made.sheets.pieces = garments;
+        made.sheets.pieces = garment_pieces(source);
+        const std::vector<PatternPiece> facings = facing_pieces(source, made.sheets.pieces);
         made.sheets.pieces.insert(made.sheets.pieces.end(), facings.begin(), facings.end());
         const std::vector<PatternPiece> lesser = lesser_pieces(source, made.sheets.pieces);
         made.sheets.pieces.insert(made.sheets.pieces.end(), lesser.begin(), lesser.end());

@@ -45,6 +45,10 @@ class Teller {
         return platewright::say(source_.language, message, parts);
     }
 
+    [[nodiscard]] std::string holes(int number, double size) const {
+        return platewright::say(source_.language, messages::kHolesLong, number, {mm(size)});
+    }
+
     /// How many, how large, how far from the end of the line and from one another.
     [[nodiscard]] std::string row(const FlatRow& row) const {
         const Counted& what = row.kind == FlatRow::Kind::buttons ? messages::kButtonsAcross
@@ -78,12 +82,18 @@ class Teller {
                                  mm(first.width, 1),
                                  own(first.width),
                                  mm(above),
-                                 mm(angle_of(first, marks.edge))});
+                                 slant(angle_of(first, marks.edge))});
         if (marks.bands.size() > 1) {
             const double apart = length(marks.bands[1].lower[middle] - first.upper[middle]);
             words = say(messages::kClothBetween, {words, mm(apart)});
         }
         return words;
+    }
+
+    [[nodiscard]] std::string slant(double degrees) const {
+        constexpr double level = 3;
+        return degrees < level ? say(messages::kLevelWithIt)
+                               : say(messages::kAtAngleToIt, {mm(degrees)});
     }
 
     [[nodiscard]] std::string sleeve(const FlatMarks& marks) const {
@@ -240,6 +250,12 @@ void add_rows(const FlatPart& part,
         key += name;
         key += words;
         if (!words.empty() && told.insert(std::move(key)).second) {
+            to.push_back({name, words});
+        }
+    }
+    if (const int holes = holes_under_buttons(part); holes > 0) {
+        const std::string words = teller.holes(holes, kStrapHole);
+        if (told.insert(title + name + words).second) {
             to.push_back({name, words});
         }
     }

@@ -111,9 +111,7 @@ class Painting {
         if (!window_) {
             return true;
         }
-        const Rect room = part.shape.bounds().grown(part.shadow + 6);
-        return room.right > window_->left && room.left < window_->right &&
-               room.bottom > window_->top && room.top < window_->bottom;
+        return part.shape.bounds().grown(part.shadow + 6).meets(*window_);
     }
 
     /// The heavy line round the whole figure: every part stroked underneath everything.
@@ -204,9 +202,7 @@ class Painting {
             if (under == &part) {
                 break;
             }
-            const Rect box = under->shape.bounds();
-            if (box.right > room.left && box.left < room.right && box.bottom > room.top &&
-                box.top < room.bottom) {
+            if (under->shape.bounds().meets(room)) {
                 found.push_back(shapes_[under->name]);
             }
         }

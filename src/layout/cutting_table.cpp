@@ -19,7 +19,11 @@ CuttingTable lay_on_table(const std::vector<PatternPiece>& pieces,
     // Between pieces.
     constexpr double apart = 12;
     CuttingTable table;
-    const LayingRules rules{least_width, apart, /*as_cut=*/false, corner};
+    LayingRules rules;
+    rules.width = least_width;
+    rules.between = apart;
+    rules.as_cut = false;
+    rules.corner = corner;
     const Laying laying = laid_out(pieces, rules);
     table.width = least_width;
     table.height = laying.length;

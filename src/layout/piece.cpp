@@ -36,8 +36,9 @@ Rect reach_at(const Chain& outline, Point from) {
     return reach;
 }
 
-/// How thin the strip is that an arrow takes, mm.
+/// How thin the strip is that an arrow takes, and how far it keeps from other marks, mm.
 constexpr double kArrowRoom = 2;
+constexpr double kBesideArrow = 6;
 
 void draw_grain(const PatternPiece& piece, Point at, double factor, Pen& pen) {
     const Rect strip = grain_of(piece);
@@ -69,6 +70,9 @@ void draw_slit(const Chain& slit, double arm, double width, Pen& pen) {
 /// Half the bar across the end of a slit on paper, and of a buttonhole at full size, mm.
 constexpr double kSlitBar = 1;
 constexpr double kHoleBar = 1.2;
+/// An eyelet at full size, and at least, mm across its half.
+constexpr double kEyelet = 2;
+constexpr double kLeastEyelet = 0.4;
 
 double thin_line(double factor) {
     return factor < 0.5 ? 0.13 : sheet::kNarrow;
@@ -88,22 +92,29 @@ Point middle_of(const Chain& outline) {
     return twice == 0 ? Point{} : sum * (1 / twice);
 }
 
-/// Upright beside the middle, within the piece.
+/// Upright beside the middle, within the piece and clear of its marks where that can be.
 Rect grain_of(const PatternPiece& piece) {
-    Point middle = middle_of(piece.outline);
-    Rect reach = reach_at(piece.outline, middle);
-    const double aside = std::min(40.0, reach.height() * 0.08);
-    const Rect beside = reach_at(piece.outline, middle - Point{aside, 0});
-    if (beside.top > -1e5 && beside.bottom < 1e5) {
-        middle.x -= aside;
-        reach = beside;
+    const Point middle = middle_of(piece.outline);
+    const double high = reach_at(piece.outline, middle).height();
+    const double wide = shapes::box(piece.outline).width();
+    const double aside = std::min({40.0, high * 0.08, wide * 0.25});
+    const std::vector<Rect> marks = marks_within(piece, kBesideArrow);
+    Rect first;
+    for (const double steps : {-1, 1, -2, 2, 0}) {
+        const double x = middle.x + steps * aside;
+        const Rect reach = reach_at(piece.outline, {x, middle.y});
+        if (reach.top <= -1e5 || reach.bottom >= 1e5) {
+            continue;
+        }
+        const double half = std::min(reach.height() * 0.28, 90.0);
+        const double y = reach.centre().y;
+        const Rect strip{x - kArrowRoom / 2, y - half, x + kArrowRoom / 2, y + half};
+        first = first.empty() ? strip : first;
+        if (std::ranges::none_of(marks, [&](const Rect& mark) { return strip.meets(mark); })) {
+            return strip;
+        }
     }
-    if (reach.height() >= 1e5) {
-        return {};
-    }
-    const double half = std::min(reach.height() * 0.28, 90.0);
-    const double y = reach.centre().y;
-    return {middle.x - kArrowRoom / 2, y - half, middle.x + kArrowRoom / 2, y + half};
+    return first;
 }
 
 void draw_outlines(const PatternPiece& piece, Point at, double factor, Pen& cut, Pen& sew) {
@@ -136,6 +147,9 @@ void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
         const Point middle = (from + to) * 0.5;
         const Point half = (to - from) * (0.5 * larger);
         pen.line(at + (middle - half) * factor, at + (middle + half) * factor, thin);
+    }
+    for (const Point eyelet : piece.eyelets) {
+        pen.circle(at + eyelet * factor, std::max(kLeastEyelet, kEyelet * factor), thin);
     }
     for (const Point button : piece.buttons) {
         const Point middle = at + button * factor;
@@ -172,6 +186,9 @@ void draw_laying(const Laying& laying,
 std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
     constexpr double arm = 3;
     std::vector<Rect> marks;
+    for (const Point eyelet : piece.eyelets) {
+        marks.push_back(Rect{eyelet.x, eyelet.y, eyelet.x, eyelet.y}.grown(arm + clear));
+    }
     for (const Point button : piece.buttons) {
         marks.push_back(Rect{button.x, button.y, button.x, button.y}.grown(arm + clear));
     }
@@ -225,7 +242,12 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     }
     if (piece.ease > 0) {
         words.push_back(
-            say(language, messages::kHeadEase, {number_words(language, piece.ease, 0)}));
+            say(language,
+                piece.garment == "breeches" ? messages::kTopGathered : messages::kHeadEase,
+                {number_words(language, piece.ease, 0)}));
+    }
+    if (piece.closes_in_front) {
+        words.push_back(say(language, messages::kHolesOnLeft));
     }
     if (piece.inlay > 0) {
         const bool within = piece.cut != piece.outline;

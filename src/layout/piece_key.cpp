@@ -26,7 +26,7 @@ constexpr double kApart = 5;
 /// Words stand on a baseline so far below the middle of their sample.
 constexpr double kBelowMiddle = 0.85;
 
-enum class Sign { cut, finished, seam, fold, slit, inlay, grain, notch, button, hole };
+enum class Sign { cut, finished, seam, fold, slit, inlay, grain, notch, button, hole, eyelet };
 
 struct Entry {
     Sign sign;
@@ -65,6 +65,9 @@ std::vector<Entry> entries_of(const std::vector<PatternPiece>& pieces) {
     if (any(pieces, [](const PatternPiece& p) { return !p.holes.empty(); })) {
         all.push_back({Sign::hole, messages::kLineHole});
     }
+    if (any(pieces, [](const PatternPiece& p) { return !p.eyelets.empty(); })) {
+        all.push_back({Sign::eyelet, messages::kLineEyelet});
+    }
     return all;
 }
 
@@ -95,6 +98,8 @@ void draw_sign(Sign sign, Point from, Pen& pen) {
         case Sign::button:
             pen.line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
             return pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
+        case Sign::eyelet:
+            return pen.circle(middle, arm / 2, thin);
         case Sign::hole: {
             const Point half{kHole / 2, 0};
             const Point up{0, 0.4};

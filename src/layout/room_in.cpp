@@ -48,10 +48,7 @@ bool holds_block(const Chain& outline, const Rect& block) {
 }
 
 bool touches_any(const Rect& block, const std::vector<Rect>& marks) {
-    return std::ranges::any_of(marks, [&block](const Rect& mark) {
-        return block.left < mark.right && mark.left < block.right && block.top < mark.bottom &&
-               mark.top < block.bottom;
-    });
+    return std::ranges::any_of(marks, [&block](const Rect& mark) { return block.meets(mark); });
 }
 
 }  // namespace

@@ -173,13 +173,9 @@ class Tiler {
         return {left, top, left + step_.x + kOverlap, top + step_.y + kOverlap};
     }
 
-    static bool meet(const Rect& a, const Rect& b) {
-        return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-    }
-
     /// Whether anything of a piece lies in the window, and not only its box.
     static bool shows(const Laid& laid, const Rect& window) {
-        if (!meet(laid.box, window)) {
+        if (!laid.box.meets(window)) {
             return false;
         }
         const Point from = Point{window.left, window.top} - laid.at;
@@ -213,13 +209,13 @@ class Tiler {
         Pen pen("pieces");
         pen.clip({kClear, kClear, kClear + step_.x + kOverlap, kClear + step_.y + kOverlap});
         for (const Laid& laid : table_.pieces) {
-            if (meet(laid.box, window)) {
+            if (laid.box.meets(window)) {
                 draw_piece(*laid.piece, laid.at + origin, 1, pen);
                 draw_name(laid, window, origin, pen);
             }
         }
         // The squares lie in the first corner of the table.
-        if (meet({0, 0, kCheckWidth, kCheckHeight}, window)) {
+        if (window.meets({0, 0, kCheckWidth, kCheckHeight})) {
             draw_checks(pen, origin);
         }
         std::move(pen).put_on(page);

@@ -23,6 +23,8 @@ constexpr double kHindFork = 1.0 / 10;
 /// are marked to be sewn together.
 constexpr double kForkRise = 110;
 constexpr double kForkDrop = 270;
+/// Eyelets lie so far within the end of the waistband. Common practice, no source.
+constexpr double kEyeletWithin = 12;
 /// How far the inner seam bends above and below that place, mm.
 constexpr double kInnerBend = 55;
 
@@ -128,8 +130,21 @@ class Breeches {
             const double end = opening ? opening->y : side->back().y;
             piece.inlay = kInlay;
             piece.inlay_seam = seam_between(piece.outline, side->front(), {x_at(*side, end), end});
+            gather_top(piece, *side);
         }
         keep(std::move(piece));
+    }
+
+    /// How much wider it is at the top than the waistband behind the side seam.
+    void gather_top(PatternPiece& piece, const Chain& side) const {
+        const auto girths = front_ != nullptr ? finished_girths(*front_, source_.body)
+                                              : std::vector<FinishedGirth>{};
+        if (side_at_waist() <= 0 || girths.empty()) {
+            return;
+        }
+        const Rect box = shapes::box(piece.outline);
+        const double wide = length_between(piece.outline, side.front(), {kSeatWedgeWide, box.top});
+        piece.ease = wide - (girths.front().finished / 2 - side_at_waist());
     }
 
     /// The leg is sewn to the knee band's upper edge, which lies over it.
@@ -274,9 +289,41 @@ class Breeches {
         for (const auto& [from, to] : holes_of(part)) {
             piece.holes.emplace_back(turned(from), turned(to));
         }
+        // The fall begins below one mark, the side seam meets the other.
+        const double depth = shapes::box(piece.outline).right;
+        if (const Chain* slit = front_->guide("fall-edge")) {
+            add_notch(piece, {depth, middle - slit->front().x});
+        }
+        if (const double side = side_at_waist(); side > 0) {
+            add_notch(piece, {depth, middle - side});
+        }
+        piece.closes_in_front = !piece.holes.empty();
+        mark_eyelets(piece);
         if (const FlatPart* fob = front_->part("fob-left")) {
             const Chain mouth = upper_edge(shapes::joined(fob->outline));
             piece.slits.push_back({turned(mouth.front()), turned(mouth.back())});
+        }
+    }
+
+    /// Half of the waistband that lies before the side seam.
+    [[nodiscard]] double side_at_waist() const {
+        const FlatPart* part = front_ != nullptr ? legs(*front_) : nullptr;
+        const Chain* seam = part != nullptr ? side_seam(*front_, *part, 1) : nullptr;
+        return seam != nullptr ? seam->front().x : 0;
+    }
+
+    /// Of the half on the wearer's left, which lies to the left of the page behind.
+    void mark_eyelets(PatternPiece& piece) const {
+        const FlatPart* band = back_ != nullptr ? back_->part("waistband") : nullptr;
+        if (band == nullptr) {
+            return;
+        }
+        const double top = shapes::box(shapes::joined(band->outline)).top;
+        for (const Chain& line : band->lines) {
+            // They are drawn as dots.
+            if (length_of(line) < 1 && line.front().x < 0) {
+                piece.eyelets.push_back({line.front().y - top, kEyeletWithin});
+            }
         }
     }
 

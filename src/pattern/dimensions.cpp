@@ -291,14 +291,19 @@ class Measuring {
             const FlatMarks::Band& first = marks.bands.front();
             const std::string frame = marks.left_sleeve ? "cuff" : "right sleeve";
             const Point foot = foot_on(edge_below(flat_, marks), at_middle(first.lower));
-            add("mark above the edge", Way::along, foot, at_middle(first.lower), frame.c_str());
-            add("mark width",
+            const bool service = marks.group == "service";
+            add(service ? "service mark above the edge" : "rank mark above the edge",
+                Way::along,
+                foot,
+                at_middle(first.lower),
+                frame.c_str());
+            add(service ? "service mark width" : "rank mark width",
                 Way::along,
                 at_middle(first.lower),
                 at_middle(first.upper),
                 frame.c_str());
             if (marks.bands.size() > 1) {
-                add("between marks",
+                add(service ? "between service marks" : "between rank marks",
                     Way::along,
                     at_middle(first.upper),
                     at_middle(marks.bands[1].lower),
@@ -491,7 +496,7 @@ const Chain& edge_below(const Flat& flat, const FlatMarks& marks) {
 
 double angle_of(const FlatMarks::Band& band, const Chain& edge) {
     const Point mark = band.lower[band.lower.size() / 2] - band.lower.front();
-    const Point along = middle(edge) - edge.front();
+    const Point along = edge[edge.size() / 2] - edge.front();
     const double radians = std::atan2(std::abs(cross(along, mark)), dot(along, mark));
     return radians * 180 / std::numbers::pi;
 }

@@ -7,9 +7,11 @@
 
 #include "pattern/draft.h"
 #include "pattern/fit.h"
+#include "pattern/marks.h"
 #include "pattern/pieces.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
+#include "pattern/sleeves.h"
 
 namespace platewright {
 namespace {
@@ -34,14 +36,13 @@ constexpr std::array kAsTheyLie = std::to_array<AsItLies>({
 
 /// From the end of a strap to its button, where none is drawn. Common practice, no source.
 constexpr double kStrapPoint = 20;
-/// The hole in it. Common practice, no source.
-constexpr double kStrapHole = 16;
 /// How far the edges of a collar bend. Common practice, no source.
 constexpr double kCollarRise = 14;
 
 class Facings {
   public:
-    explicit Facings(const PatternSource& source) : source_(source) {}
+    Facings(const PatternSource& source, const std::vector<PatternPiece>& garments)
+        : source_(source), garments_(garments) {}
 
     std::vector<PatternPiece> all() {
         for (const auto& [view, flat] : source_.flats) {
@@ -57,8 +58,7 @@ class Facings {
                 add_collar(flat, back_view);
                 add_strap(flat, back_view);
                 add_epaulette(flat);
-                add_marks(flat, "marks", "rank mark");
-                add_marks(flat, "service", "service mark");
+                add_marks(flat);
             }
         }
         add_ornament();
@@ -67,6 +67,7 @@ class Facings {
 
   private:
     const PatternSource& source_;
+    const std::vector<PatternPiece>& garments_;
     std::vector<PatternPiece> pieces_;
 
     void keep(PatternPiece piece) {
@@ -92,14 +93,39 @@ class Facings {
                     piece.name = view.ends_with("back") ? "hind turnback" : "fore turnback";
                 }
                 piece.outline = shapes::joined(part.outline);
-                piece.buttons = buttons_of(part);
                 piece.holes = holes_of(part);
+                if (row.name == "lapel") {
+                    piece.outline = below_neckline(piece.outline, flat);
+                }
+                // Lapels are buttoned to the forepart, which shows their buttons.
+                if (row.name != "lapel" || piece.holes.empty()) {
+                    piece.buttons = buttons_of(part);
+                }
                 piece.number = 2;
                 piece.paired = true;
                 piece.lined = row.lined;
                 keep(std::move(piece));
             }
         }
+    }
+
+    /// A lapel ends at the neckline that it is sewn into with the forepart.
+    static Chain below_neckline(const Chain& lapel, const Flat& flat) {
+        const Chain* neck = flat.guide("neckline-before");
+        const auto body = std::ranges::find_if(
+            flat.parts, [](const FlatPart& part) { return is_coat_body(part.name, "-left"); });
+        if (neck == nullptr || body == flat.parts.end()) {
+            return lapel;
+        }
+        double lowest = neck->front().y;
+        for (const Point p : *neck) {
+            lowest = std::max(lowest, p.y);
+        }
+        constexpr double far = shapes::kBeyondAll;
+        const Chain rest{{-far, lowest}, {far, lowest}, {far, far}, {-far, far}};
+        std::vector<Chain> kept = body->outline;
+        kept.push_back(rest);
+        return shapes::common({lapel}, shapes::joined(kept));
     }
 
     /// The flat shows half of the cuff; opened out about its hind edge it is whole.
@@ -129,7 +155,24 @@ class Facings {
         piece.number = 2;
         piece.paired = true;
         piece.lined = true;
+        mark_sleeve_seams(piece);
         keep(std::move(piece));
+    }
+
+    /// The seams of the sleeve lie below the folds, on the half that is not drawn: the hind arm's
+    /// beside the middle of the cuff, the fore arm's beside its end.
+    static void mark_sleeve_seams(PatternPiece& cuff) {
+        const Rect box = shapes::box(cuff.outline);
+        const double middle = cuff.lines.front().front().x;
+        const bool drawn_left = cuff.buttons.empty() || cuff.buttons.front().x < middle;
+        const double way = drawn_left ? 1 : -1;
+        const double end = drawn_left ? box.right : box.left;
+        for (const double x : {middle + way * kHalvesShift, end - way * kHalvesShift}) {
+            const Chain edge = lower_edge(cuff.outline);
+            const auto at =
+                std::ranges::min_element(edge, {}, [x](Point p) { return std::abs(p.x - x); });
+            add_notch(cuff, {x, at->y});
+        }
     }
 
     /// Half the collar, its middle on the fold: as long as the neck, as high as the flat's.
@@ -300,50 +343,34 @@ class Facings {
         }
     }
 
-    /// A mark laid flat: a strip across the outer half of the sleeve, bent as on the sleeve.
-    void add_marks(const Flat& flat, const std::string& group, const char* name) {
-        const Uniform& man = source_.uniform;
-        const int number = man.count(property_id(group + ".number"));
-        const Material* cloth = man.material(property_id(group + ".cloth"));
-        const Chain* edge = flat.guide("cuff-edge-left");
-        if (number == 0 || cloth == nullptr || edge == nullptr ||
-            !man.speaks(property_id(group + ".cloth"))) {
+    /// Marks are cut as long as the upper sleeve is broad where they lie, and caught in its seams.
+    void add_marks(const Flat& flat) {
+        const auto sleeve = std::ranges::find(garments_, "upper sleeve", &PatternPiece::name);
+        if (sleeve == garments_.end()) {
             return;
         }
-        const auto* wide = std::get_if<Measure>(&man.value(property_id(group + ".width")));
-        const double width = wide != nullptr ? wide->mm : 12;
-        const double across = length_of(*edge);
-        PatternPiece piece{
-            .garment = "coat", .name = name, .cloth = *cloth, .cloth_key = group + ".cloth"};
-        const std::string shape = man.word(property_id(group + ".shape"));
-        piece.outline = strip(shape, across, width);
-        const bool both = man.word(property_id(group + ".sleeves")) == "both";
-        piece.number = number * (both ? 2 : 1);
-        piece.paired = both && shape == "slanted";
-        piece.at_line = true;
-        keep(std::move(piece));
+        for (const PlacedMarks& marks : marks_on_sleeve(flat, sleeve->outline)) {
+            add_mark(marks);
+        }
     }
 
-    /// The rises are those by which the marks are drawn on the sleeve; `width` is square to the
-    /// strip.
-    static Chain strip(const std::string& shape, double across, double width) {
-        const double bend = shape == "slanted" ? across * 0.55 : across * 0.38;
-        if (shape == "slanted") {
-            const double high = width * std::hypot(1, bend / across);
-            return {{0, bend}, {across, 0}, {across, high}, {0, bend + high}};
+    void add_mark(const PlacedMarks& marks) {
+        const Uniform& man = source_.uniform;
+        const std::string key = marks.group + ".cloth";
+        const Material* cloth = man.material(property_id(key));
+        if (cloth == nullptr) {
+            return;
         }
-        if (shape == "chevrons-up" || shape == "chevrons-down") {
-            const double ends = shape == "chevrons-up" ? bend : 0;
-            const double middle = bend - ends;
-            const double high = width * std::hypot(1, 2 * bend / across);
-            return {{0, ends},
-                    {across / 2, middle},
-                    {across, ends},
-                    {across, ends + high},
-                    {across / 2, middle + high},
-                    {0, ends + high}};
-        }
-        return {{0, 0}, {across, 0}, {across, width}, {0, width}};
+        PatternPiece piece{.garment = "coat",
+                           .name = marks.group == "marks" ? "rank mark" : "service mark",
+                           .cloth = *cloth,
+                           .cloth_key = key};
+        piece.outline = marks.strip;
+        const bool both = man.word(property_id(marks.group + ".sleeves")) == "both";
+        piece.number = static_cast<int>(marks.lines.size()) * (both ? 2 : 1);
+        piece.paired = both && man.word(property_id(marks.group + ".shape")) == "slanted";
+        piece.at_line = true;
+        keep(std::move(piece));
     }
 
     void add_ornament() {
@@ -378,8 +405,9 @@ class Facings {
 
 }  // namespace
 
-std::vector<PatternPiece> facing_pieces(const PatternSource& source) {
-    return Facings(source).all();
+std::vector<PatternPiece> facing_pieces(const PatternSource& source,
+                                        const std::vector<PatternPiece>& garments) {
+    return Facings(source, garments).all();
 }
 
 }  // namespace platewright

@@ -58,6 +58,7 @@ void finish(PatternPiece& piece, double allowance) {
         shift(slit, corner);
     }
     shift(piece.buttons, corner);
+    shift(piece.eyelets, corner);
     shift(piece.inlay_seam, corner);
     for (auto* pairs : {&piece.notches, &piece.holes}) {
         for (auto& [from, to] : *pairs) {

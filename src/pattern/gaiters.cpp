@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "pattern/draft.h"
+#include "pattern/placing.h"
 #include "pattern/seams.h"
 
 namespace platewright {
@@ -63,12 +64,14 @@ class Gaiters {
         fore.outline = shapes::common({whole}, beside(line, -1, kLap));
         fore.lines = {line};
         fore.holes = holes_of(part);
+        place_strap_button(fore, *source_.flat("flat-gaiter-outer"));
         add_notch(fore, {crossing(fore.outline, kCalf).least, kCalf});
         keep(std::move(fore));
         PatternPiece hind = draft_of("gaiters", "outer side, hind part", part);
         hind.outline = shapes::common({whole}, beside(line, 1, kUnder));
         hind.lines = {line};
         hind.buttons = buttons->at;
+        place_strap_button(hind, *source_.flat("flat-gaiter-outer"));
         add_notch(hind, {crossing(hind.outline, kCalf).greatest, kCalf});
         keep(std::move(hind));
     }

@@ -200,7 +200,7 @@ class Layer {
         }
         made.area = shapes::area(outline);
         made.poses.push_back(pose_of(outline, /*turned=*/false, rules_.between / 2));
-        if (rules_.as_cut) {
+        if (rules_.as_cut && !rules_.one_way) {
             made.poses.push_back(pose_of(outline, /*turned=*/true, rules_.between / 2));
         }
         return made;

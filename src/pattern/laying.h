@@ -39,16 +39,18 @@ struct LayingRules {
     /// As many of each as are cut, half of the pairs mirrored, each either way along the grain;
     /// else one of each as it is drawn, with only its own half where it lies on the fold.
     bool as_cut = true;
+    /// None is turned: all of the nap runs down.
+    bool one_way = false;
     /// A corner that is kept free.
     Point corner;
 };
 
 /// Bottom-left filling: each piece is put at the first free place from the beginning of the cloth,
-/// either way along the grain, also into gaps that larger pieces have left. Of three orders (the
-/// longest, the widest, the largest first) the one that takes least is kept. A piece wider than the
-/// cloth is laid along it.
-/// Source: B. S. Baker, E. G. Coffman, R. L. Rivest, Orthogonal Packings in Two Dimensions, SIAM J.
-/// Comput. 9, 1980 (for rectangles, from memory); here with outlines in steps of 5 mm.
+/// either way along the grain unless it has a nap, also into gaps that larger pieces have left. Of
+/// three orders (the longest, the widest, the largest first) the one that takes least is kept. A
+/// piece wider than the cloth is laid along it. Source: B. S. Baker, E. G. Coffman, R. L. Rivest,
+/// Orthogonal Packings in Two Dimensions, SIAM J. Comput. 9, 1980 (for rectangles, from memory);
+/// here with outlines in steps of 5 mm.
 Laying laid_out(const std::vector<PatternPiece>& pieces, const LayingRules& rules);
 
 }  // namespace platewright

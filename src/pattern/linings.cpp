@@ -107,6 +107,12 @@ class Lesser {
         const Material* own = source_.uniform.material(property_id("coat.lining"));
         piece.stuff = "lining";
         piece.is_lining = true;
+        // Nothing is sewn or buttoned to it.
+        piece.lines.clear();
+        piece.buttons.clear();
+        piece.holes.clear();
+        piece.eyelets.clear();
+        piece.closes_in_front = false;
         piece.cloth = of.garment == "coat" && own != nullptr ? *own : linen();
         piece.cloth_key = "coat.lining";
         piece.ease = 0;
@@ -204,7 +210,7 @@ class Lesser {
 
     /// Linen behind the buttonholes of a gaiter or behind its buttons, along the edge that opens.
     void add_opening_facing(const PatternPiece& side) {
-        const bool holes = side.buttons.empty();
+        const bool holes = !side.holes.empty();
         PatternPiece piece{.garment = side.garment,
                            .name = holes ? "buttonhole facing" : "button facing",
                            .cloth = linen(),
@@ -250,6 +256,10 @@ class Lesser {
             .garment = "gaiters", .name = name, .cloth = part.cloth, .cloth_key = part.cloth_key};
         piece.stuff = "leather";
         piece.outline = {{0, 0}, {wide, 0}, {wide, along}, {0, along}};
+        if (name == std::string_view("foot strap")) {
+            const double from_end = kStrapHole;
+            piece.holes = {{{wide / 2, from_end}, {wide / 2, 2 * from_end}}};
+        }
         piece.number = 2;
         piece.at_line = true;
         // A long strap is cut by its measures.

@@ -134,6 +134,8 @@ class Count {
         if (is_new) {
             LayingRules rules;
             rules.width = rules_.cloth_width;
+            // Woollen cloth has a nap, linen has none.
+            rules.one_way = std::string_view(kind) == "cloth";
             known->second = laid_out(pieces, rules);
         }
         const Laying& laid = known->second;
@@ -166,6 +168,12 @@ class Count {
         for (const auto& [name, lay] : by_cloth) {
             add_lay("cloth", name, lay);
         }
+    }
+
+    static double around(const PatternPiece& piece) {
+        Chain closed = piece.outline;
+        closed.push_back(closed.front());
+        return length_of(closed);
     }
 
     static bool is_mark(const PatternPiece& piece) {
@@ -254,8 +262,8 @@ class Count {
             if (counts(piece.garment) && is_mark(piece)) {
                 Run& run = runs[piece.cloth.name];
                 run.marks += piece.number;
-                const Rect box = shapes::box(piece.outline);
-                run.mark_length += piece.number * std::hypot(box.width(), box.height()) * 1.06;
+                // Along both its edges, and with that once across.
+                run.mark_length += piece.number * around(piece) / 2;
             }
         }
     }
@@ -391,10 +399,9 @@ class Count {
         int number = 0;
         for (const auto& [view, flat] : source_.flats) {
             for (const FlatPart& part : flat.parts) {
-                for (const FlatRow& row : part.rows) {
-                    if (counts(garment_of_view(view)) && !seen_before(view, part)) {
-                        number += pairs_in(view) * static_cast<int>(row.holes.size());
-                    }
+                if (counts(garment_of_view(view)) && !seen_before(view, part)) {
+                    const int drawn = static_cast<int>(holes_of(part).size());
+                    number += pairs_in(view) * (drawn + holes_under_buttons(part));
                 }
             }
         }
@@ -405,9 +412,7 @@ class Count {
         double edges = 0;
         for (const PatternPiece& piece : pieces_) {
             if (counts(piece.garment)) {
-                Chain closed = piece.outline;
-                closed.push_back(closed.front());
-                edges += length_of(closed) * piece.number;
+                edges += around(piece) * piece.number;
             }
         }
         if (edges > 0) {
@@ -450,6 +455,11 @@ bool seen_before(const std::string& view, const FlatPart& part) {
     const bool behind = view.ends_with("back") || view.ends_with("inner");
     return behind && (part.name.starts_with("strap-") || part.name.starts_with("epaulette-") ||
                       part.name.starts_with("turnback-") || part.name.starts_with("wing-"));
+}
+
+int holes_under_buttons(const FlatPart& part) {
+    const bool strap = part.name.starts_with("strap-") || part.name == "foot-strap";
+    return strap && holes_of(part).empty() ? static_cast<int>(buttons_of(part).size()) : 0;
 }
 
 std::string name_of_part(std::string_view part_name) {

@@ -62,6 +62,9 @@ bool seen_before(const std::string& view, const FlatPart& part);
 /// What a part of a flat is called, by the first word of its name: `strap-left` a `shoulder strap`.
 std::string name_of_part(std::string_view part_name);
 
+/// A strap is held by buttons through holes that they cover: how many; 0 for other parts.
+int holes_under_buttons(const FlatPart& part);
+
 /// By garment, then for the man, cloth first. Pieces of one cloth are laid out on it
 /// (`pattern/laying.h`).
 std::vector<MaterialLine> materials_of(const PatternSource& source,

@@ -4,8 +4,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "pattern/draft.h"
+#include "pattern/marks.h"
+#include "pattern/placing.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -109,7 +112,8 @@ class Garments {
         // Front and back of the arm's hole run into one another below.
         piece.outline =
             rounded_at(shapes::joined(parts), {crossing(side, pit).greatest, pit}, kRoundHole);
-        add_turnback_fold(piece, front);
+        place_turnback(piece, front);
+        place_lapel(piece, front);
         add_mouths(piece, front, back, side, behind);
         add_pleat_fold(piece, shapes::box(behind).bottom, seam->back().y);
         piece.inlay = kInlay;
@@ -132,13 +136,6 @@ class Garments {
         keep(std::move(piece));
     }
 
-    static void add_turnback_fold(PatternPiece& piece, const Flat& flat) {
-        const Chain* fold = flat.guide("turnback-left-fold");
-        if (fold != nullptr && flat.part("turnback-left") != nullptr) {
-            piece.lines.push_back(*fold);
-        }
-    }
-
     /// Where the side of the skirt is folded under the back.
     static void add_pleat_fold(PatternPiece& piece, double hem, double waist) {
         const double top = waist + kPleatBelowWaist + kStep;
@@ -153,6 +150,11 @@ class Garments {
                 break;
             }
             fold.push_back({edge.x - kPleat, y});
+        }
+        // The hem slants; the fold goes on to it.
+        const Point way = unit(fold.back() - fold[fold.size() - 2]);
+        while (inside({piece.outline}, fold.back() + way)) {
+            fold.back() = fold.back() + way;
         }
         piece.lines.push_back(std::move(fold));
     }
@@ -184,6 +186,15 @@ class Garments {
         };
         for (const auto& [from, to] : mouths_of(back, "pocket-left")) {
             piece.slits.push_back({unfolded(from), unfolded(to)});
+        }
+        // The flap is buttoned down over them.
+        for (const Flat* flat : {&front, &back}) {
+            for (const FlatPart& part : flat->parts) {
+                for (const Point button :
+                     part.name.starts_with("pocket-left") ? buttons_of(part) : Chain{}) {
+                    piece.buttons.push_back(flat == &back ? unfolded(button) : button);
+                }
+            }
         }
     }
 
@@ -240,7 +251,8 @@ class Garments {
             piece.lines.push_back({pleat[0], pleat[3]});
         }
         piece.outline = shapes::joined(parts);
-        add_turnback_fold(piece, flat);
+        place_turnback(piece, flat);
+        place_hip_button(piece, hind);
         piece.inlay = kInlay;
         piece.inlay_seam = seam_between(piece.outline, seam.front(), seam.back());
         // Back and forepart meet at the waist and halfway up to the hole of the arm.
@@ -298,9 +310,12 @@ class Garments {
             // The pleat is as long as the back's, which hangs straight: the hem rises towards it.
             along_pleat += pleat && in_pleat ? length(edge - last) : 0;
             in_pleat = pleat;
-            last = edge;
+            const Point before = std::exchange(last, edge);
             if (along_pleat <= back_pleat) {
                 outer.push_back(edge);
+            } else if (along_pleat - length(edge - before) < back_pleat) {
+                const Point way = unit(edge - before);
+                outer.push_back(edge - way * (along_pleat - back_pleat));
             }
             // A little over the edge, so that the two are joined.
             inner.push_back({side.greatest - 1, y});
@@ -380,6 +395,9 @@ class Garments {
         PatternPiece upper = draft_of("coat", "upper sleeve", *part);
         upper.outline = made->upper;
         upper.ease = made->upper_head + made->under_head - around;
+        for (const PlacedMarks& marks : marks_on_sleeve(flat, upper.outline)) {
+            upper.lines.insert(upper.lines.end(), marks.lines.begin(), marks.lines.end());
+        }
         PatternPiece under = draft_of("coat", "under sleeve", *part);
         under.outline = made->under;
         if (hole_behind_ > 0) {

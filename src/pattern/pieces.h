@@ -45,11 +45,14 @@ struct PatternPiece {
     /// A facing part or mark has its ordered shape; the others are drafts to be fitted with a toile
     /// first.
     bool draft = false;
+    /// Holes are worked in the one of the pair, buttons sewn to the other.
+    bool closes_in_front = false;
     /// Cut by the pattern of its cloth: it is not printed once more at full size.
     bool repeats = false;
     /// Number in the cutting list of the lining that is cut by this pattern; 0: none is.
     int lining_alike = 0;
-    /// How much longer a sleeve's head is than the hole it is sewn into, mm.
+    /// How much longer a sleeve's head is than the hole it is sewn into, or a leg's top than the
+    /// waistband, mm.
     double ease = 0;
     /// What is left beyond the seam allowance at the side seam, to let out later, mm; and that seam
     /// on the outline.
@@ -64,9 +67,14 @@ struct PatternPiece {
     /// Places of buttons, and of their holes from end to end.
     std::vector<Point> buttons = {};
     std::vector<std::pair<Point, Point>> holes = {};
+    /// Holes for lacing.
+    std::vector<Point> eyelets = {};
     /// Marks on the edge that meet those of the neighbour.
     std::vector<std::pair<Point, Point>> notches = {};
 };
+
+/// The buttonhole of a strap, mm long. Common practice, no source.
+inline constexpr double kStrapHole = 16;
 
 /// Finished area of one piece, mm²; doubled where it lies on the fold.
 double area_of(const PatternPiece& piece);
@@ -92,8 +100,9 @@ struct PatternSource {
 };
 
 /// Collar, lapels, cuffs, flaps, turnbacks and their ornament, straps, wings, epaulette fields,
-/// marks.
-std::vector<PatternPiece> facing_pieces(const PatternSource& source);
+/// marks, which are as long as the upper sleeve among the garments is broad.
+std::vector<PatternPiece> facing_pieces(const PatternSource& source,
+                                        const std::vector<PatternPiece>& garments);
 
 /// Whole garments, as far as their flats are there: back, forepart, sleeves; legs; gaiters.
 std::vector<PatternPiece> garment_pieces(const PatternSource& source);

@@ -13,8 +13,6 @@ namespace {
 
 /// How far apart the heights are at which its sides are set, mm.
 constexpr double kSideStep = 5;
-/// How much wider the upper half is than the under one, each way. Common practice, no source.
-constexpr double kHalvesShift = 14;
 /// The hollow of the under half; common practice, no source.
 constexpr double kHollow = -22;
 /// The sleeve lies within its cuff: half its hem is so much narrower, mm. Common practice, no

@@ -22,6 +22,10 @@ struct Sleeves {
     double elbow = 0;
 };
 
+/// How much wider the upper half is than the under one, each way, mm: so far below the fold lie the
+/// seams. Common practice, no source.
+inline constexpr double kHalvesShift = 14;
+
 /// How much wider than the upper arm a sleeve is there, mm. Common practice, no source.
 inline constexpr double kArmEase = 45;
 /// How much longer the sleeve's head is than its hole, to be eased in, mm. Common practice, no

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "pattern/draft.h"
+#include "pattern/placing.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -62,6 +63,7 @@ class Waistcoat {
         }
         piece.buttons = buttons_of(part);
         piece.holes = holes_of(part);
+        piece.closes_in_front = !piece.holes.empty() && !piece.buttons.empty();
         for (const auto& [from, to] : mouths_of(front_, "waistcoat-flap-left")) {
             piece.slits.push_back({from, to});
         }
@@ -83,6 +85,7 @@ class Waistcoat {
                                             outer_corner(piece.outline, -1));
         }
         add_notch(piece, {crossing(piece.outline, waist()).least, waist()});
+        place_tapes(piece, back_);
         // Neck and shoulder run into one another: here one ends and the other begins.
         if (const Chain* shoulder = back_.guide("shoulder-seam-left")) {
             add_notch(piece, shoulder->front());
@@ -105,6 +108,7 @@ class Waistcoat {
         piece.slits.clear();
         piece.buttons.clear();
         piece.holes.clear();
+        piece.closes_in_front = false;
         piece.notches.clear();
         mark_waist_in_front(piece);
         keep(std::move(piece));

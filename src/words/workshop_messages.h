@@ -107,9 +107,11 @@ inline constexpr Message kTheFirstFrom{
     "{1}, le premier à {2} mm du bout supérieur ou intérieur",
     "{1}, der erste {2} mm vom oberen oder inneren Ende"};
 inline constexpr Message kMarksAre{
-    "{1} of {2} mm ({3}), the lowest {4} mm above the edge at its middle, at {5}° to it",
-    "{1} de {2} mm ({3}), la plus basse à {4} mm du bord en son milieu, à {5}° de lui",
-    "{1} zu {2} mm ({3}), das unterste in der Mitte {4} mm über dem Rand, unter {5}° zu ihm"};
+    "{1} of {2} mm ({3}), the lowest {4} mm above the edge at its middle, {5}",
+    "{1} de {2} mm ({3}), la plus basse à {4} mm du bord en son milieu, {5}",
+    "{1} zu {2} mm ({3}), das unterste in der Mitte {4} mm über dem Rand, {5}"};
+inline constexpr Message kLevelWithIt{"level with it", "parallèle à lui", "gleichlaufend mit ihm"};
+inline constexpr Message kAtAngleToIt{"at {1}° to it", "à {1}° de lui", "unter {1}° zu ihm"};
 inline constexpr Message kClothBetween{"{1}; {2} mm of cloth between them",
                                        "{1} ; {2} mm de drap entre elles",
                                        "{1}; {2} mm Tuch dazwischen"};
@@ -139,23 +141,21 @@ inline constexpr Message kForOneMan{
     "All together, for one man", "En tout, pour un homme", "Zusammen, für einen Mann"};
 inline constexpr Message kLayRemark{
     "Soak and dry woollen cloth before it is cut. Each piece is laid at the first free place, "
-    "either way along the grain and also into gaps, the longest, widest or largest first, "
-    "whichever "
-    "takes least (bottom-left filling: Baker, Coffman, Rivest 1980, from memory); cloth whose nap "
-    "must run one way takes more. Waste of lace and piping, spare buttons, thread and hooks: "
-    "common "
+    "cloth "
+    "with the nap running down, linings and linen either way along the grain, also into gaps, the "
+    "longest, widest or largest first, whichever takes least (bottom-left filling: Baker, Coffman, "
+    "Rivest 1980, from memory). Waste of lace and piping, spare buttons, thread and hooks: common "
     "practice, no source.",
-    "Décatir le drap avant de le couper. Chaque pièce est posée à la première place libre, dans un "
-    "sens ou l’autre du droit fil et jusque dans les vides, les plus longues, les plus larges ou "
-    "les plus grandes d’abord, au plus économe (Baker, Coffman, Rivest 1980, de mémoire) ; un drap "
-    "dont le poil doit courir d’un seul sens en demande plus. Déchet de galon et de passepoil, "
-    "boutons de rechange, fil et agrafes : d’usage, sans source.",
+    "Décatir le drap avant de le couper. Chaque pièce est posée à la première place libre, le drap "
+    "poil descendant, doublures et toiles dans un sens ou l’autre du droit fil, jusque dans les "
+    "vides, les plus longues, les plus larges ou les plus grandes d’abord, au plus économe (Baker, "
+    "Coffman, Rivest 1980, de mémoire). Déchet de galon et de passepoil, boutons de rechange, fil "
+    "et agrafes : d’usage, sans source.",
     "Wolltuch vor dem Zuschneiden nässen und trocknen. Jedes Teil liegt am ersten freien Platz, "
-    "mit "
-    "dem Fadenlauf hin oder her und auch in Lücken, die längsten, breitesten oder größten zuerst, "
-    "was am wenigsten braucht (Baker, Coffman, Rivest 1980, aus dem Gedächtnis); Tuch, dessen "
-    "Strich nur eine Richtung haben darf, braucht mehr. Verschnitt von Borte und Vorstoß, "
-    "Ersatzknöpfe, Garn und Haken: üblich, ohne Quelle."};
+    "Tuch mit dem Strich nach unten, Futter und Leinen mit dem Fadenlauf hin oder her, auch in "
+    "Lücken, die längsten, breitesten oder größten zuerst, was am wenigsten braucht (Baker, "
+    "Coffman, Rivest 1980, aus dem Gedächtnis). Verschnitt von Borte und Vorstoß, Ersatzknöpfe, "
+    "Garn und Haken: üblich, ohne Quelle."};
 inline constexpr Counted kLaySum{
     {"{1} piece, finished {2} m²; laid out {3} m of {4} cloth, {5} % of it in the piece as it is "
      "cut; rounded up to 5 cm",
@@ -262,6 +262,12 @@ inline constexpr Message kLiningAlike{"its lining ({1}) is cut by the same patte
 inline constexpr Message kHeadEase{"head {1} mm longer than the hole: ease it in",
                                    "tête plus longue de {1} mm que l’emmanchure : la soutenir",
                                    "Kugel {1} mm länger als das Armloch: einhalten"};
+inline constexpr Message kTopGathered{"top {1} mm wider than the waistband: gather it in",
+                                      "haut plus large de {1} mm que la ceinture : le froncer",
+                                      "oben {1} mm weiter als der Bund: einreihen"};
+inline constexpr Message kHolesOnLeft{"holes on the wearer’s left, buttons on his right",
+                                      "boutonnières à gauche de l’homme, boutons à droite",
+                                      "Knopflöcher auf der linken Seite des Mannes, Knöpfe rechts"};
 inline constexpr Message kInlayAt{"inlay of {1} mm beyond the cut at the side seam",
                                   "relarge de {1} mm au-delà de la coupe à la couture de côté",
                                   "Einschlag von {1} mm über den Schnitt hinaus an der Seitennaht"};
@@ -286,6 +292,7 @@ inline constexpr Message kLineGrain{"grain", "droit fil", "Fadenlauf"};
 inline constexpr Message kLineNotch{"notch", "cran", "Zeichen"};
 inline constexpr Message kLineButton{"button", "bouton", "Knopf"};
 inline constexpr Message kLineHole{"buttonhole", "boutonnière", "Knopfloch"};
+inline constexpr Message kLineEyelet{"eyelet", "œillet", "Schnürloch"};
 inline constexpr Message kSquaresOf{
     "squares of {1} mm", "carreaux de {1} mm", "Quadrate von {1} mm"};
 /// Over the pieces: what their dimensions are, and in which order to cut.

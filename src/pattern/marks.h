@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// Marks of rank and service as they are sewn to the upper sleeve, from seam to seam.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "compose/flat.h"
+
+namespace platewright {
+
+/// What lace is left at each end of a mark, to be caught in the sleeve's seam, mm. Common practice,
+/// no source.
+inline constexpr double kMarkEnd = 10;
+
+/// The marks of one group on one sleeve. Lengths in mm.
+struct PlacedMarks {
+    /// `marks` or `service`.
+    std::string group;
+    /// Their lower edges on the sleeve's piece, the lowest first.
+    std::vector<Chain> lines = {};
+    /// The strip to be cut for each of them, as it lies on the sleeve, with both its ends.
+    Chain strip = {};
+};
+
+/// Where the flat's marks lie on the outline of a left upper sleeve, the grain running down it; of
+/// marks worn on both sleeves those of the left.
+std::vector<PlacedMarks> marks_on_sleeve(const Flat& front, const Chain& upper_sleeve);
+
+}  // namespace platewright

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+// What lies on a body's piece: where lapels end on it, and the buttons, hooks and tapes that are
+// sewn to it. All are given where the flats show them, before the piece is finished.
+#pragma once
+
+#include "compose/flat.h"
+#include "pattern/pieces.h"
+
+namespace platewright {
+
+/// The hind edge of the lapel that is buttoned back on a forepart, and its buttons.
+void place_lapel(PatternPiece& forepart, const Flat& front);
+
+/// The fold of the turnback, and where its corner is held.
+void place_turnback(PatternPiece& skirt, const Flat& flat);
+
+/// The hip button of the left half of a back.
+void place_hip_button(PatternPiece& back, const FlatPart& body);
+
+/// Where the tapes are sewn to the left half of a waistcoat's back.
+void place_tapes(PatternPiece& back, const Flat& flat);
+
+/// The button of the foot strap, on that part of a gaiter which it lies on.
+void place_strap_button(PatternPiece& side, const Flat& outer);
+
+}  // namespace platewright
