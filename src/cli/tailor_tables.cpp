@@ -8,6 +8,7 @@
 #include <set>
 
 #include "pattern/fit.h"
+#include "pattern/marks.h"
 #include "pattern/materials.h"
 #include "vocabulary/body.h"
 #include "words/terms.h"

@@ -4,10 +4,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <numeric>
 #include <variant>
 
+#include "pattern/marks.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -482,23 +482,6 @@ std::vector<Dimension> dimensions_of(const std::string& view,
                                      const Flat& flat,
                                      const StatedMeasures& stated) {
     return Measuring(view, flat, stated).all();
-}
-
-const Chain& edge_below(const Flat& flat, const FlatMarks& marks) {
-    // Near the cuff the line itself follows the cuff's shape.
-    constexpr double near_cuff = 60;
-    const Chain* cuff = flat.guide(marks.left_sleeve ? "cuff-edge-left" : "cuff-edge-right");
-    const bool high =
-        cuff != nullptr && !marks.edge.empty() &&
-        length(marks.edge[marks.edge.size() / 2] - (*cuff)[cuff->size() / 2]) > near_cuff;
-    return high ? *cuff : marks.edge;
-}
-
-double angle_of(const FlatMarks::Band& band, const Chain& edge) {
-    const Point mark = band.lower[band.lower.size() / 2] - band.lower.front();
-    const Point along = edge[edge.size() / 2] - edge.front();
-    const double radians = std::atan2(std::abs(cross(along, mark)), dot(along, mark));
-    return radians * 180 / std::numbers::pi;
 }
 
 }  // namespace platewright

@@ -49,12 +49,4 @@ std::vector<Dimension> dimensions_of(const std::string& view,
                                      const Flat& flat,
                                      const StatedMeasures& stated);
 
-/// What a mark is measured from: the cuff's edge, also for marks high on the arm; the line it is
-/// drawn along where the flat has no cuff.
-const Chain& edge_below(const Flat& flat, const FlatMarks& marks);
-
-/// Angle of a mark to the cuff's edge, in degrees, 0 for bars along it; measured from its first
-/// half.
-double angle_of(const FlatMarks::Band& band, const Chain& edge);
-
 }  // namespace platewright

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "pattern/shapes.h"
 
@@ -55,7 +56,7 @@ class OnSleeve {
             const double across = lower.back().x - lower.front().x;
             if (across > wide) {
                 wide = across;
-                placed.strip = strip_of(lower, laid(shown(band.upper, marks.left_sleeve), edge));
+                placed.strip = strip_of(lower, band.width);
             }
         }
         return placed;
@@ -94,34 +95,41 @@ class OnSleeve {
     [[nodiscard]] Chain laid(const Chain& line, const Chain& edge) const {
         const double height = end_ - dot(at_share(line, 0.5) - foot_, up_);
         const Crossing at = crossing(sleeve_, height);
-        const double across = at.greatest - at.least;
-        // Slants are as steep on the broader piece as on the half that is drawn.
-        const double grown = across / length(line.back() - line.front());
-        // Lace is cut in straight lengths: from seam to seam, or from both seams to a point.
-        double inner = rise_at(line, edge, 0) * grown;
-        double outer = rise_at(line, edge, 1) * grown;
-        if (std::abs(inner + outer) < 2 * kStraight) {
-            inner = (inner - outer) / 2;
-            inner = std::abs(inner) < kStraight / 2 ? 0 : inner;
-            outer = -inner;
-        }
-        Chain placed{{at.least, height - inner},
-                     {(at.least + at.greatest) / 2, height},
-                     {at.greatest, height - outer}};
-        placed.front().x = crossing(sleeve_, placed.front().y).least;
-        placed.back().x = crossing(sleeve_, placed.back().y).greatest;
-        return placed;
+        // Lace is cut in straight lengths, from seam to seam or from both seams to a point, and as
+        // steep on the broader piece as on the half that is drawn.
+        const double half = length(line.back() - line.front()) / 2;
+        double inner = rise_at(line, edge, 0);
+        double outer = rise_at(line, edge, 1);
+        const bool straight = std::abs(inner + outer) < 2 * kStraight;
+        inner = straight ? (inner - outer) / 2 : (inner + outer) / 2;
+        outer = straight ? -inner : inner;
+        const bool level = std::abs(inner) < kStraight / 2;
+        const Point middle{(at.least + at.greatest) / 2, height};
+        const auto end = [&](double rise, bool right) {
+            Point p{right ? at.greatest : at.least, height};
+            for (int i = 0; i < 4; ++i) {
+                p.y = height - (level ? 0 : rise / half) * std::abs(p.x - middle.x);
+                const Crossing there = crossing(sleeve_, p.y);
+                p.x = right ? there.greatest : there.least;
+            }
+            return p;
+        };
+        return {end(inner, false), middle, end(outer, true)};
     }
 
-    static Chain strip_of(Chain lower, Chain upper) {
-        for (Chain* edge : {&lower, &upper}) {
-            const Point first = unit(edge->front() - (*edge)[1]);
-            const Point last = unit(edge->back() - (*edge)[edge->size() - 2]);
-            edge->insert(edge->begin(), edge->front() + first * kMarkEnd);
-            edge->push_back(edge->back() + last * kMarkEnd);
+    /// As wide as it is ordered, square to itself.
+    static Chain strip_of(Chain lower, double width) {
+        const Point way = lower[1] - lower.front();
+        const double high = width * std::hypot(1, way.y / way.x);
+        const Point first = unit(lower.front() - lower[1]);
+        const Point last = unit(lower.back() - lower[lower.size() - 2]);
+        lower.front() = lower.front() + first * kMarkEnd;
+        lower.back() = lower.back() + last * kMarkEnd;
+        Chain strip = lower;
+        for (auto p = lower.rbegin(); p != lower.rend(); ++p) {
+            strip.push_back(*p - Point{0, high});
         }
-        lower.insert(lower.end(), upper.rbegin(), upper.rend());
-        return lower;
+        return strip;
     }
 };
 
@@ -143,6 +151,23 @@ std::vector<PlacedMarks> marks_on_sleeve(const Flat& front, const Chain& upper_s
         }
     }
     return all;
+}
+
+const Chain& edge_below(const Flat& flat, const FlatMarks& marks) {
+    // Near the cuff the line itself follows the cuff's shape.
+    constexpr double near_cuff = 60;
+    const Chain* cuff = flat.guide(marks.left_sleeve ? "cuff-edge-left" : "cuff-edge-right");
+    const bool high =
+        cuff != nullptr && !marks.edge.empty() &&
+        length(marks.edge[marks.edge.size() / 2] - (*cuff)[cuff->size() / 2]) > near_cuff;
+    return high ? *cuff : marks.edge;
+}
+
+double angle_of(const FlatMarks::Band& band, const Chain& edge) {
+    const Point mark = band.lower[band.lower.size() / 2] - band.lower.front();
+    const Point along = edge[edge.size() / 2] - edge.front();
+    const double radians = std::atan2(std::abs(cross(along, mark)), dot(along, mark));
+    return radians * 180 / std::numbers::pi;
 }
 
 }  // namespace platewright

@@ -27,4 +27,12 @@ struct PlacedMarks {
 /// marks worn on both sleeves those of the left.
 std::vector<PlacedMarks> marks_on_sleeve(const Flat& front, const Chain& upper_sleeve);
 
+/// What a mark is measured from: the cuff's edge, also for marks high on the arm; the line it is
+/// drawn along where the flat has no cuff.
+const Chain& edge_below(const Flat& flat, const FlatMarks& marks);
+
+/// Angle of a mark to the cuff's edge, in degrees, 0 for bars along it; measured from its first
+/// half.
+double angle_of(const FlatMarks::Band& band, const Chain& edge);
+
 }  // namespace platewright

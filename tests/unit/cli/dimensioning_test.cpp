@@ -181,8 +181,8 @@ TEST(Dimensioning, ArrowsKeepClearOfButtons) {
     part.outline = {{{0, 0}, {60, 0}, {60, 60}, {0, 60}}};
     part.rows = {{FlatRow::Kind::buttons, {}, {{62, 10}}, 5, {}}};
     flat.parts.push_back(part);
-    const auto laid =
-        laid_on(flat, {{"rank mark width", DimensionWay::down, {60, 16}, {60, 20}, "", std::nullopt}});
+    const auto laid = laid_on(
+        flat, {{"rank mark width", DimensionWay::down, {60, 16}, {60, 20}, "", std::nullopt}});
     ASSERT_TRUE(laid[0].arrows_outside);
     const double away = std::hypot(laid[0].from.x - 62, laid[0].from.y - 2.4 - 10);
     EXPECT_GT(std::min(away, std::hypot(laid[0].to.x - 62, laid[0].to.y - 2.4 - 10)), 3);

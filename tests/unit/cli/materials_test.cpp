@@ -67,19 +67,19 @@ TEST(MaterialsOfAMan, BucklesTapesAndStrapsAreBought) {
     EXPECT_EQ(sum("waistcoat", "tape", ""), "4 tapes of 0.35 m");
     EXPECT_EQ(sum("man", "tape", ""), "4 tapes of 0.35 m + 1 lacing of 1 m");
     EXPECT_NE(sum("gaiters", "leather", "garter"), "none");
-    EXPECT_NE(sum("gaiters", "thread", " + 44 buttonholes × 1 m"), "none");
+    EXPECT_NE(sum("gaiters", "thread", " + 46 buttonholes × 1 m"), "none");
     EXPECT_EQ(sum("coat", "buckles", ""), "none");
 }
 
 TEST(MaterialsOfAMan, SumsTellWhatIsCountedWhere) {
     const auto lines = materials_of_a_man("en");
-    EXPECT_EQ(sum_of(lines, "lace", "1 "), "1 mark 0.15 m + 10 % waste; rounded up to 10 cm");
+    EXPECT_EQ(sum_of(lines, "lace", "1 "), "1 mark 0.22 m + 10 % waste; rounded up to 10 cm");
     // Fore and hind corner of each skirt share one button.
     EXPECT_EQ(sum_of(lines, "buttons", "24"),
               "24 worn (cuff 6, turnback 2, lapel 14, shoulder strap 2) + at least 2 spare, in "
               "whole dozens 36");
     EXPECT_EQ(sum_of(materials_of_a_man("fr"), "lace", "1 "),
-              "1 marque 0,15 m + 10 % de déchet ; arrondi à 10 cm");
+              "1 marque 0,22 m + 10 % de déchet ; arrondi à 10 cm");
 }
 
 }  // namespace
