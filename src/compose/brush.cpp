@@ -3,6 +3,7 @@
 #include "compose/brush.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdint>
 #include <optional>
@@ -17,6 +18,9 @@ constexpr double kUnseen = 0.22;
 
 /// More than any figure needs; a page of nothing but hatching is of use to nobody.
 constexpr std::uint32_t kMostStrokes = 1500;
+
+/// Where the hand bears down less than that, it is lifted.
+constexpr double kLifted = 0.2;
 
 /// A number 0..1 that looks random and is the same in every run.
 double scatter(std::uint32_t n) {
@@ -108,23 +112,19 @@ struct Ring {
     }
 };
 
-/// A stroke as a pen makes it: set down thin at the dark edge, swelling, and lifted to a point.
-/// Straight sides are enough at this size, and a plate has some thousands of them.
-HatchStroke stroke_of(const Ring& ring, double reach, double width) {
-    constexpr double swollen = 0.3;
-    const double begin = ring.far + 1.5;
-    const double end = ring.far - reach;
-    const double belly = begin + (end - begin) * swollen;
-    HatchStroke stroke;
-    stroke.begin = ring.at(ring.far - 1, 0);
-    stroke.middle = ring.at((begin + end) / 2, 0);
-    stroke.end = ring.at(end, 0);
-    stroke.shape = polygon({ring.at(begin, -width * 0.3),
-                            ring.at(belly, -width / 2),
-                            stroke.end,
-                            ring.at(belly, width / 2),
-                            ring.at(begin, width * 0.3)});
-    return stroke;
+/// A stroke as a pen makes it: set down to a point, swelling, and lifted to a point. Straight sides
+/// are enough at this size, and a plate has some thousands of them.
+HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
+    const Point aside = right_of(unit(end - begin)) * (width / 2);
+    return {polygon({begin, belly - aside, end, belly + aside}), begin, belly, end};
+}
+
+/// From the dark edge inwards, the belly nearer to it; it keeps off the outline by `inset`.
+HatchStroke ring_stroke(const Ring& ring, double inset, double reach, double width) {
+    constexpr double swollen = 0.38;
+    const double begin = ring.far - inset;
+    return stroke_of(
+        ring.at(begin, 0), ring.at(begin - reach * swollen, 0), ring.at(begin - reach, 0), width);
 }
 
 /// Rows of hatching swell in from nothing at the ends of a volume; `share`: how far the row lies
@@ -233,39 +233,102 @@ Path band(const Curve& along, double width, Side side) {
                    along.offset(right).simplified(kUnseen));
 }
 
-std::vector<HatchStroke> hatch(
-    const Zone& zone, double pitch, double width, double tilt, double reach) {
-    std::vector<HatchStroke> strokes;
-    const auto chains = outlines(zone.path);
-    if (!zone.axis || chains.empty()) {
-        return strokes;
+namespace {
+
+/// What of a zone lies on the line across its axis.
+std::optional<Ring> ring_at(const Zone& zone,
+                            const std::vector<Point>& outline,
+                            double place,
+                            double tilt) {
+    const Curve::Station station = zone.axis->at(place);
+    Point across = right_of(station.along) * -1;
+    if (dot(across, kToLight) > 0) {
+        across = across * -1;
     }
-    const std::vector<Point> outline = Curve(chains.front()).simplified(0.8);
-    double place = pitch / 2;
+    FormCrossing form;
+    if (!cross_form(outline, station.at, across, form) || form.far - form.near < 4) {
+        return std::nullopt;
+    }
+    const double wide = form.far - form.near;
+    const double sag = std::clamp(zone.bulge, -wide / 3, wide / 3);
+    return Ring{station.at, across, station.along, form.near, form.far, sag, tilt};
+}
+
+/// How long the strokes of a group are, one after the other: no two neighbours alike.
+constexpr std::array kLengths = {1.0, 0.46, 0.78, 0.34, 0.9, 0.58};
+
+std::vector<HatchStroke> rings_of(const Zone& zone,
+                                  const std::vector<Point>& outline,
+                                  const HatchPen& pen) {
+    std::vector<HatchStroke> strokes;
+    double place = pen.pitch / 2;
     for (std::uint32_t i = 0; place <= zone.axis->length() && i < kMostStrokes; ++i) {
-        const Curve::Station station = zone.axis->at(place);
         // A hand works in groups: closer and longer where it bears down, then looser again.
         const double weight = drift(i / 7.0);
         const double from_end = std::min(place, zone.axis->length() - place);
-        place += pitch * (1.0 + 0.55 * (1 - weight) + 0.25 * scatter(i * 7919U + 5U));
-        Point across = right_of(station.along) * -1;
-        if (dot(across, kToLight) > 0) {
-            across = across * -1;
-        }
-        FormCrossing form;
-        if (!cross_form(outline, station.at, across, form) || form.far - form.near < 4) {
+        const auto ring = ring_at(zone, outline, place, pen.tilt);
+        place += pen.pitch * (0.9 + 0.8 * (1 - weight) + 0.25 * scatter(i * 7919U + 5U));
+        if (!ring || weight < kLifted) {
             continue;
         }
-        const double wide = form.far - form.near;
+        const double wide = ring->far - ring->near;
         const double body = from_nothing(from_end / zone.axis->length());
-        // Every other stroke is short, so that the shade thins out towards the light.
-        const double share = (i % 2 == 0 ? 1.0 : 0.6) * (0.62 + 0.45 * weight) * body;
-        const double sag = std::clamp(zone.bulge, -wide / 3, wide / 3);
-        const Ring ring{station.at, across, station.along, form.near, form.far, sag, tilt};
-        strokes.push_back(stroke_of(
-            ring, std::min(wide * reach, 80.0) * share, width * (0.75 + 0.5 * weight) * body));
+        const double share = kLengths[i % kLengths.size()] * (0.6 + 0.55 * weight) * body;
+        const double inset = std::min(4.0, wide * 0.03) * (0.5 + scatter(i * 104729U + 3U));
+        strokes.push_back(ring_stroke(*ring,
+                                      inset,
+                                      std::min(wide * pen.reach, 80.0) * share,
+                                      pen.width * (0.8 + 0.5 * weight) * body));
     }
     return strokes;
+}
+
+/// Lines that fall with the cloth: beside the dark edge long and close, farther in shorter.
+std::vector<HatchStroke> falling(const Zone& zone,
+                                 const std::vector<Point>& outline,
+                                 const HatchPen& pen) {
+    std::vector<HatchStroke> strokes;
+    const double whole = zone.axis->length();
+    const auto middle = ring_at(zone, outline, whole / 2, 0);
+    const double deep = middle ? (middle->far - middle->near) * pen.reach : 0;
+    const auto columns = static_cast<std::uint32_t>(deep / pen.pitch);
+    for (std::uint32_t column = 0; column < columns; ++column) {
+        const double inner = static_cast<double>(column) / columns;
+        double at = whole * (0.04 + 0.3 * inner * scatter(column * 37U + 1U));
+        for (std::uint32_t i = 0; at < whole * 0.97 && strokes.size() < kMostStrokes; ++i) {
+            const std::uint32_t seed = column * 7919U + i;
+            const double along = whole * (0.34 - 0.22 * inner) * (0.6 + 0.8 * scatter(seed + 11U));
+            const double end = std::min(at + along, whole * 0.99);
+            const auto point = [&](double place) -> std::optional<Point> {
+                const auto ring = ring_at(zone, outline, place, 0);
+                if (!ring) {
+                    return std::nullopt;
+                }
+                // Beside the edge below as above, but spread with the cloth.
+                const double share = (ring->far - ring->near) * pen.reach / deep;
+                return ring->at(ring->far - 2 - column * pen.pitch * share, 0);
+            };
+            const auto from = point(at);
+            const auto belly = point(at + (end - at) * 0.5);
+            const auto to = point(end);
+            if (from && belly && to) {
+                strokes.push_back(stroke_of(*from, *belly, *to, pen.width * (1.1 - 0.4 * inner)));
+            }
+            at = end + whole * (0.02 + 0.25 * inner * scatter(seed + 5U));
+        }
+    }
+    return strokes;
+}
+
+}  // namespace
+
+std::vector<HatchStroke> hatch(const Zone& zone, const HatchPen& pen) {
+    const auto chains = outlines(zone.path);
+    if (!zone.axis || chains.empty()) {
+        return {};
+    }
+    const std::vector<Point> outline = Curve(chains.front()).simplified(0.8);
+    return zone.falls ? falling(zone, outline, pen) : rings_of(zone, outline, pen);
 }
 
 }  // namespace platewright

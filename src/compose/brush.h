@@ -21,8 +21,7 @@ Path tapered(const Curve& along, double peak, double unseen);
 /// A band `width` mm wide along a curve, on the given side of the way it runs, as a closed shape.
 Path band(const Curve& along, double width, Side side);
 
-/// One stroke of the hatching: from the dark edge of the form inwards, swelling at the edge and
-/// fading out.
+/// One stroke of the hatching, pointed at both ends.
 struct HatchStroke {
     Path shape;
     Point begin;
@@ -30,10 +29,18 @@ struct HatchStroke {
     Point end;
 };
 
-/// Hatching laid across a zone like rings round a barrel. `pitch` and `width` in mm; `tilt` turns
-/// the rings (0 square to the axis); `reach` is the share of the form's width that the longest
-/// strokes cover. Empty without an axis.
-std::vector<HatchStroke> hatch(
-    const Zone& zone, double pitch, double width, double tilt, double reach);
+/// How a zone is hatched: how far apart the strokes are and how wide, in mm; how far the rings are
+/// turned, 0 being square to the axis; and the share of the form's width that the longest strokes
+/// cover.
+struct HatchPen {
+    double pitch = 5;
+    double width = 1;
+    double tilt = 0;
+    double reach = 0.3;
+};
+
+/// Hatching laid across a zone like rings round a barrel, from the dark edge inwards; or along it,
+/// where it falls. Empty without an axis.
+std::vector<HatchStroke> hatch(const Zone& zone, const HatchPen& pen);
 
 }  // namespace platewright

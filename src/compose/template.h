@@ -115,6 +115,8 @@ struct Zone {
     Path path;
     std::optional<Curve> axis;
     double bulge = 0;
+    /// It hangs: its hatching runs along the axis.
+    bool falls = false;
 };
 
 /// A template as read and checked: zones, guides, anchors and parts.

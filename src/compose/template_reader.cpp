@@ -206,6 +206,7 @@ class Reader {
         Attributes words = sheet_.attributes(element);
         Zone zone;
         words.number("bulge", zone.bulge, -400, 400);
+        zone.falls = words.choice("hatch", {"across", "along"}).value_or(0) == 1;
         if (const auto axis = words.words("axis")) {
             const auto guide = template_.guides.find(*axis);
             if (guide == template_.guides.end()) {

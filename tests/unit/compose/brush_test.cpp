@@ -44,32 +44,56 @@ Zone barrel(bool mirrored) {
 TEST(Hatch, StartsAtTheEdgeAwayFromTheLightOnBothSides) {
     for (const bool mirrored : {false, true}) {
         const double dark_edge = mirrored ? -10 : 110;
-        const auto strokes = hatch(barrel(mirrored), 5, 1, 0, 0.3);
+        const auto strokes = hatch(barrel(mirrored), {5, 1, 0, 0.3});
         ASSERT_GT(strokes.size(), 20U);
         for (const HatchStroke& stroke : strokes) {
-            EXPECT_NEAR(stroke.begin.x, dark_edge - 1, 1e-6);
-            EXPECT_LT(stroke.end.x, dark_edge - 5);
+            EXPECT_LT(stroke.begin.x, dark_edge);
+            EXPECT_GT(stroke.begin.x, dark_edge - 7);
+            EXPECT_LT(stroke.end.x, stroke.begin.x - 2);
             EXPECT_GT(stroke.end.x, dark_edge - 36);
         }
     }
 }
 
 TEST(Hatch, SagsInTheMiddleOfTheForm) {
-    for (const HatchStroke& stroke : hatch(barrel(false), 5, 1, 0, 0.3)) {
+    for (const HatchStroke& stroke : hatch(barrel(false), {5, 1, 0, 0.3})) {
         EXPECT_GT(stroke.end.y, stroke.begin.y);
+    }
+}
+
+TEST(Hatch, NoTwoNeighboursAreAlike) {
+    const auto strokes = hatch(barrel(false), {5, 1, 0, 0.3});
+    for (std::size_t i = 1; i < strokes.size(); ++i) {
+        const auto long_is = [](const HatchStroke& stroke) {
+            return length(stroke.end - stroke.begin);
+        };
+        EXPECT_GT(std::abs(long_is(strokes[i]) - long_is(strokes[i - 1])), 0.5);
+    }
+}
+
+TEST(Hatch, FallsAlongTheAxisBesideTheDarkEdge) {
+    Zone zone = barrel(false);
+    zone.falls = true;
+    const auto strokes = hatch(zone, {5, 1, 0, 0.3});
+    ASSERT_GT(strokes.size(), 5U);
+    for (const HatchStroke& stroke : strokes) {
+        EXPECT_GT(stroke.end.y, stroke.begin.y + 2);
+        EXPECT_LT(std::abs(stroke.end.x - stroke.begin.x), 15);
+        EXPECT_GT(stroke.begin.x, 110 - 36);
+        EXPECT_LT(stroke.begin.x, 110);
     }
 }
 
 TEST(Hatch, NeedsAnAxis) {
     Zone zone = barrel(false);
     zone.axis.reset();
-    EXPECT_TRUE(hatch(zone, 5, 1, 0, 0.3).empty());
+    EXPECT_TRUE(hatch(zone, {5, 1, 0, 0.3}).empty());
 }
 
 TEST(Hatch, AVeryLongAxisIsBounded) {
     Zone zone = barrel(false);
     zone.axis = Curve(std::vector<Point>{{60, -90000}, {60, 90000}});
-    EXPECT_LT(hatch(zone, 0.01, 1, 0, 0.3).size(), 2000U);
+    EXPECT_LT(hatch(zone, {0.01, 1, 0, 0.3}).size(), 2000U);
 }
 
 }  // namespace
