@@ -296,8 +296,8 @@ std::vector<HatchStroke> falling(const Zone& zone,
         const double inner = static_cast<double>(column) / columns;
         double at = whole * (0.04 + 0.3 * inner * scatter(column * 37U + 1U));
         for (std::uint32_t i = 0; at < whole * 0.97 && strokes.size() < kMostStrokes; ++i) {
-            const std::uint32_t seed = column * 7919U + i;
-            const double along = whole * (0.34 - 0.22 * inner) * (0.6 + 0.8 * scatter(seed + 11U));
+            const std::uint32_t key = column * 7919U + i;
+            const double along = whole * (0.34 - 0.22 * inner) * (0.6 + 0.8 * scatter(key + 11U));
             const double end = std::min(at + along, whole * 0.99);
             const auto point = [&](double place) -> std::optional<Point> {
                 const auto ring = ring_at(zone, outline, place, 0);
@@ -314,7 +314,7 @@ std::vector<HatchStroke> falling(const Zone& zone,
             if (from && belly && to) {
                 strokes.push_back(stroke_of(*from, *belly, *to, pen.width * (1.1 - 0.4 * inner)));
             }
-            at = end + whole * (0.02 + 0.25 * inner * scatter(seed + 5U));
+            at = end + whole * (0.02 + 0.25 * inner * scatter(key + 5U));
         }
     }
     return strokes;
