@@ -19,6 +19,9 @@
 namespace platewright::cli {
 namespace {
 
+/// So much of a picture's height is enough, from the top, where it would not fit its page.
+constexpr double kLeast = 0.88;
+
 /// A man of the chart with the cell he fills.
 struct ShownMan {
     Job job;
@@ -76,6 +79,7 @@ class ChartSheet : public Sheet {
         }
         const Rect first = chart_frame(draft_.of, front_of(draft_.men.front().job), all);
         chart.aspect = first.height() / std::max(first.width(), 1.0);
+        chart.least_aspect = chart.aspect * kLeast;
         const double scale = chart_scale(chart, first.width(), printing.paper, type);
         for (const ShownMan& man : draft_.men) {
             ChartEntry& entry = chart.groups[man.group].entries[man.entry];
@@ -391,11 +395,15 @@ class Drafter {
     void add_what_is_put_on(const std::vector<Change>& changes,
                             const std::vector<CalloutWords>& callouts) {
         constexpr std::array<std::string_view, 3> told = {"marks", "service", "epaulettes"};
+        // What carries a sword or a drum tells no rank.
+        constexpr std::array<std::string_view, 3> carries = {
+            "belts.leather", "scabbard.leather", "sword.belt"};
         std::string put_on;
         for (const Change& change : changes) {
             const Property& head = properties()[change.head];
             const bool comes = change.deed == Deed::buy || change.deed == Deed::sew_on;
-            if (!comes || std::ranges::find(told, head.group()) != told.end()) {
+            if (!comes || std::ranges::find(told, head.group()) != told.end() ||
+                std::ranges::find(carries, head.key) != carries.end()) {
                 continue;
             }
             const auto words = std::ranges::find(callouts, head.key, &CalloutWords::key);

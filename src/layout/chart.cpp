@@ -7,6 +7,7 @@
 
 #include "layout/block.h"
 #include "layout/chart_plan.h"
+#include "layout/furniture.h"
 #include "layout/layer.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
@@ -19,6 +20,8 @@ using sheet::ChartPlan;
 using sheet::Layer;
 using sheet::Ruler;
 
+/// Where titles begin, in margins.
+constexpr double kTop = 1.15;
 /// What a picture stands before.
 constexpr Colour kMount{0xfb, 0xf8, 0xf0};
 
@@ -40,9 +43,12 @@ class Sheet {
             page.width = paper_.width;
             page.height = paper_.height;
             page.paper = sheet::kPaper;
+            Layer frame("frame");
+            sheet::draw_frame(sheet_within(0.44), sheet_within(0.66), m_.unit, frame);
+            std::move(frame).put_on(page);
             pages_.push_back(std::move(page));
         }
-        draw(title_, m_.margin, pages_.front(), "title");
+        draw(title_, m_.margin * kTop, pages_.front(), "title");
         for (const ChartPlan::Row& row : plan_.rows) {
             put_row(row);
         }
@@ -82,6 +88,12 @@ class Sheet {
     ChartPlan plan_;
     std::vector<Page> pages_;
 
+    /// The sheet without that share of the margin all round.
+    [[nodiscard]] Rect sheet_within(double share) const {
+        const double off = m_.margin * share;
+        return {off, off, paper_.width - off, paper_.height - off};
+    }
+
     [[nodiscard]] double room() const { return paper_.width - 2 * m_.margin; }
 
     void set_title() {
@@ -95,7 +107,7 @@ class Sheet {
             title_.push_back(
                 {std::move(line), small, sheet::kSoftInk, small.size * 1.3, Align::middle});
         }
-        head_ = m_.margin + m_.gap * 1.6;
+        head_ = m_.margin * kTop + m_.gap * 1.5;
         for (const Line& line : title_) {
             head_ += line.height;
         }
@@ -194,7 +206,7 @@ class Sheet {
         const Rect cell{corner.x, corner.y, corner.x + plan_.cell, corner.y + plan_.picture_height};
         if (entry.picture) {
             put_mount(cell, page);
-            put_picture(*entry.picture, cell, "picture", page);
+            put_picture(cut_off(*entry.picture, cell), cell, "picture", page);
             put_edge(cell, page);
         }
         if (entry.detail) {
@@ -279,6 +291,20 @@ class Sheet {
         std::move(label).put_on(page);
     }
 
+    /// Of a picture higher than its cell the foot is left off.
+    static Figure cut_off(Figure figure, const Rect& cell) {
+        const Rect whole = figure.frame;
+        figure.frame.bottom =
+            std::min(whole.bottom, whole.top + whole.width() * cell.height() / cell.width());
+        if (figure.frame.bottom < whole.bottom) {
+            const PathId edge = figure.drawing.add(rectangle(figure.frame));
+            Group cut{"picture", false, {edge}, {}};
+            cut.children.emplace_back(std::move(figure.drawing.root));
+            figure.drawing.root = std::move(cut);
+        }
+        return figure;
+    }
+
     static void put_picture(const Figure& figure, const Rect& in, const char* name, Page& page) {
         const Rect& frame = figure.frame;
         const double factor = std::min(in.width() / frame.width(), in.height() / frame.height());
@@ -290,7 +316,8 @@ class Sheet {
 
     void put_foot(std::size_t number) {
         Layer foot("foot");
-        const double baseline = paper_.height - m_.margin * 0.6;
+        // Between the frame and the edge of the plate, where engravers signed.
+        const double baseline = paper_.height - m_.margin * 0.5;
         if (pages_.size() > 1) {
             foot.words(std::to_string(number + 1) + " / " + std::to_string(pages_.size()),
                        {paper_.width / 2, baseline},
@@ -299,7 +326,7 @@ class Sheet {
                        Align::middle);
         }
         foot.words(sheet::kColophon,
-                   {paper_.width - m_.margin, baseline},
+                   {paper_.width - m_.margin * 0.7, baseline},
                    sheet::small_capitals(m_.words, 0.06),
                    sheet::kSoftInk,
                    Align::end);

@@ -37,7 +37,8 @@ struct ChartGroup {
     std::vector<ChartEntry> entries;
 };
 
-/// A chart. `aspect`: height of its pictures for a width of 1.
+/// A chart. `aspect`: height of its pictures for a width of 1; `least_aspect`: how low they may be
+/// cut off at the foot where that saves a page or keeps them large; 0: not at all.
 struct Chart {
     std::string title;
     std::string subtitle;
@@ -48,6 +49,7 @@ struct Chart {
     /// Samples of colour are coloured or hatched.
     Ink ink = Ink::colour;
     double aspect = 1;
+    double least_aspect = 0;
     std::vector<ChartGroup> groups;
 };
 

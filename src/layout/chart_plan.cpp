@@ -36,7 +36,7 @@ class ChartPlanner {
             if (cell > kWidest * m_.unit && room > kWidest * m_.unit) {
                 continue;
             }
-            ChartPlan made = plan(columns, cell, head, foot);
+            ChartPlan made = cut_to_fit(columns, cell, head, foot);
             if (!found || made.pages < best.pages ||
                 (made.pages == best.pages && left_alone(best) && !left_alone(made))) {
                 best = std::move(made);
@@ -88,7 +88,7 @@ class ChartPlanner {
         double high = paper_.height;
         for (int step = 0; step < 12; ++step) {
             const double middle = (low + high) / 2;
-            ChartPlan made = plan(found.columns, found.cell, head, middle);
+            ChartPlan made = plan(found.columns, found.cell, found.picture_height, {head, middle});
             const bool as_few = made.pages == found.pages;
             (as_few ? low : high) = middle;
             if (as_few) {
@@ -98,11 +98,34 @@ class ChartPlanner {
         return found;
     }
 
-    ChartPlan plan(std::size_t columns, double cell, double head, double foot) {
+    /// What title and notes take of the sheet, mm.
+    struct Taken {
+        double head = 0;
+        double foot = 0;
+    };
+
+    /// With pictures cut off as far as it takes to have them on one page; whole if it would not
+    /// help.
+    ChartPlan cut_to_fit(std::size_t columns, double cell, double head, double foot) {
+        constexpr double step = 0.02;
+        ChartPlan whole = plan(columns, cell, cell * chart_.aspect, {head, foot});
+        for (double aspect = chart_.aspect * (1 - step);
+             whole.pages > 1 && chart_.least_aspect > 0 && aspect >= chart_.least_aspect;
+             aspect -= chart_.aspect * step) {
+            ChartPlan cut = plan(columns, cell, cell * aspect, {head, foot});
+            if (cut.pages == 1) {
+                return cut;
+            }
+        }
+        return whole;
+    }
+
+    ChartPlan plan(std::size_t columns, double cell, double picture_height, const Taken& taken) {
+        const auto& [head, foot] = taken;
         ChartPlan made;
         made.columns = columns;
         made.cell = cell;
-        made.picture_height = cell * chart_.aspect;
+        made.picture_height = picture_height;
         made.rows = rows_of(columns, cell);
         double y = head;
         bool fresh = true;

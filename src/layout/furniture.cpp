@@ -148,8 +148,10 @@ std::pair<double, double> place_of_scale(const std::vector<Stand>& stands,
 }  // namespace
 
 void draw_frame(const Plan& plan, Layer& on) {
-    const double unit = plan.style.unit;
-    const Rect& mark = plan.plate_mark;
+    draw_frame(plan.plate_mark, plan.neat, plan.style.unit, on);
+}
+
+void draw_frame(const Rect& mark, const Rect& neat, double unit, Layer& on) {
     on.fill(rectangle(mark), kPlateTone);
     Path shade;
     shade.move_to({mark.left, mark.bottom});
@@ -162,8 +164,8 @@ void draw_frame(const Plan& plan, Layer& on) {
     light.line_to({mark.left, mark.bottom});
     on.stroke(std::move(light), kEdgeLight, 0.45 * unit);
     const double thin = std::max(0.1, 0.12 * unit);
-    on.stroke(rectangle(plan.neat), kInk, std::max(0.22, 0.32 * unit));
-    on.stroke(rectangle(plan.neat.grown(-1.05 * unit)), kInk, thin);
+    on.stroke(rectangle(neat), kInk, std::max(0.22, 0.32 * unit));
+    on.stroke(rectangle(neat.grown(-1.05 * unit)), kInk, thin);
 }
 
 void draw_swelled_rule(Point middle, double width, Layer& on) {

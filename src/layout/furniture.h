@@ -21,6 +21,10 @@ struct Stand {
 /// Paper inside the edge of the plate, the edge, and the double line of the frame.
 void draw_frame(const Plan& plan, Layer& on);
 
+/// The same round any sheet: the edge of the plate at `mark`, the frame at `neat`, in lines that
+/// grow with `unit`.
+void draw_frame(const Rect& mark, const Rect& neat, double unit, Layer& on);
+
 /// A line across `width` that swells in the middle, with a lozenge on it.
 void draw_swelled_rule(Point middle, double width, Layer& on);
 

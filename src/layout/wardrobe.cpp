@@ -295,8 +295,9 @@ class IndexSheet {
             std::min(box.height() / sample.frame.height(), box.width() / sample.frame.width());
         const Point middle = sample.frame.centre();
         const Point half{box.width() / factor / 2, box.height() / factor / 2};
+        // What there is room for besides is shown below: above a coat it would be half a face.
         const Rect window{
-            middle.x - half.x, middle.y - half.y, middle.x + half.x, middle.y + half.y};
+            middle.x - half.x, sample.frame.top, middle.x + half.x, sample.frame.top + 2 * half.y};
         Layer ground("ground");
         ground.fill(rectangle(box), sheet::kPlateTone);
         std::move(ground).put_on(pages_.back());
@@ -351,9 +352,7 @@ Rect room_round(const Rect& frame) {
     constexpr double tallest = 0.53;
     Rect room =
         frame.widened(std::max(1.0, broadest * frame.height() / std::max(frame.width(), 1e-6)));
-    const double more = std::max(0.0, frame.width() / tallest - frame.height()) / 2;
-    room.top -= more;
-    room.bottom += more;
+    room.bottom = std::max(room.bottom, room.top + frame.width() / tallest);
     return room;
 }
 

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <functional>
 #include <map>
 #include <vector>
@@ -77,7 +78,7 @@ std::map<double, std::vector<double>> rows_of_pictures(const Page& page) {
     std::map<double, std::vector<double>> rows;
     for (const Placed& item : page.items) {
         if (item.drawing.root.name == "picture") {
-            rows[item.at.y].push_back(item.at.x);
+            rows[std::round(item.at.y * 1000) / 1000].push_back(item.at.x);
         }
     }
     return rows;
@@ -170,6 +171,20 @@ TEST(Chart, LeavesNobodyAloneInTheLastRow) {
         }
     }
     EXPECT_GT(rows.rbegin()->second, 1);
+}
+
+TEST(Chart, CutsPicturesAtTheFootRatherThanMakeThemSmall) {
+    Chart chart = chart_of({13});
+    chart.aspect = 2.6;
+    Diagnostics problems;
+    const Document whole = laid_out(chart, Paper{}, problems);
+    chart.least_aspect = 1.5;
+    const Document cut = laid_out(chart, Paper{}, problems);
+    EXPECT_EQ(cut.pages.size(), 1U);
+    const auto in_first_row = [](const Document& document) {
+        return rows_of_pictures(document.pages.front()).begin()->second.size();
+    };
+    EXPECT_LT(in_first_row(cut), in_first_row(whole));
 }
 
 TEST(Chart, WarnsWhereWordsLeaveNoRoom) {
