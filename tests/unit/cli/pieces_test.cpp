@@ -154,9 +154,8 @@ TEST(PiecesOfAMan, OuterSideOfAGaiterOpensAndLapsOver) {
     EXPECT_TRUE(fore.buttons.empty() && hind.buttons.size() > 5);
     // All along the opening but one: the foot strap is buttoned farther in, at the hem.
     const Point strap = *std::ranges::max_element(hind.buttons, {}, &Point::y);
-    for (const Point button : hind.buttons) {
-        const double in = button == strap ? 59 : 30;
-        EXPECT_NEAR(button.x - crossing(hind.outline, button.y).least, in, 3);
+    for (const Point at : hind.buttons) {
+        EXPECT_NEAR(at.x - crossing(hind.outline, at.y).least, at == strap ? 59 : 30, 3);
     }
 }
 
