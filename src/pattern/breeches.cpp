@@ -2,19 +2,18 @@
 // Breeches and overalls: legs with a fork and half the fall, waistband, knee bands, bearers.
 #include <algorithm>
 #include <cmath>
-#include <string>
+#include <optional>
 
+#include "pattern/bands.h"
 #include "pattern/draft.h"
 #include "pattern/fit.h"
+#include "pattern/legs.h"
 #include "pattern/openings.h"
 #include "pattern/seams.h"
 
 namespace platewright {
 namespace {
 
-/// The tongue of a knee band reaches so far beyond the fore leg, for the buckle. Common practice,
-/// no source.
-constexpr double kKneeTongue = 65;
 /// How far each half reaches between the legs, as a part of the girth of the seat. Common practice,
 /// no source.
 constexpr double kForeFork = 1.0 / 24;
@@ -23,8 +22,6 @@ constexpr double kHindFork = 1.0 / 10;
 /// are marked to be sewn together.
 constexpr double kForkRise = 110;
 constexpr double kForkDrop = 270;
-/// Eyelets lie so far within the end of the waistband. Common practice, no source.
-constexpr double kEyeletWithin = 12;
 /// How far the inner seam bends above and below that place, mm.
 constexpr double kInnerBend = 55;
 
@@ -37,11 +34,11 @@ class Breeches {
 
     std::vector<PatternPiece> all() {
         add_legs();
-        add_knee_bands();
-        add_bearer();
+        keep(knee_band_of(source_, leg("fore leg"), leg("hind leg")));
+        keep(front_ != nullptr ? fall_bearer(*front_) : std::nullopt);
         add_side_flap();
         add_gusset();
-        add_waistband();
+        keep(waistband_of(source_));
         return std::move(pieces_);
     }
 
@@ -51,42 +48,25 @@ class Breeches {
     const Flat* back_;
     std::vector<PatternPiece> pieces_;
 
-    void keep(PatternPiece piece) { keep_drawn(std::move(piece), source_.allowance, pieces_); }
-
-    static const FlatPart* legs(const Flat& flat) {
-        const FlatPart* breeches = flat.part("breeches");
-        return breeches != nullptr ? breeches : flat.part("overalls");
-    }
-
-    /// The inner seam on that side of the flat's middle.
-    static const Chain* inner_seam(const Flat& flat, const FlatPart& part, double side) {
-        return seam_on(flat, part, {"-left-inseam", "-right-inseam"}, side);
-    }
-
-    static const Chain* side_seam(const Flat& flat, const FlatPart& part, double side) {
-        return seam_on(flat, part, {"-left-seam", "-right-seam"}, side);
-    }
-
-    static const Chain* seam_on(const Flat& flat,
-                                const FlatPart& part,
-                                std::initializer_list<const char*> names,
-                                double side) {
-        for (const char* which : names) {
-            const Chain* seam = flat.guide(part.name + which);
-            if (seam != nullptr && seam->front().x * side > 0) {
-                return seam;
-            }
+    void keep(std::optional<PatternPiece> piece) {
+        if (piece) {
+            keep_drawn(std::move(*piece), source_.allowance, pieces_);
         }
-        return nullptr;
+    }
+
+    /// Finished; without an outline where it was not drawn.
+    [[nodiscard]] PatternPiece leg(const char* name) const {
+        const auto found = std::ranges::find(pieces_, name, &PatternPiece::name);
+        return found != pieces_.end() ? *found : PatternPiece{};
     }
 
     /// The wearer's left lies at positive x before, at negative behind.
     void add_legs() {
         double inner = 0;
-        if (const FlatPart* part = front_ != nullptr ? legs(*front_) : nullptr) {
+        if (const FlatPart* part = front_ != nullptr ? legs_of(*front_) : nullptr) {
             inner = add_fore_leg(*part);
         }
-        if (const FlatPart* part = back_ != nullptr ? legs(*back_) : nullptr) {
+        if (const FlatPart* part = back_ != nullptr ? legs_of(*back_) : nullptr) {
             add_hind_leg(*part, inner);
         }
     }
@@ -102,7 +82,7 @@ class Breeches {
         if (const Chain* mouth = front_->guide("breeches-pocket-left")) {
             piece.slits.push_back(*mouth);
         }
-        if (const Chain* seam = inner_seam(*front_, part, 1)) {
+        if (const Chain* seam = inner_seam_of(*front_, part, 1)) {
             const Fork fork{{-hip() * kForeFork, seam->front().y}, seam, 0};
             inner = length(fork.point - fork.foot());
             add_fork(piece.outline, fork);
@@ -114,13 +94,13 @@ class Breeches {
 
     void add_hind_leg(const FlatPart& part, double inner) {
         PatternPiece piece = draft_of("breeches", "hind leg", part);
-        const Chain* side = side_seam(*back_, part, -1);
+        const Chain* side = side_seam_of(*back_, part, -1);
         piece.outline = with_seat(between_uprights(part, -shapes::kBeyondAll, 0));
         if (side != nullptr && front_ != nullptr) {
             open_hind_knee(piece, *front_, *side);
         }
         piece.outline = above_band(piece.outline, *back_);
-        if (const Chain* seam = inner_seam(*back_, part, -1)) {
+        if (const Chain* seam = inner_seam_of(*back_, part, -1)) {
             const Fork fork = hind_fork(*seam, inner, piece.outline);
             add_fork(piece.outline, fork);
             add_notches_at(piece, fork.foot().y);
@@ -139,12 +119,13 @@ class Breeches {
     void gather_top(PatternPiece& piece, const Chain& side) const {
         const auto girths = front_ != nullptr ? finished_girths(*front_, source_.body)
                                               : std::vector<FinishedGirth>{};
-        if (side_at_waist() <= 0 || girths.empty()) {
+        const double side_before = front_ != nullptr ? side_at_waist(*front_) : 0;
+        if (side_before <= 0 || girths.empty()) {
             return;
         }
         const Rect box = shapes::box(piece.outline);
         const double wide = length_between(piece.outline, side.front(), {kSeatWedgeWide, box.top});
-        piece.ease = wide - (girths.front().finished / 2 - side_at_waist());
+        piece.ease = wide - (girths.front().finished / 2 - side_before);
     }
 
     /// The leg is sewn to the knee band's upper edge, which lies over it.
@@ -221,13 +202,6 @@ class Breeches {
             {half, {{0, top}, {kSeatWedgeWide, top - kSeatWedgeRise}, {0, top + kSeatWedgeDeep}}});
     }
 
-    void add_bearer() {
-        auto piece = front_ != nullptr ? fall_bearer(*front_) : std::nullopt;
-        if (piece) {
-            keep(std::move(*piece));
-        }
-    }
-
     /// What is sewn over the opening of overalls.
     void add_side_flap() {
         const FlatPart* part = front_ != nullptr ? front_->part("overalls-flap-left") : nullptr;
@@ -251,103 +225,6 @@ class Breeches {
             piece.lined = true;
             keep(std::move(piece));
         }
-    }
-
-    /// One half each side, from the lacing behind to its lap in front: straight, as deep as drawn.
-    void add_waistband() {
-        const FlatPart* part = front_ != nullptr ? front_->part("waistband") : nullptr;
-        const auto girths = front_ != nullptr ? finished_girths(*front_, source_.body)
-                                              : std::vector<FinishedGirth>{};
-        if (part == nullptr || girths.empty()) {
-            return;
-        }
-        const Chain outline = shapes::joined(part->outline);
-        const double depth = shapes::area(outline) / shapes::box(outline).width();
-        const double length = girths.front().finished / 2 + kFrontLap;
-        PatternPiece piece = draft_of("breeches", "waistband", *part);
-        // The grain runs along it, so that it does not stretch.
-        piece.outline = {{0, 0}, {depth, 0}, {depth, length}, {0, length}};
-        const double middle = length - kFrontLap;
-        piece.lines = {{{0, middle}, {depth, middle}}};
-        piece.lined = true;
-        mark_waistband(piece, *part, middle);
-        keep(std::move(piece));
-    }
-
-    /// Turned so that its upper edge is the left one: the buttons of one half and the holes of the
-    /// other, and the mouth of the fob pocket.
-    void mark_waistband(PatternPiece& piece, const FlatPart& part, double middle) const {
-        const Chain top = upper_edge(shapes::joined(part.outline));
-        const auto turned = [&](Point p) {
-            const auto after = std::ranges::find_if(top, [&](Point q) { return q.x >= p.x; });
-            const double level = after == top.end() ? top.back().y : after->y;
-            return Point{p.y - level, middle - p.x};
-        };
-        for (const Point button : buttons_of(part)) {
-            piece.buttons.push_back(turned(button));
-        }
-        for (const auto& [from, to] : holes_of(part)) {
-            piece.holes.emplace_back(turned(from), turned(to));
-        }
-        // The fall begins below one mark, the side seam meets the other.
-        const double depth = shapes::box(piece.outline).right;
-        if (const Chain* slit = front_->guide("fall-edge")) {
-            add_notch(piece, {depth, middle - slit->front().x});
-        }
-        if (const double side = side_at_waist(); side > 0) {
-            add_notch(piece, {depth, middle - side});
-        }
-        piece.closes_in_front = !piece.holes.empty();
-        mark_eyelets(piece);
-        if (const FlatPart* fob = front_->part("fob-left")) {
-            const Chain mouth = upper_edge(shapes::joined(fob->outline));
-            piece.slits.push_back({turned(mouth.front()), turned(mouth.back())});
-        }
-    }
-
-    /// Half of the waistband that lies before the side seam.
-    [[nodiscard]] double side_at_waist() const {
-        const FlatPart* part = front_ != nullptr ? legs(*front_) : nullptr;
-        const Chain* seam = part != nullptr ? side_seam(*front_, *part, 1) : nullptr;
-        return seam != nullptr ? seam->front().x : 0;
-    }
-
-    /// Of the half on the wearer's left, which lies to the left of the page behind.
-    void mark_eyelets(PatternPiece& piece) const {
-        const FlatPart* band = back_ != nullptr ? back_->part("waistband") : nullptr;
-        if (band == nullptr) {
-            return;
-        }
-        const double top = shapes::box(shapes::joined(band->outline)).top;
-        for (const Chain& line : band->lines) {
-            // They are drawn as dots.
-            if (length_of(line) < 1 && line.front().x < 0) {
-                piece.eyelets.push_back({line.front().y - top, kEyeletWithin});
-            }
-        }
-    }
-
-    /// Cut double and folded along its middle, the grain along it: as long as it is before and
-    /// behind, what passes under with the hind leg, and its tongue.
-    void add_knee_bands() {
-        const FlatPart* before = front_ != nullptr ? front_->part("knee-band-left") : nullptr;
-        const FlatPart* behind = back_ != nullptr ? back_->part("knee-band-left") : nullptr;
-        if (before == nullptr || behind == nullptr) {
-            return;
-        }
-        const Chain outline = shapes::joined(before->outline);
-        const double under = knee_underlap(*front_);
-        const double length = shapes::box(outline).width() +
-                              shapes::box(shapes::joined(behind->outline)).width() + under +
-                              kKneeTongue;
-        const double height = shapes::area(outline) / shapes::box(outline).width();
-        PatternPiece piece = draft_of("breeches", "knee band", *before);
-        piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, length}, {0, length}};
-        piece.lines = {{{height, 0}, {height, length}},
-                       {{0, kKneeTongue}, {2 * height, kKneeTongue}},
-                       {{0, length - under}, {2 * height, length - under}}};
-        piece.paired = false;
-        keep(std::move(piece));
     }
 };
 

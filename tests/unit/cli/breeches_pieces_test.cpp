@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 #include "tailored.h"
 
@@ -71,7 +72,19 @@ TEST(PiecesOfBreeches, LegsEndAtTheBandThatTheyAreSewnTo) {
     const double top = shapes::box(shapes::joined(view->flat.part("fall")->outline)).top;
     // Its middle hangs lower than its ends.
     EXPECT_NEAR(shapes::box(fore.outline).height(), drawn.top - top + 4, 5);
-    EXPECT_NEAR(shapes::box(band.outline).height(), 2 * drawn.width() + 47 + 65, 8);
+    // Never longer than they are: a leg can be eased into its band, a band not into its leg.
+    const PatternPiece& hind = piece(pieces, "breeches", "hind leg");
+    const double before = length_of(lower_edge(fore.outline));
+    const double behind = length_of(lower_edge(hind.outline));
+    EXPECT_NEAR(shapes::box(band.outline).height(), 65 + before + behind, 0.01);
+    EXPECT_LT(before + behind, 2 * drawn.width() + 47);
+    // On both its long edges are the marks for the inner and the outer seam.
+    ASSERT_EQ(band.notches.size(), 4U);
+    EXPECT_NEAR(height_of_notch(band, 0), 65 + before, 0.01);
+    EXPECT_NEAR(height_of_notch(band, 1), 65 + before, 0.01);
+    // The hind leg passes under by 47 to 51 mm.
+    EXPECT_NEAR(height_of_notch(band, 2), 65 + before + behind - 49, 3);
+    EXPECT_NEAR(height_of_notch(band, 3), height_of_notch(band, 2), 0.01);
 }
 
 TEST(PiecesOfBreeches, WaistbandTellsButtonsHolesAndFob) {

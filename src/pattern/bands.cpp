@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+// Straight bands, measured on the pieces and girths that they are sewn to.
+#include "pattern/bands.h"
+
+#include <algorithm>
+
+#include "pattern/draft.h"
+#include "pattern/fit.h"
+#include "pattern/legs.h"
+#include "pattern/openings.h"
+#include "pattern/seams.h"
+#include "pattern/shapes.h"
+
+namespace platewright {
+namespace {
+
+/// The tongue of a knee band reaches so far beyond the fore leg, for the buckle. Common practice,
+/// no source.
+constexpr double kKneeTongue = 65;
+/// Eyelets lie so far within the end of the waistband. Common practice, no source.
+constexpr double kEyeletWithin = 12;
+
+class Waistband {
+  public:
+    Waistband(const Flat& front, const Flat* back, const FlatPart& part, double length)
+        : front_(front),
+          back_(back),
+          part_(part),
+          outline_(shapes::joined(part.outline)),
+          length_(length) {}
+
+    PatternPiece made() {
+        const double depth = shapes::area(outline_) / shapes::box(outline_).width();
+        PatternPiece piece = draft_of("breeches", "waistband", part_);
+        // The grain runs along it, so that it does not stretch.
+        piece.outline = {{0, 0}, {depth, 0}, {depth, length_}, {0, length_}};
+        piece.lines = {{{0, middle()}, {depth, middle()}}};
+        piece.lined = true;
+        mark(piece);
+        mark_seams(piece, depth);
+        mark_eyelets(piece);
+        return piece;
+    }
+
+  private:
+    const Flat& front_;
+    const Flat* back_;
+    const FlatPart& part_;
+    Chain outline_;
+    double length_;
+
+    /// Of the body's front.
+    [[nodiscard]] double middle() const { return length_ - kFrontLap; }
+
+    /// Turned so that its upper edge is the left one.
+    [[nodiscard]] Point turned(Point p) const {
+        const Chain top = upper_edge(outline_);
+        const auto after = std::ranges::find_if(top, [&](Point q) { return q.x >= p.x; });
+        const double level = after == top.end() ? top.back().y : after->y;
+        return {p.y - level, middle() - p.x};
+    }
+
+    /// The buttons of one half and the holes of the other, and the mouth of the fob pocket.
+    void mark(PatternPiece& piece) const {
+        for (const Point button : buttons_of(part_)) {
+            piece.buttons.push_back(turned(button));
+        }
+        for (const auto& [from, to] : holes_of(part_)) {
+            piece.holes.emplace_back(turned(from), turned(to));
+        }
+        piece.closes_in_front = !piece.holes.empty();
+        if (const FlatPart* fob = front_.part("fob-left")) {
+            const Chain mouth = upper_edge(shapes::joined(fob->outline));
+            piece.slits.push_back({turned(mouth.front()), turned(mouth.back())});
+        }
+    }
+
+    /// The fall begins below one mark, the side seam meets the other.
+    void mark_seams(PatternPiece& piece, double depth) const {
+        if (const Chain* slit = front_.guide("fall-edge")) {
+            add_notch(piece, {depth, middle() - slit->front().x});
+        }
+        if (const double side = side_at_waist(front_); side > 0) {
+            add_notch(piece, {depth, middle() - side});
+        }
+    }
+
+    /// Of the half on the wearer's left, which lies to the left of the page behind.
+    void mark_eyelets(PatternPiece& piece) const {
+        const FlatPart* band = back_ != nullptr ? back_->part("waistband") : nullptr;
+        if (band == nullptr) {
+            return;
+        }
+        const double top = shapes::box(shapes::joined(band->outline)).top;
+        for (const Chain& line : band->lines) {
+            // They are drawn as dots.
+            if (length_of(line) < 1 && line.front().x < 0) {
+                piece.eyelets.push_back({line.front().y - top, kEyeletWithin});
+            }
+        }
+    }
+};
+
+/// How far the fore leg's edge keeps from its side seam at the hem.
+double knee_cut_back(const Flat& front, const Chain& slit) {
+    const FlatPart* part = legs_of(front);
+    const Chain* seam = part != nullptr ? side_seam_of(front, *part, 1) : nullptr;
+    return seam != nullptr ? x_at(*seam, slit.back().y) - slit.back().x : 0;
+}
+
+}  // namespace
+
+std::optional<PatternPiece> waistband_of(const PatternSource& source) {
+    const Flat* front = source.flat("flat-breeches-front");
+    const FlatPart* part = front != nullptr ? front->part("waistband") : nullptr;
+    const auto girths =
+        front != nullptr ? finished_girths(*front, source.body) : std::vector<FinishedGirth>{};
+    if (part == nullptr || girths.empty()) {
+        return std::nullopt;
+    }
+    const double length = girths.front().finished / 2 + kFrontLap;
+    return Waistband(*front, source.flat("flat-breeches-back"), *part, length).made();
+}
+
+std::optional<PatternPiece> knee_band_of(const PatternSource& source,
+                                         const PatternPiece& fore_leg,
+                                         const PatternPiece& hind_leg) {
+    const Flat* front = source.flat("flat-breeches-front");
+    const FlatPart* part = front != nullptr ? front->part("knee-band-left") : nullptr;
+    if (part == nullptr || fore_leg.outline.empty() || hind_leg.outline.empty()) {
+        return std::nullopt;
+    }
+    const Chain drawn = shapes::joined(part->outline);
+    const double height = shapes::area(drawn) / shapes::box(drawn).width();
+    const double inner = kKneeTongue + length_of(lower_edge(fore_leg.outline));
+    const double end = inner + length_of(lower_edge(hind_leg.outline));
+    const double outer = end - knee_underlap(*front);
+    PatternPiece piece = draft_of("breeches", "knee band", *part);
+    piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, end}, {0, end}};
+    piece.lines = {{{height, 0}, {height, end}}, {{0, kKneeTongue}, {2 * height, kKneeTongue}}};
+    if (const Chain* slit = front->guide("knee-slit-left"); slit != nullptr && outer < end) {
+        // Buttoned, the edge of the fore leg lies here over the end that passes under.
+        const double closed = outer + knee_cut_back(*front, *slit);
+        piece.lines.push_back({{0, closed}, {2 * height, closed}});
+    }
+    for (const double seam : {inner, outer}) {
+        add_notches_at(piece, seam);
+    }
+    piece.paired = false;
+    return piece;
+}
+
+}  // namespace platewright
