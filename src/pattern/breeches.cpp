@@ -9,6 +9,7 @@
 #include "pattern/fit.h"
 #include "pattern/legs.h"
 #include "pattern/openings.h"
+#include "pattern/pockets.h"
 #include "pattern/seams.h"
 
 namespace platewright {
@@ -36,6 +37,7 @@ class Breeches {
         add_legs();
         keep(knee_band_of(source_, leg("fore leg"), leg("hind leg")));
         keep(front_ != nullptr ? fall_bearer(*front_) : std::nullopt);
+        keep(front_ != nullptr ? slit_facing(*front_) : std::nullopt);
         add_side_flap();
         add_gusset();
         keep(waistband_of(source_));
@@ -79,8 +81,8 @@ class Breeches {
         open_fall(piece, *front_);
         open_fore_knee(piece, *front_);
         piece.outline = above_band(piece.outline, *front_);
-        if (const Chain* mouth = front_->guide("breeches-pocket-left")) {
-            piece.slits.push_back(*mouth);
+        if (const auto mouth = breeches_mouth(*front_)) {
+            piece.slits.push_back({mouth->first, mouth->second});
         }
         if (const Chain* seam = inner_seam_of(*front_, part, 1)) {
             const Fork fork{{-hip() * kForeFork, seam->front().y}, seam, 0};

@@ -21,11 +21,11 @@ constexpr double kSleeveLiningShort = 12;
 /// Common practice, no source.
 constexpr double kBagDepth = 220;
 constexpr double kBagCorner = 40;
-/// The bag of a fob, and the strip that faces its pocket's mouth: so deep, and longer than the
-/// mouth by that. Common practice, no source.
+/// The bag of a fob is so deep, and so much wider than its mouth; the welt that faces the mouth of
+/// a pocket is so deep. Common practice, no source.
 constexpr double kFobDepth = 90;
+constexpr double kFobWider = 15;
 constexpr double kWeltDeep = 45;
-constexpr double kWeltLonger = 30;
 /// Stiff linen behind the front of a coat: how wide at the breast and at its lower end, and how far
 /// that lies below the waist. Common practice, no source.
 constexpr double kCanvasWide = 190;
@@ -189,22 +189,23 @@ class Lesser {
     void add_pockets_of_breeches() {
         const Flat* front = source_.flat("flat-breeches-front");
         const FlatPart* fob = front != nullptr ? front->part("fob-left") : nullptr;
-        const Chain* mouth = front != nullptr ? front->guide("breeches-pocket-left") : nullptr;
+        const auto mouth = front != nullptr ? breeches_mouth(*front) : std::nullopt;
         const FlatPart* leg = front != nullptr ? front->part("waistband") : nullptr;
-        if (mouth != nullptr && leg != nullptr) {
+        if (mouth && leg != nullptr) {
             PatternPiece welt{.garment = "breeches",
                               .name = "pocket welt",
                               .cloth = leg->cloth,
                               .cloth_key = leg->cloth_key};
-            const double along = length_of(*mouth) + kWeltLonger;
-            welt.outline = {{0, 0}, {along, 0}, {along, kWeltDeep}, {0, kWeltDeep}};
+            const double along = length(mouth->second - mouth->first) + 2 * kWeltBeyondMouth;
+            // The grain runs along the mouth, so that it does not stretch.
+            welt.outline = {{0, 0}, {kWeltDeep, 0}, {kWeltDeep, along}, {0, along}};
             welt.number = 2;
             keep(std::move(welt));
             add_bags({"breeches", "pocket bag", along, kBagDepth, 2});
         }
         if (fob != nullptr) {
             const double across = shapes::box(shapes::joined(fob->outline)).width();
-            add_bags({"breeches", "fob bag", across + kWeltLonger / 2, kFobDepth, 2});
+            add_bags({"breeches", "fob bag", across + kFobWider, kFobDepth, 2});
         }
     }
 

@@ -15,8 +15,14 @@ namespace {
 /// A bearer ends so far above the foot of the slit where it meets its fellow, mm. Common practice,
 /// no source.
 constexpr double kBearerShort = 60;
-/// It is sewn so far behind the edge of the slit, mm. Common practice, no source.
+/// It is sewn so far behind the edge of the slit, and reaches so far below its foot, mm. Common
+/// practice, no source.
 constexpr double kBearerBehind = 12;
+constexpr double kBearerBelow = 22;
+/// The strip that faces both edges of the slit: how wide it is, and how far it reaches below the
+/// foot, mm. Common practice, no source.
+constexpr double kSlitFacing = 40;
+constexpr double kSlitFacingBelow = 20;
 /// The hind leg reaches so far beyond the buttons of the knee, mm. Common practice, no source.
 constexpr double kBeyondButtons = 20;
 
@@ -45,6 +51,37 @@ const FlatRow* row_of(const Flat& front, const char* part_name, FlatRow::Kind ki
         return row.kind == kind && !row.at.empty() && row.at.back().x > 0;
     });
     return found == part->rows.end() ? nullptr : &*found;
+}
+
+/// The height of an edge that runs from left to right, held at its ends.
+double level_at(const Chain& edge, double x) {
+    Chain upright;
+    for (const Point p : edge) {
+        upright.push_back({p.y, p.x});
+    }
+    return x_at(upright, x);
+}
+
+/// Sewn to the waistband's lower edge, which the fall covers; beside the slit it reaches below its
+/// foot, so that nothing gapes there, and rises from within it to the middle.
+Chain bearer_outline(const Chain& band, const Chain& slit) {
+    const double top = level_at(band, slit.front().x);
+    const double outer = x_at(slit, top) + kBearerBehind;
+    Chain outline{{-kFrontLap, level_at(band, -kFrontLap)}};
+    std::ranges::copy_if(band, std::back_inserter(outline), [outer](Point p) {
+        return p.x > -kFrontLap && p.x < outer;
+    });
+    outline.push_back({outer, level_at(band, outer)});
+    for (const Point p : slit) {
+        if (p.y > top + 1) {
+            outline.push_back(p + Point{kBearerBehind, 0});
+        }
+    }
+    const Point foot = slit.back();
+    outline.push_back(foot + Point{kBearerBehind, kBearerBelow});
+    outline.push_back(foot + Point{-kBearerBehind, kBearerBelow});
+    outline.push_back({-kFrontLap, foot.y - kBearerShort});
+    return outline;
 }
 
 void add_holes(PatternPiece& piece, const FlatRow* row) {
@@ -77,34 +114,31 @@ std::optional<PatternPiece> fall_bearer(const Flat& front) {
         return std::nullopt;
     }
     PatternPiece piece = draft_of("breeches", "fall bearer", *fall);
-    // It is sewn to the waistband's lower edge, which the fall covers.
-    const Chain edge = lower_edge(shapes::joined(band->outline));
-    Chain outline;
-    for (const Point p : edge) {
-        if (p.x > -kFrontLap && p.x < slit->front().x + kBearerBehind) {
-            outline.push_back(p);
-        }
-    }
-    std::ranges::sort(outline, {}, &Point::x);
-    if (outline.empty()) {
-        return std::nullopt;
-    }
-    outline.insert(outline.begin(), {-kFrontLap, outline.front().y});
-    const double top = outline.back().y;
-    for (const Point p : *slit) {
-        if (p.y > top + 1) {
-            outline.push_back(p + Point{kBearerBehind, 0});
-        }
-    }
+    piece.outline = bearer_outline(lower_edge(shapes::joined(band->outline)), *slit);
     const double foot = slit->back().y - kBearerShort;
-    outline.push_back({-kFrontLap, foot});
-    piece.outline = outline;
-    piece.lines = {{{0, outline.front().y}, {0, foot}}};
+    piece.lines = {{{0, level_at(piece.outline, 0)}, {0, foot}}};
     piece.lined = true;
     if (const FlatRow* buttons = row_of(front, "fall", FlatRow::Kind::buttons)) {
         std::ranges::copy_if(
             buttons->at, std::back_inserter(piece.buttons), [](Point p) { return p.x > 0; });
     }
+    return piece;
+}
+
+std::optional<PatternPiece> slit_facing(const Flat& front) {
+    const FlatPart* fall = front.part("fall");
+    const FlatPart* band = front.part("waistband");
+    const Chain* slit = front.guide("fall-edge");
+    if (fall == nullptr || band == nullptr || slit == nullptr) {
+        return std::nullopt;
+    }
+    const double top = level_at(lower_edge(shapes::joined(band->outline)), slit->front().x);
+    const double deep = length(slit->back() - Point{x_at(*slit, top), top});
+    PatternPiece piece = draft_of("breeches", "slit facing", *fall);
+    const double along = deep + kSlitFacingBelow;
+    piece.outline = {{0, 0}, {kSlitFacing, 0}, {kSlitFacing, along}, {0, along}};
+    piece.slits = {{{kSlitFacing / 2, 0}, {kSlitFacing / 2, deep}}};
+    piece.paired = false;
     return piece;
 }
 

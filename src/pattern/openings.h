@@ -20,6 +20,9 @@ void open_fall(PatternPiece& fore_leg, const Flat& front);
 /// carries the waistband across, and the fall's buttons.
 std::optional<PatternPiece> fall_bearer(const Flat& front);
 
+/// A strip laid over each slit beside the fall and cut with it: turned in, it faces both its edges.
+std::optional<PatternPiece> slit_facing(const Flat& front);
+
 /// The outer seam of the fore leg ends where the knee's opening begins; below, its finished edge is
 /// the one that is drawn, and laps over the hind leg. Nothing where no opening is drawn.
 void open_fore_knee(PatternPiece& fore_leg, const Flat& front);

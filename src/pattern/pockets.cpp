@@ -11,6 +11,9 @@ namespace {
 
 /// How far a guide may lie from the outline whose edge it is, mm.
 constexpr double kBeside = 3;
+/// The mouth of the breeches' pocket keeps so far within the drawn ends of its welt, mm. Common
+/// practice, no source.
+constexpr double kWithinDrawnWelt = 8;
 
 bool lies_on(const Chain& outline, Point p) {
     double nearest = 1e9;
@@ -54,6 +57,15 @@ std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap) {
         }
     }
     return mouths;
+}
+
+std::optional<Mouth> breeches_mouth(const Flat& front) {
+    const Chain* welt = front.guide("breeches-pocket-left");
+    if (welt == nullptr || length(welt->back() - welt->front()) <= 2 * kWithinDrawnWelt) {
+        return std::nullopt;
+    }
+    const Point within = unit(welt->back() - welt->front()) * kWithinDrawnWelt;
+    return Mouth{welt->front() + within, welt->back() - within};
 }
 
 }  // namespace platewright

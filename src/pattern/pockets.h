@@ -2,6 +2,7 @@
 // Where pockets are cut into the cloth.
 #pragma once
 
+#include <optional>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -19,5 +20,13 @@ inline constexpr double kMouthWithinFlap = 10;
 /// The mouths on the wearer's left, of the flaps whose parts begin so: each along the edge by which
 /// its flap is sewn on. A flap seen from the side only, without its buttons, tells of none.
 std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap);
+
+/// The welt of the breeches' pocket is so much longer than its mouth at either end, mm. Common
+/// practice, no source.
+inline constexpr double kWeltBeyondMouth = 12;
+
+/// The mouth of the breeches' pocket on the wearer's left: within the ends of the welt that is
+/// drawn, so that there is cloth to sew to between it and slit and side seam. Nothing without one.
+std::optional<Mouth> breeches_mouth(const Flat& front);
 
 }  // namespace platewright

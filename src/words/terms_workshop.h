@@ -146,6 +146,7 @@ inline constexpr std::array kWorkshopTerms = std::to_array<TradeTerm>({
     {"waistband", "ceinture", "Bund"},
     {"fall", "pont", "Latz"},
     {"fall bearer", "dessous de pont", "Latzuntertritt"},
+    {"slit facing", "parementure de fente", "Schlitzbesatz"},
     {"side flap", "patte de côté", "Seitenpatte"},
     {"gusset", "soufflet", "Zwickel"},
     {"outer side", "côté extérieur", "Außenseite"},

@@ -37,6 +37,26 @@ TEST(PiecesOfBreeches, AFallIsCutInOneWithTheForeLegsAndBearersLieBehind) {
     EXPECT_NEAR(box.right - bearer.buttons.front().x, from_slit + 12, 3);
 }
 
+TEST(PiecesOfBreeches, ABearerReachesBelowTheFootOfTheSlitAndItsCornerIsSquare) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& leg = piece(pieces, "breeches", "fore leg");
+    const PatternPiece& bearer = piece(pieces, "breeches", "fall bearer");
+    const Rect box = shapes::box(bearer.outline);
+    const Chain& slit = leg.slits.front();
+    const Point corner =
+        *std::ranges::max_element(bearer.outline, {}, [](Point p) { return p.x - p.y; });
+    EXPECT_NEAR(corner.x, box.right, 0.1);
+    const double within = slit.back().x - slit.front().x;
+    const Crossing foot = crossing(bearer.outline, corner.y + slit.back().y - slit.front().y);
+    EXPECT_NEAR(foot.greatest, box.right + within, 2);
+    EXPECT_NEAR(box.bottom - corner.y, slit.back().y - slit.front().y - 8 + 22, 3);
+    // There it covers the slit from both sides.
+    EXPECT_LT(crossing(bearer.outline, box.bottom - 0.5).least, foot.greatest - 20);
+    const PatternPiece& facing = piece(pieces, "breeches", "slit facing");
+    EXPECT_EQ(facing.number, 2);
+    EXPECT_NEAR(shapes::box(facing.outline).height(), box.bottom - corner.y - 2, 1);
+}
+
 TEST(PiecesOfBreeches, AtTheKneeTheForeLegLapsOverTheHindLeg) {
     const auto pieces = pieces_of_a_man();
     const PatternPiece& fore = piece(pieces, "breeches", "fore leg");
@@ -115,7 +135,21 @@ TEST(PiecesOfBreeches, PocketsLiningsAndGussetAreCut) {
         const Crossing at = crossing(fob.outline, std::min(p.y, box.bottom - 0.1));
         EXPECT_NEAR(at.least + at.greatest, box.right, 1);
     }
-    EXPECT_EQ(piece(pieces, "breeches", "pocket welt").number, 2);
+    const PatternPiece& welt = piece(pieces, "breeches", "pocket welt");
+    EXPECT_EQ(welt.number, 2);
+    // Its mouth leaves cloth to sew to, beside the slit and beside the side seam.
+    const PatternPiece& leg = piece(pieces, "breeches", "fore leg");
+    ASSERT_EQ(leg.slits.size(), 2U);
+    const Chain& slit = leg.slits[0];
+    const Chain& mouth = leg.slits[1];
+    EXPECT_NEAR(mouth.front().x - x_at(slit, mouth.front().y), 17.5, 2.5);
+    EXPECT_NEAR(crossing(leg.outline, mouth.back().y).greatest - mouth.back().x, 17.5, 2.5);
+    // The welt is longer by 12 mm at each end, its grain along the mouth.
+    EXPECT_NEAR(shapes::box(welt.outline).height(), length_of(mouth) + 24, 0.01);
+    EXPECT_LT(shapes::box(welt.outline).width(), 50);
+    EXPECT_NEAR(shapes::box(piece(pieces, "breeches", "pocket bag", "lining").outline).width(),
+                length_of(mouth) + 24,
+                0.01);
     EXPECT_EQ(piece(pieces, "breeches", "gusset").number, 1);
 }
 
