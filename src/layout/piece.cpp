@@ -252,9 +252,12 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     if (piece.inlay > 0) {
         const bool within = piece.cut != piece.outline;
         words.push_back(say(language,
-                            within ? messages::kInlayWithin : messages::kInlayAt,
+                            piece.inlay_runs_out ? messages::kInlayRunsOut
+                            : within             ? messages::kInlayWithin
+                                                 : messages::kInlayAt,
                             {number_words(language, piece.inlay, 0)}));
     }
+    words.insert(words.end(), piece.remarks.begin(), piece.remarks.end());
     if (piece.at_line) {
         words.push_back(say(language, messages::kAtTheLine));
     }

@@ -29,8 +29,8 @@ class Waistband {
           outline_(shapes::joined(part.outline)),
           length_(length) {}
 
-    PatternPiece made() {
-        const double depth = shapes::area(outline_) / shapes::box(outline_).width();
+    [[nodiscard]] PatternPiece made(double gathered) const {
+        const double depth = waistband_depth(front_);
         PatternPiece piece = draft_of("breeches", "waistband", part_);
         // The grain runs along it, so that it does not stretch.
         piece.outline = {{0, 0}, {depth, 0}, {depth, length_}, {0, length_}};
@@ -38,6 +38,10 @@ class Waistband {
         piece.lined = true;
         mark(piece);
         mark_seams(piece, depth);
+        if (gathered > 0) {
+            add_notch(piece, {depth, kGatherFrom});
+            add_notch(piece, {depth, kGatherTo - gathered});
+        }
         mark_eyelets(piece);
         return piece;
     }
@@ -110,7 +114,13 @@ double knee_cut_back(const Flat& front, const Chain& slit) {
 
 }  // namespace
 
-std::optional<PatternPiece> waistband_of(const PatternSource& source) {
+double waistband_depth(const Flat& front) {
+    const FlatPart* part = front.part("waistband");
+    const Chain outline = part != nullptr ? shapes::joined(part->outline) : Chain{};
+    return outline.empty() ? 0 : shapes::area(outline) / shapes::box(outline).width();
+}
+
+std::optional<PatternPiece> waistband_of(const PatternSource& source, double gathered) {
     const Flat* front = source.flat("flat-breeches-front");
     const FlatPart* part = front != nullptr ? front->part("waistband") : nullptr;
     const auto girths =
@@ -119,7 +129,7 @@ std::optional<PatternPiece> waistband_of(const PatternSource& source) {
         return std::nullopt;
     }
     const double length = girths.front().finished / 2 + kFrontLap;
-    return Waistband(*front, source.flat("flat-breeches-back"), *part, length).made();
+    return Waistband(*front, source.flat("flat-breeches-back"), *part, length).made(gathered);
 }
 
 std::optional<PatternPiece> knee_band_of(const PatternSource& source,

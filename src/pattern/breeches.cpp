@@ -11,6 +11,7 @@
 #include "pattern/openings.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
@@ -23,6 +24,8 @@ constexpr double kHindFork = 1.0 / 10;
 /// are marked to be sewn together.
 constexpr double kForkRise = 110;
 constexpr double kForkDrop = 270;
+/// Beyond the cut at the seat seam at the waist, mm. Common practice, no source.
+constexpr double kSeatInlay = 30;
 /// How far the inner seam bends above and below that place, mm.
 constexpr double kInnerBend = 55;
 
@@ -40,7 +43,7 @@ class Breeches {
         keep(front_ != nullptr ? slit_facing(*front_) : std::nullopt);
         add_side_flap();
         add_gusset();
-        keep(waistband_of(source_));
+        keep(waistband_of(source_, leg("hind leg").ease));
         return std::move(pieces_);
     }
 
@@ -78,6 +81,9 @@ class Breeches {
         double inner = 0;
         PatternPiece piece = draft_of("breeches", "fore leg", part);
         piece.outline = between_uprights(part, 0, shapes::kBeyondAll);
+        if (const Chain* side = side_seam_of(*front_, part, 1)) {
+            add_waist(piece.outline, waist_at_side(*side), side->front());
+        }
         open_fall(piece, *front_);
         open_fore_knee(piece, *front_);
         piece.outline = above_band(piece.outline, *front_);
@@ -96,8 +102,17 @@ class Breeches {
 
     void add_hind_leg(const FlatPart& part, double inner) {
         PatternPiece piece = draft_of("breeches", "hind leg", part);
+        piece.outline = between_uprights(part, -shapes::kBeyondAll, 0);
         const Chain* side = side_seam_of(*back_, part, -1);
-        piece.outline = with_seat(between_uprights(part, -shapes::kBeyondAll, 0));
+        Chain waist;
+        if (side != nullptr && !piece.outline.empty()) {
+            const double top = shapes::box(piece.outline).top;
+            waist = waist_behind(*side, top);
+            Chain to_side = waist;
+            std::ranges::reverse(to_side);
+            to_side.insert(to_side.begin(), {0, top + kSeatWedgeDeep});
+            add_waist(piece.outline, to_side, side->front());
+        }
         if (side != nullptr && front_ != nullptr) {
             open_hind_knee(piece, *front_, *side);
         }
@@ -106,28 +121,64 @@ class Breeches {
             const Fork fork = hind_fork(*seam, inner, piece.outline);
             add_fork(piece.outline, fork);
             add_notches_at(piece, fork.foot().y);
+            if (!waist.empty()) {
+                open_behind(piece, waist.back(), fork.point);
+                add_seat_inlay(piece, waist.back(), fork.point);
+            }
         }
-        if (side != nullptr) {
-            const auto opening = front_ != nullptr ? knee_opening(*front_) : std::nullopt;
-            const double end = opening ? opening->y : side->back().y;
-            piece.inlay = kInlay;
-            piece.inlay_seam = seam_between(piece.outline, side->front(), {x_at(*side, end), end});
-            gather_top(piece, *side);
+        if (!waist.empty()) {
+            gather_top(piece, waist);
         }
         keep(std::move(piece));
     }
 
-    /// How much wider it is at the top than the waistband behind the side seam.
-    void gather_top(PatternPiece& piece, const Chain& side) const {
-        const auto girths = front_ != nullptr ? finished_girths(*front_, source_.body)
-                                              : std::vector<FinishedGirth>{};
-        const double side_before = front_ != nullptr ? side_at_waist(*front_) : 0;
-        if (side_before <= 0 || girths.empty()) {
+    /// Cloth up to the waist's edge, which ends at the side seam drawn out beyond its corner.
+    static void add_waist(Chain& outline, const Chain& edge, Point corner) {
+        constexpr double within = 10;
+        const double inward = corner.x > 0 ? -1 : 1;
+        Chain shape = edge;
+        shape.push_back(corner);
+        shape.push_back(corner + Point{inward * within / 2, within});
+        shape.push_back({edge.front().x, std::max(edge.front().y, corner.y + within)});
+        outline = shapes::joined({outline, shape});
+    }
+
+    /// Above the mark the seat seam is open, and the gusset let in.
+    void open_behind(PatternPiece& piece, Point top, Point fork) const {
+        const FlatPart* gusset = back_->part("gusset");
+        const double band = front_ != nullptr ? waistband_depth(*front_) : 0;
+        if (gusset == nullptr || band <= 0) {
             return;
         }
-        const Rect box = shapes::box(piece.outline);
-        const double wide = length_between(piece.outline, side.front(), {kSeatWedgeWide, box.top});
-        piece.ease = wide - (girths.front().finished / 2 - side_before);
+        const double open = shapes::box(shapes::joined(gusset->outline)).height() - band;
+        if (open > 0) {
+            add_notch(piece, point_between(piece.outline, top, fork, open));
+            piece.remarks.push_back(say(source_.uniform.language, messages::kSeatOpenAbove));
+        }
+    }
+
+    /// How much wider it is at the top than the waistband behind the side seam; from mark to mark
+    /// it is gathered.
+    void gather_top(PatternPiece& piece, const Chain& waist) const {
+        const auto girths = front_ != nullptr ? finished_girths(*front_, source_.body)
+                                              : std::vector<FinishedGirth>{};
+        const double before = front_ != nullptr ? side_at_waist(*front_) : 0;
+        if (before <= 0 || girths.empty()) {
+            return;
+        }
+        piece.ease = length_of(waist) - (girths.front().finished / 2 - before);
+        for (const double from : {kGatherFrom, kGatherTo}) {
+            if (piece.ease > 0) {
+                add_notch(piece, point_between(piece.outline, waist.back(), waist.front(), from));
+            }
+        }
+    }
+
+    /// Cloth beyond the seat seam, to let out the waist later.
+    static void add_seat_inlay(PatternPiece& piece, Point top, Point fork) {
+        piece.inlay = kSeatInlay;
+        piece.inlay_runs_out = true;
+        piece.inlay_seam = seam_between(piece.outline, top, fork);
     }
 
     /// The leg is sewn to the knee band's upper edge, which lies over it.
@@ -195,15 +246,6 @@ class Breeches {
         return fork;
     }
 
-    static Chain with_seat(const Chain& half) {
-        if (half.empty()) {
-            return half;
-        }
-        const double top = shapes::box(half).top;
-        return shapes::joined(
-            {half, {{0, top}, {kSeatWedgeWide, top - kSeatWedgeRise}, {0, top + kSeatWedgeDeep}}});
-    }
-
     /// What is sewn over the opening of overalls.
     void add_side_flap() {
         const FlatPart* part = front_ != nullptr ? front_->part("overalls-flap-left") : nullptr;
@@ -225,6 +267,13 @@ class Breeches {
             piece.number = 1;
             piece.paired = false;
             piece.lined = true;
+            // So far down it is sewn to the waistband, below to the legs.
+            const double band = front_ != nullptr ? waistband_depth(*front_) : 0;
+            const double seam = shapes::box(piece.outline).top + band;
+            if (const Crossing at = crossing(piece.outline, seam); band > 0 && at.found) {
+                piece.lines = {{{at.least, seam}, {at.greatest, seam}}};
+                add_notches_at(piece, seam);
+            }
             keep(std::move(piece));
         }
     }

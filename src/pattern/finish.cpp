@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The finishing touches to every piece.
+#include <algorithm>
+#include <cmath>
+
 #include "pattern/pieces.h"
 #include "pattern/shapes.h"
 
@@ -12,18 +15,39 @@ void shift(Chain& chain, Point by) {
     }
 }
 
-/// The seam moved out of its piece by that.
-Chain seam_moved(const Chain& seam, const Chain& outline, double by) {
+/// The seam moved out of its piece by as much as is wanted so far along it.
+template <typename By>
+Chain seam_moved(const Chain& seam, const Chain& outline, const By& by) {
     const Point across = right_of(unit(seam[1] - seam[0]));
     const Point middle = (seam[0] + seam[1]) * 0.5;
-    const double outward = inside({outline}, middle + across * 0.5) ? -by : by;
+    const double outward = inside({outline}, middle + across * 0.5) ? -1 : 1;
     Chain moved;
+    double walked = 0;
     for (std::size_t i = 0; i < seam.size(); ++i) {
         const Point before = i > 0 ? unit(seam[i] - seam[i - 1]) : Point{};
         const Point after = i + 1 < seam.size() ? unit(seam[i + 1] - seam[i]) : Point{};
-        moved.push_back(seam[i] + right_of(unit(before + after)) * outward);
+        walked += i > 0 ? length(seam[i] - seam[i - 1]) : 0;
+        moved.push_back(seam[i] + right_of(unit(before + after)) * (outward * by(walked)));
     }
     return moved;
+}
+
+/// Square to the edge at which a seam ends that runs on in the direction `on`.
+Point off_edge_beyond(const Chain& outline, Point end, Point on) {
+    const auto nearest =
+        std::ranges::min_element(outline, {}, [&](Point p) { return dot(p - end, p - end); });
+    const auto at = static_cast<std::size_t>(nearest - outline.begin());
+    const std::size_t round = outline.size();
+    Point best = on;
+    double least = 2;
+    for (const std::size_t next : {(at + 1) % round, (at + round - 1) % round}) {
+        const Point along = unit(outline[next] - outline[at]);
+        if (std::abs(dot(along, on)) < least) {
+            least = std::abs(dot(along, on));
+            best = right_of(along) * (dot(right_of(along), on) < 0 ? -1 : 1);
+        }
+    }
+    return best;
 }
 
 /// Cloth beyond the seam allowance along one seam: it is cut with the piece. Of finished outlines
@@ -33,9 +57,24 @@ void add_inlay(PatternPiece& piece, double allowance) {
         return;
     }
     const Chain& seam = piece.inlay_seam;
-    piece.inlay_line = seam_moved(seam, piece.outline, allowance > 0 ? allowance : piece.inlay);
+    const double end = length_of(seam);
+    const auto wide = [&](double walked) {
+        return piece.inlay * (piece.inlay_runs_out ? 1 - walked / end : 1);
+    };
+    piece.inlay_line = seam_moved(
+        seam, piece.outline, [&](double at) { return allowance > 0 ? allowance : wide(at); });
     if (allowance > 0) {
-        Chain strip = seam_moved(seam, piece.outline, allowance + piece.inlay);
+        Chain strip =
+            seam_moved(seam, piece.outline, [&](double at) { return allowance + wide(at); });
+        if (piece.inlay_runs_out) {
+            // It begins at another seam, whose allowance runs out over it.
+            const Point on = unit(seam[0] - seam[1]);
+            const Point off = off_edge_beyond(piece.outline, seam[0], on);
+            const auto up_to_cut = [&](Point from) {
+                return from + on * ((allowance - dot(from - seam[0], off)) / dot(on, off));
+            };
+            strip.insert(strip.begin(), {up_to_cut(seam.front()), up_to_cut(strip.front())});
+        }
         strip.insert(strip.end(), seam.rbegin(), seam.rend());
         piece.cut = shapes::joined({piece.cut, strip});
     }

@@ -112,6 +112,7 @@ class Lesser {
         piece.buttons.clear();
         piece.holes.clear();
         piece.eyelets.clear();
+        piece.remarks.clear();
         piece.closes_in_front = false;
         piece.cloth = of.garment == "coat" && own != nullptr ? *own : linen();
         piece.cloth_key = "coat.lining";

@@ -53,15 +53,6 @@ const FlatRow* row_of(const Flat& front, const char* part_name, FlatRow::Kind ki
     return found == part->rows.end() ? nullptr : &*found;
 }
 
-/// The height of an edge that runs from left to right, held at its ends.
-double level_at(const Chain& edge, double x) {
-    Chain upright;
-    for (const Point p : edge) {
-        upright.push_back({p.y, p.x});
-    }
-    return x_at(upright, x);
-}
-
 /// Sewn to the waistband's lower edge, which the fall covers; beside the slit it reaches below its
 /// foot, so that nothing gapes there, and rises from within it to the middle.
 Chain bearer_outline(const Chain& band, const Chain& slit) {

@@ -54,10 +54,12 @@ struct PatternPiece {
     /// How much longer a sleeve's head is than the hole it is sewn into, or a leg's top than the
     /// waistband, mm.
     double ease = 0;
-    /// What is left beyond the seam allowance at the side seam, to let out later, mm; and that seam
+    /// What is left beyond the seam allowance at one seam, to let out later, mm; and that seam
     /// on the outline.
     double inlay = 0;
     Chain inlay_seam = {};
+    /// It grows narrower to nothing at the end of that seam.
+    bool inlay_runs_out = false;
     /// Where the inlay begins, at the usual cut; of finished outlines, where it is to end.
     Chain inlay_line = {};
     /// Folds and lines to sew on, not to cut.
@@ -71,6 +73,8 @@ struct PatternPiece {
     std::vector<Point> eyelets = {};
     /// Marks on the edge that meet those of the neighbour.
     std::vector<std::pair<Point, Point>> notches = {};
+    /// What else is said on it, in the sheet's language.
+    std::vector<std::string> remarks = {};
 };
 
 /// The buttonhole of a strap, mm long. Common practice, no source.

@@ -117,6 +117,14 @@ Chain lower_edge(const Chain& outline) {
     return edge(outline, 1);
 }
 
+double level_at(const Chain& edge, double x) {
+    Chain upright;
+    for (const Point p : edge) {
+        upright.push_back({p.y, p.x});
+    }
+    return x_at(upright, x);
+}
+
 Chain rounded_at(const Chain& outline, Point corner, double reach) {
     const double round = round_of(outline);
     const Spot at = spot_of(outline, corner);

@@ -20,6 +20,9 @@ Chain seam_between(const Chain& outline, Point from, Point to);
 Chain upper_edge(const Chain& outline);
 Chain lower_edge(const Chain& outline);
 
+/// The height of an edge that runs from left to right, held at its ends.
+double level_at(const Chain& edge, double x);
+
 /// The outline with its corner at that place rounded off, from `reach` mm before it to as far
 /// behind.
 Chain rounded_at(const Chain& outline, Point corner, double reach);

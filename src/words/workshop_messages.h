@@ -262,9 +262,14 @@ inline constexpr Message kLiningAlike{"its lining ({1}) is cut by the same patte
 inline constexpr Message kHeadEase{"head {1} mm longer than the hole: ease it in",
                                    "tête plus longue de {1} mm que l’emmanchure : la soutenir",
                                    "Kugel {1} mm länger als das Armloch: einhalten"};
-inline constexpr Message kTopGathered{"top {1} mm wider than the waistband: gather it in",
-                                      "haut plus large de {1} mm que la ceinture : le froncer",
-                                      "oben {1} mm weiter als der Bund: einreihen"};
+inline constexpr Message kTopGathered{
+    "top {1} mm wider than the waistband: gather it in between its notches",
+    "haut plus large de {1} mm que la ceinture : le froncer entre ses crans",
+    "oben {1} mm weiter als der Bund: zwischen den Zeichen einreihen"};
+inline constexpr Message kSeatOpenAbove{
+    "seat seam open above its notch, for the gusset",
+    "couture du fond ouverte au-dessus du cran, pour le soufflet",
+    "Gesäßnaht über ihrem Zeichen offen, für den Zwickel"};
 inline constexpr Message kHolesOnLeft{"holes on the wearer’s left, buttons on his right",
                                       "boutonnières à gauche de l’homme, boutons à droite",
                                       "Knopflöcher auf der linken Seite des Mannes, Knöpfe rechts"};
@@ -274,6 +279,10 @@ inline constexpr Message kInlayAt{"inlay of {1} mm beyond the cut at the side se
 inline constexpr Message kInlayWithin{"inlay of {1} mm at the side seam, from the dotted line on",
                                       "relarge de {1} mm à la couture de côté, dès le pointillé",
                                       "Einschlag von {1} mm an der Seitennaht, ab der Punktlinie"};
+inline constexpr Message kInlayRunsOut{
+    "inlay of {1} mm at the seat seam, running out at the fork",
+    "relarge de {1} mm à la couture du fond, mourant à la fourche",
+    "Einschlag von {1} mm an der Gesäßnaht, im Schritt auslaufend"};
 
 /// The key to the lines of pieces, and their scale.
 inline constexpr Message kLineCut{"cut here", "couper ici", "hier schneiden"};
