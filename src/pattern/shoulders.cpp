@@ -24,9 +24,12 @@ class Unfolding {
     /// Just below the fold, before.
     [[nodiscard]] Chain over_fold() const {
         constexpr double over = 1.5;
-        const Point down = right_of(unit(to_ - from_)) * over;
+        const Point along = unit(to_ - from_);
+        const Point down = right_of(along) * over;
         const Point below = down.y > 0 ? down : down * -1;
-        return {from_, to_, to_ + below, from_ + below};
+        // Narrower there, so that it stands out of neither neck nor arm's hole.
+        constexpr double within = 4;
+        return {from_, to_, to_ + below - along * within, from_ + below + along * within};
     }
 
   private:
