@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "layout/style.h"
+#include "pattern/shapes.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
 #include "words/workshop_messages.h"
@@ -238,7 +239,9 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     }
     if (piece.lining_alike > 0) {
         words.push_back(
-            say(language, messages::kLiningAlike, {std::to_string(piece.lining_alike)}));
+            say(language,
+                piece.inlay > 0 ? messages::kLiningWithoutInlay : messages::kLiningAlike,
+                {std::to_string(piece.lining_alike)}));
     }
     if (piece.ease > 0) {
         words.push_back(

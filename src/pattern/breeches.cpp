@@ -11,6 +11,7 @@
 #include "pattern/openings.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
+#include "pattern/stiffening.h"
 #include "words/workshop_messages.h"
 
 namespace platewright {
@@ -38,12 +39,13 @@ class Breeches {
 
     std::vector<PatternPiece> all() {
         add_legs();
-        keep(knee_band_of(source_, leg("fore leg"), leg("hind leg")));
+        keep(knee_band_of(source_, cut("fore leg"), cut("hind leg")));
         keep(front_ != nullptr ? fall_bearer(*front_) : std::nullopt);
         keep(front_ != nullptr ? slit_facing(*front_) : std::nullopt);
         add_side_flap();
         add_gusset();
-        keep(waistband_of(source_, leg("hind leg").ease));
+        keep(waistband_of(source_, cut("hind leg").ease));
+        stiffen();
         return std::move(pieces_);
     }
 
@@ -59,8 +61,15 @@ class Breeches {
         }
     }
 
+    /// What is buttoned, laced or buckled would pull out of shape.
+    void stiffen() {
+        keep(waistband_canvas(source_, cut("waistband")));
+        keep(fall_canvas(source_, cut("fore leg")));
+        keep(knee_band_canvas(source_, cut("knee band")));
+    }
+
     /// Finished; without an outline where it was not drawn.
-    [[nodiscard]] PatternPiece leg(const char* name) const {
+    [[nodiscard]] PatternPiece cut(const char* name) const {
         const auto found = std::ranges::find(pieces_, name, &PatternPiece::name);
         return found != pieces_.end() ? *found : PatternPiece{};
     }

@@ -4,10 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
-#include <variant>
 
 #include "pattern/marks.h"
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -402,6 +401,20 @@ class Measuring {
         pocket("");
     }
 
+    /// Down to the lower edge of the band, where the leg ends. The inner seam lies nearer to the
+    /// flat's middle.
+    void legs_with_band(Point side, Point fork, const FlatPart& band) {
+        const Chain edge = lower_edge(shapes::joined(band.outline));
+        if (edge.empty()) {
+            return;
+        }
+        add("side seam and knee band", Way::down, side, edge.back());
+        add("inside leg seam and knee band", Way::down, fork, edge.front());
+        if (const Chain* waist = flat_.guide("waist-line")) {
+            add("whole length with waistband", Way::down, waist->back(), edge.back());
+        }
+    }
+
     void legs(bool front) {
         for (const char* name : {"breeches", "overalls"}) {
             const std::string guide = name;
@@ -410,8 +423,12 @@ class Measuring {
             if (flat_.part(name) == nullptr || seam == nullptr || inner == nullptr) {
                 continue;
             }
-            add("side seam", Way::down, seam->front(), seam->back());
-            add("inside leg seam", Way::down, inner->front(), inner->back());
+            if (const FlatPart* band = flat_.part(front ? "knee-band-left" : "knee-band-right")) {
+                legs_with_band(seam->front(), inner->front(), *band);
+            } else {
+                add("side seam", Way::down, seam->front(), seam->back());
+                add("inside leg seam", Way::down, inner->front(), inner->back());
+            }
             add("leg below", Way::across, inner->back(), seam->back());
             girth_at("seat, half girth", name, "girth-seat");
         }
@@ -446,36 +463,6 @@ double Dimension::mm() const {
             break;
     }
     return length(to - from);
-}
-
-OwnUnit own_unit_of(const Uniform& uniform) {
-    for (PropertyId id = 0; id < properties().size(); ++id) {
-        const auto* measure = std::get_if<Measure>(&uniform.value(id));
-        if (measure == nullptr || uniform.decided[id].chain.back().strength == Strength::initial) {
-            continue;
-        }
-        for (const LengthUnit& unit : length_units()) {
-            const bool metric = unit.name == "mm" || unit.name == "cm" || unit.name == "m";
-            if (!metric && measure->printed.ends_with(" " + std::string(unit.name))) {
-                return {std::string(unit.name), unit.mm};
-            }
-        }
-    }
-    return {};
-}
-
-std::string in_eighths(double mm, const OwnUnit& unit) {
-    // Of the millimetres that are printed beside it: a figure has one length, not two.
-    const long eighths = std::lround(std::round(mm) / unit.mm * 8);
-    const long whole = eighths / 8;
-    const long rest = eighths % 8;
-    std::string words = whole > 0 || rest == 0 ? std::to_string(whole) : "";
-    if (rest > 0) {
-        const long divisor = std::gcd(rest, 8L);
-        words += (words.empty() ? "" : " ") + std::to_string(rest / divisor) + "/" +
-                 std::to_string(8 / divisor);
-    }
-    return words + " " + unit.name;
 }
 
 std::vector<Dimension> dimensions_of(const std::string& view,

@@ -91,7 +91,7 @@ Chain along_front(const Chain& outline, const std::vector<double>& heights, cons
 /// Finished and kept, if anything of it is drawn.
 inline void keep_drawn(PatternPiece piece, double allowance, std::vector<PatternPiece>& among) {
     if (piece.outline.size() >= 3) {
-        finish(piece, allowance);
+        finish(piece, piece.at_line ? 0 : allowance);
         among.push_back(std::move(piece));
     }
 }

@@ -90,6 +90,7 @@ void finish(PatternPiece& piece, double allowance) {
     const Rect box = shapes::box(piece.outline);
     const Point corner{box.left, box.top};
     shift(piece.outline, corner);
+    shift(piece.lined_part, corner);
     for (Chain& line : piece.lines) {
         shift(line, corner);
     }

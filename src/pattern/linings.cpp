@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 #include <string_view>
+#include <utility>
 
 #include "pattern/draft.h"
 #include "pattern/pieces.h"
@@ -98,10 +99,11 @@ class Lesser {
         const bool leg = piece.garment == "breeches" && piece.name.ends_with(" leg");
         const bool body = (piece.garment == "coat" || piece.garment == "waistcoat") &&
                           piece.name != "front facing";
-        return piece.draft && (leg || body);
+        return piece.draft && piece.stuff == "cloth" && (leg || body);
     }
 
-    /// As its cloth is cut; only the sleeve's has a pattern of its own.
+    /// As its cloth is cut; only those of the sleeve and beside a facing have patterns of their
+    /// own.
     void add_lining(const PatternPiece& of) {
         PatternPiece piece = of;
         const Material* own = source_.uniform.material(property_id("coat.lining"));
@@ -113,17 +115,31 @@ class Lesser {
         piece.holes.clear();
         piece.eyelets.clear();
         piece.remarks.clear();
+        piece.inlay = 0;
+        piece.inlay_seam.clear();
+        piece.inlay_line.clear();
         piece.closes_in_front = false;
         piece.cloth = of.garment == "coat" && own != nullptr ? *own : linen();
         piece.cloth_key = "coat.lining";
         piece.ease = 0;
-        piece.repeats = of.name.find("sleeve") == std::string::npos;
-        if (!piece.repeats) {
+        piece.repeats = of.name.find("sleeve") == std::string::npos && of.lined_part.empty();
+        if (!of.lined_part.empty()) {
+            line_beside_facing(piece);
+        } else if (!piece.repeats) {
             const double end = shapes::box(of.outline).bottom - kSleeveLiningShort;
             constexpr double far = shapes::kBeyondAll;
             piece.outline = shapes::within({of.outline}, {-far, -far, far, end});
         }
         keep(std::move(piece));
+    }
+
+    /// What lies on the facing is not on the lining.
+    static void line_beside_facing(PatternPiece& piece) {
+        piece.outline = std::exchange(piece.lined_part, {});
+        std::erase_if(piece.notches, [&](const auto& notch) {
+            return !inside({shapes::enlarged(piece.outline, 1)},
+                           (notch.first + notch.second) * 0.5);
+        });
     }
 
     /// Behind the front edge from the shoulder down: over the whole breast, then narrowing to below

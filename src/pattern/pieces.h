@@ -31,6 +31,8 @@ struct PatternPiece {
     /// Where to cut, seam allowance and inlay included; the outline itself where no allowance was
     /// asked for. May lie at negative places.
     Chain cut = {};
+    /// What of it is lined, where a facing covers the rest; empty: all.
+    Chain lined_part = {};
     /// How many to cut of the cloth, half of them mirrored if `paired`.
     int number = 1;
     bool paired = false;

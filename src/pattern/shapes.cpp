@@ -94,6 +94,30 @@ Chain common(const std::vector<Chain>& a, const Chain& b) {
     return largest(result);
 }
 
+Chain without(const Chain& a, const Chain& b) {
+    ClipperLib::Clipper clipper;
+    clipper.AddPath(to_library(a), ClipperLib::ptSubject, /*Closed=*/true);
+    clipper.AddPath(to_library(b), ClipperLib::ptClip, /*Closed=*/true);
+    ClipperLib::Paths result;
+    clipper.Execute(
+        ClipperLib::ctDifference, result, ClipperLib::pftNonZero, ClipperLib::pftNonZero);
+    return largest(result);
+}
+
+Chain near_line(const Chain& line, double by) {
+    // Chords of a rounded end may be that far from the round.
+    constexpr double off = 0.05;
+    ClipperLib::Path path;
+    for (const Point p : line) {
+        path.emplace_back(std::llround(p.x * kGrain), std::llround(p.y * kGrain));
+    }
+    ClipperLib::ClipperOffset offset(2, off * kGrain);
+    offset.AddPath(path, ClipperLib::jtRound, ClipperLib::etOpenRound);
+    ClipperLib::Paths result;
+    offset.Execute(result, by * kGrain);
+    return largest(result);
+}
+
 Chain within(const std::vector<Chain>& shapes, const Rect& of) {
     return common(
         shapes,

@@ -20,6 +20,12 @@ Chain joined(const std::vector<Chain>& shapes);
 /// The largest outline that `a` and `b` have in common; empty if they have none.
 Chain common(const std::vector<Chain>& a, const Chain& b);
 
+/// The largest outline of `a` that lies outside `b`; empty if nothing does.
+Chain without(const Chain& a, const Chain& b);
+
+/// Everything that is nearer than `by` mm to an open line.
+Chain near_line(const Chain& line, double by);
+
 /// Farther than any garment reaches, mm.
 inline constexpr double kBeyondAll = 5000;
 

@@ -9,6 +9,8 @@
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 #include "pattern/shoulders.h"
+#include "pattern/stiffening.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
@@ -16,8 +18,8 @@ namespace {
 /// How wide the cloth is that faces the front of a waistcoat inside, mm. Common practice, no
 /// source.
 constexpr double kFrontFacing = 55;
-/// How far apart the heights are at which its edge is found, mm.
-constexpr double kFacingStep = 5;
+/// A shorter opening of the middle behind is none, mm.
+constexpr double kLeastVent = 20;
 
 class Waistcoat {
   public:
@@ -69,9 +71,12 @@ class Waistcoat {
         }
         add_notch(piece, {crossing(piece.outline, waist()).greatest, waist()});
         mark_waist_in_front(piece);
+        piece.lined_part = shapes::without(piece.outline, beside_front(piece.outline));
         PatternPiece facing = piece;
         keep(std::move(piece));
-        add_front_facing(std::move(facing));
+        if (!facing.outline.empty()) {
+            add_front_facing(std::move(facing));
+        }
     }
 
     void add_back(const FlatPart& part, const Chain& half) {
@@ -85,6 +90,9 @@ class Waistcoat {
                                             outer_corner(piece.outline, -1));
         }
         add_notch(piece, {crossing(piece.outline, waist()).least, waist()});
+        if (const Chain* middle = back_.guide("back-seam")) {
+            open_vent(piece, middle->back());
+        }
         place_tapes(piece, back_);
         // Neck and shoulder run into one another: here one ends and the other begins.
         if (const Chain* shoulder = back_.guide("shoulder-seam-left")) {
@@ -93,17 +101,31 @@ class Waistcoat {
         keep(std::move(piece));
     }
 
-    /// Cloth behind buttons and holes: a strip along the front edge, beside which the lining
+    /// The seam of the middle ends where the vent begins.
+    void open_vent(PatternPiece& piece, Point begins) const {
+        if (shapes::box(piece.outline).bottom - begins.y > kLeastVent) {
+            add_notch(piece, begins);
+            piece.remarks.push_back(say(source_.uniform.language, messages::kVentOpenBelow));
+        }
+    }
+
+    /// All that lies near the neck and the front edge, from the shoulder down to the hem.
+    [[nodiscard]] Chain beside_front(const Chain& outline) const {
+        const Chain* shoulder = back_.guide("shoulder-left");
+        const Point neck = shoulder != nullptr ? Point{-shoulder->front().x, shoulder->front().y}
+                                               : *std::ranges::min_element(outline, {}, &Point::y);
+        return shapes::near_line(seam_between(outline, neck, outer_corner(outline, -1)),
+                                 kFrontFacing);
+    }
+
+    /// Cloth behind buttons and holes: a strip along neck and front edge, beside which the lining
     /// begins.
     void add_front_facing(PatternPiece piece) {
-        const Rect box = shapes::box(piece.outline);
-        constexpr double within = 0.5;
-        std::vector<double> heights;
-        for (double y = box.top; y < box.bottom + kFacingStep; y += kFacingStep) {
-            heights.push_back(std::clamp(y, box.top + within, box.bottom - within));
-        }
+        const auto last = std::ranges::max_element(piece.buttons, {}, &Point::y);
+        const double buttoned = last != piece.buttons.end() ? last->y : waist();
         piece.name = "front facing";
-        piece.outline = along_front(piece.outline, heights, [](double) { return kFrontFacing; });
+        piece.outline = shapes::common({piece.outline}, beside_front(piece.outline));
+        piece.lined_part.clear();
         piece.lines.clear();
         piece.slits.clear();
         piece.buttons.clear();
@@ -111,7 +133,9 @@ class Waistcoat {
         piece.closes_in_front = false;
         piece.notches.clear();
         mark_waist_in_front(piece);
+        PatternPiece canvas = front_canvas(source_, piece, buttoned);
         keep(std::move(piece));
+        keep(std::move(canvas));
     }
 };
 

@@ -259,6 +259,10 @@ inline constexpr Message kLiningOf{"{1}, lining", "{1}, doublure", "{1}, Futter"
 inline constexpr Message kLiningAlike{"its lining ({1}) is cut by the same pattern",
                                       "sa doublure ({1}) se coupe sur le même patron",
                                       "sein Futter ({1}) nach demselben Schnitt"};
+inline constexpr Message kLiningWithoutInlay{
+    "its lining ({1}) is cut by the same pattern, without the inlay",
+    "sa doublure ({1}) se coupe sur le même patron, sans relarge",
+    "sein Futter ({1}) nach demselben Schnitt, ohne Einschlag"};
 inline constexpr Message kHeadEase{"head {1} mm longer than the hole: ease it in",
                                    "tête plus longue de {1} mm que l’emmanchure : la soutenir",
                                    "Kugel {1} mm länger als das Armloch: einhalten"};
@@ -266,6 +270,9 @@ inline constexpr Message kTopGathered{
     "top {1} mm wider than the waistband: gather it in between its notches",
     "haut plus large de {1} mm que la ceinture : le froncer entre ses crans",
     "oben {1} mm weiter als der Bund: zwischen den Zeichen einreihen"};
+inline constexpr Message kVentOpenBelow{"middle seam open below its notch: the vent",
+                                        "couture du milieu ouverte sous le cran : la fente",
+                                        "Mittelnaht unter ihrem Zeichen offen: der Schlitz"};
 inline constexpr Message kSeatOpenAbove{
     "seat seam open above its notch, for the gusset",
     "couture du fond ouverte au-dessus du cran, pour le soufflet",

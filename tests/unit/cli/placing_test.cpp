@@ -84,7 +84,8 @@ TEST(Placing, WaistbandTellsWhereFallAndSideSeamAre) {
     const auto pieces = pieces_of_a_man();
     const PatternPiece& band = piece(pieces, "breeches", "waistband");
     const PatternPiece& hind = piece(pieces, "breeches", "hind leg");
-    ASSERT_EQ(band.notches.size(), 2U);
+    // And between which marks the hind leg is gathered.
+    ASSERT_EQ(band.notches.size(), 4U);
     EXPECT_EQ(band.eyelets.size(), 3U);
     EXPECT_TRUE(band.closes_in_front);
     // What lies behind the second mark takes the top of the hind leg, gathered.
