@@ -38,6 +38,10 @@ constexpr std::array kAsTheyLie = std::to_array<AsItLies>({
 constexpr double kStrapPoint = 20;
 /// How far the edges of a collar bend. Common practice, no source.
 constexpr double kCollarRise = 14;
+/// A collar that turns over stands so high behind before it falls, and its outer edge is so much
+/// longer than half the neck, mm. Common practice, no source.
+constexpr double kCollarStand = 40;
+constexpr double kFallSpread = 20;
 
 class Facings {
   public:
@@ -185,36 +189,53 @@ class Facings {
         }
         const Crossing height = height_at_middle(behind->outline.front());
         const double high = height.greatest - height.least;
-        const bool falling = source_.uniform.word(property_id("collar.shape")) == "falling";
-        const double half = half_neckline(front);
+        const std::string shape = source_.uniform.word(property_id("collar.shape"));
+        const bool falls = shape == "falling" || shape == "stand-and-fall";
         PatternPiece piece{.garment = "coat",
                            .name = "collar",
                            .cloth = before->cloth,
                            .cloth_key = before->cloth_key};
-        // The neck's edge rises towards the front, so that the collar leans inward; a falling one
-        // spreads at its outer edge instead.
-        const double spread = falling ? kCollarRise : -kCollarRise * 0.3;
-        Chain outline;
-        for (int i = 0; i <= 20; ++i) {
-            const double u = i / 20.0;
-            outline.push_back({half * u, high - kCollarRise * u * u});
-        }
+        // The neck's edge rises towards the front, so that the collar leans inward; of one that
+        // turns over, by the stand, which ends there.
+        const double stand = falls ? kCollarStand : 0;
+        const double rise = falls ? kCollarStand : kCollarRise;
+        const double spread = falls ? kFallSpread : -kCollarRise * 0.3;
+        const Chain neck = neck_edge(half_neckline(front), high + stand, rise);
+        const double half = neck.back().x;
+        piece.outline = neck;
         for (int i = 20; i >= 0; --i) {
             const double u = i / 20.0;
-            outline.push_back({(half + spread) * u, -kCollarRise * 0.5 * u * u});
+            piece.outline.push_back({(half + spread) * u, -kCollarRise * 0.5 * u * u});
         }
-        piece.outline = std::move(outline);
+        if (falls) {
+            piece.lines = {{{0, high}, {half, high}}};
+        }
         piece.number = 2;
         piece.on_fold = true;
         // The shoulder's seam meets the neck's edge where the back's neck ends.
         if (const Chain* shoulder = back->guide("shoulder-left")) {
-            const double neck = neck_behind(*back, shoulder->front());
-            add_notch(
-                piece,
-                point_between(
-                    piece.outline, {0, high}, {half, high - kCollarRise}, std::min(neck, half)));
+            const double behind_neck = neck_behind(*back, shoulder->front());
+            add_notch(piece,
+                      point_between(
+                          piece.outline, neck.front(), neck.back(), std::min(behind_neck, half)));
         }
         keep(std::move(piece));
+    }
+
+    /// As long as the neckline, from the fold of the collar at that height; it rises by so much.
+    static Chain neck_edge(double length, double height, double rise) {
+        double run = length;
+        Chain edge;
+        // It is a little longer than it reaches.
+        for (int round = 0; round < 6; ++round) {
+            edge.clear();
+            for (int i = 0; i <= 20; ++i) {
+                const double u = i / 20.0;
+                edge.push_back({run * u, height - rise * u * u});
+            }
+            run *= length / length_of(edge);
+        }
+        return edge;
     }
 
     /// From the middle of the back along its neck to the shoulder's seam.

@@ -401,7 +401,8 @@ class Garments {
         PatternPiece under = draft_of("coat", "under sleeve", *part);
         under.outline = made->under;
         if (hole_behind_ > 0) {
-            meet_hole(upper, *made, (made->upper_head + made->under_head) / around);
+            // Under the arm it is sewn in plain.
+            meet_hole(upper, *made, made->upper_head / (around - made->under_head));
         }
         for (PatternPiece* piece : {&upper, &under}) {
             add_notches_at(*piece, made->elbow);

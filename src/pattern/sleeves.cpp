@@ -19,6 +19,12 @@ constexpr double kHollow = -22;
 /// source.
 constexpr double kWithinCuff = 2;
 constexpr double kWithinCuffAbove = 5;
+/// On the back the hole of the arm is higher where the sleeve's hind seam meets it: the hind corner
+/// of both halves lies so far above the fore one, mm. Common practice, no source.
+constexpr double kHindHigher = 50;
+/// So far above the hem the middle of the drawn sleeve is still true; below, the hem's slant bends
+/// it.
+constexpr double kTrueAboveHem = 30;
 /// The hem slants towards the hand; where its level part begins, mm above its lowest point.
 constexpr double kHemSlant = 12;
 
@@ -36,13 +42,13 @@ Chain bow(Point from, Point to, double height) {
     return chain;
 }
 
-/// How high a head over that width must rise to be that long.
-double rise_of_head(double width, double wanted) {
+/// How high a head from corner to corner must rise to be that long.
+double rise_of_head(Point fore, Point hind, double wanted) {
     double low = 0;
     double high = 400;
     for (int i = 0; i < 40; ++i) {
         const double height = (low + high) / 2;
-        (length_of(bow({width, 0}, {0, 0}, height)) < wanted ? low : high) = height;
+        (length_of(bow(fore, hind, height)) < wanted ? low : high) = height;
     }
     return (low + high) / 2;
 }
@@ -72,12 +78,12 @@ class Hanging {
         Chain left;
         for (double y = pit; y < end_ + kSideStep; y += kSideStep) {
             const double at = std::min(y, end_);
-            const Crossing drawn = crossing(outline_, std::max(at, drawn_pit));
-            const double middle = (drawn.least + drawn.greatest) / 2;
+            const double middle = middle_at(std::max(at, drawn_pit));
             const double half = half_at(at, pit) / 2 + shift;
             right.push_back({middle + half, at});
             left.push_back({middle - half, at});
         }
+        right.insert(right.begin(), right.front() - Point{0, kHindHigher});
         right.insert(right.end(), left.rbegin(), left.rend());
         return right;
     }
@@ -86,6 +92,16 @@ class Hanging {
     Chain outline_;
     double end_;
     Halves halves_;
+
+    [[nodiscard]] double middle_at(double y) const {
+        const auto drawn = [&](double at) {
+            const Crossing here = crossing(outline_, at);
+            return (here.least + here.greatest) / 2;
+        };
+        const double last = end_ - kTrueAboveHem;
+        const double slope = (drawn(last) - drawn(last - kTrueAboveHem)) / kTrueAboveHem;
+        return y < last ? drawn(y) : drawn(last) + slope * (y - last);
+    }
 
     /// Half the girth: narrowing evenly into the cuff, and within it.
     [[nodiscard]] double half_at(double y, double pit) const {
@@ -120,15 +136,19 @@ std::optional<Sleeves> sleeves_of(const Flat& front, double hole, double upper_a
     Hanging::Halves halves{half_arm, half_hem, half_hem, 0};
     if (edge != nullptr) {
         halves.cuff = std::min(half_arm, length_of(*edge) - kWithinCuffAbove);
+        halves.hem = std::min(half_hem, halves.cuff);
         halves.cuff_height = length(edge->back() - hem->back());
     }
     const Hanging drawn(shapes::turned_down(shapes::joined(part->outline), along), halves);
     const double drawn_pit = shapes::turned_down(*seam, along).back().y;
     const double under_width = half_arm - 2 * kHalvesShift;
-    const double under_head = length_of(bow({under_width, 0}, {0, 0}, kHollow));
-    const double rise = rise_of_head(half_arm + 2 * kHalvesShift, hole + kHeadEase - under_head);
+    const Point fore{0, 0};
+    const double under_head = length_of(bow(fore, {under_width, -kHindHigher}, kHollow));
+    const double upper_width = half_arm + 2 * kHalvesShift;
+    const double rise =
+        rise_of_head(fore, {upper_width, -kHindHigher}, hole + kHeadEase - under_head);
     // From the point of the shoulder to the hem it is as long as the flat's.
-    const double pit = drawn.end() - (length(hem->back() - seam->front()) - rise);
+    const double pit = drawn.end() - (length(hem->back() - seam->front()) - rise - kHindHigher / 2);
     Sleeves made;
     made.upper = drawn.sides(pit, drawn_pit, kHalvesShift);
     made.under = drawn.sides(pit, drawn_pit, -kHalvesShift);

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "pattern/draft.h"
 #include "pattern/fit.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -247,6 +248,17 @@ TEST(PiecesOfAMan, SleeveHasRoomForTheArm) {
     EXPECT_NEAR(widest + under_arm, 310 + 45, 3);
 }
 
+// What is seen of a turned-down collar covers the seam of the neck: it stands first, then falls.
+TEST(PiecesOfAMan, CollarThatFallsIsCutHigherThanItIsSeen) {
+    const auto pieces = pieces_of_a_man();
+    const PatternPiece& collar = piece(pieces, "coat", "collar");
+    ASSERT_EQ(collar.lines.size(), 1U);
+    const double fold = collar.lines.front().front().y;
+    const double high = shapes::box(collar.outline).bottom;
+    EXPECT_NEAR(high - fold, 40, 0.1);
+    EXPECT_GT(fold, high - fold);
+}
+
 // The collar is sewn to back and foreparts: as long as their necks together.
 TEST(PiecesOfAMan, CollarIsAsLongAsTheNeckline) {
     const auto work = work_for(measures_of(kMen[0]));
@@ -258,7 +270,7 @@ TEST(PiecesOfAMan, CollarIsAsLongAsTheNeckline) {
     for (const Point p : collar.outline) {
         corner = p.y > box.centre().y && p.x > corner.x ? p : corner;
     }
-    EXPECT_NEAR(2 * corner.x, 360 + 20, 4);
+    EXPECT_NEAR(2 * length_between(collar.outline, {0, box.bottom}, corner), 360 + 20, 4);
 }
 
 /// The largest angle between neighbouring chords of a part of an outline that is meant to be round,
@@ -341,13 +353,18 @@ TEST(PiecesOfAMan, SleeveHeadIsAsMuchLongerThanItsHoleAsItSays) {
         back.outline,
         farthest(back.outline, [](Point p) { return p.y < 140 ? -p.x - 0.8 * p.y : -1e6; }),
         farthest(back.outline, [](Point p) { return -p.x; }));
-    const Point right = farthest(upper.outline, [](Point p) { return p.x; });
-    const Point left{crossing(upper.outline, right.y).least, right.y};
-    const double head = length_between(upper.outline, left, right);
-    const double hollow =
-        length_between(under.outline,
-                       farthest(under.outline, [](Point p) { return p.y < 1 ? -p.x : -1e6; }),
-                       farthest(under.outline, [](Point p) { return p.y < 1 ? p.x : -1e6; }));
+    const Point hind = *std::ranges::min_element(under.outline, {}, &Point::y);
+    const Point front = farthest(under.outline, [](Point p) { return p.x < 20 ? -p.y : -1e6; });
+    const double hollow = length_between(under.outline, front, hind);
+    // The upper half's corners are as far above its hem.
+    const Point crown = *std::ranges::min_element(upper.outline, {}, &Point::y);
+    const auto corner = [&](Point of_under, double way) {
+        const double seam =
+            length_between(under.outline, of_under, outer_corner(under.outline, way));
+        return point_between(upper.outline, outer_corner(upper.outline, way), crown, seam);
+    };
+    const double head = length_between(upper.outline, corner(front, -1), crown) +
+                        length_between(upper.outline, crown, corner(hind, 1));
     EXPECT_NEAR(head + hollow - before - behind, upper.ease, 6);
     EXPECT_NEAR(upper.ease, 25, 0.5);
 }
