@@ -33,7 +33,7 @@ std::string_view frame_name(ChartOf of) {
 
 /// Whether what he wears on his head stands higher than a cocked hat.
 bool is_tall(const Uniform& man) {
-    const std::string_view shape = man.word(property_id("hat.shape"));
+    const std::string shape = man.word(property_id("hat.shape"));
     return (shape != "three-cornered" && shape != "none") ||
            man.word(property_id("hat.plume")) != "none";
 }
