@@ -117,7 +117,7 @@ double knee_cut_back(const Flat& front, const Chain& slit) {
 double waistband_depth(const Flat& front) {
     const FlatPart* part = front.part("waistband");
     const Chain outline = part != nullptr ? shapes::joined(part->outline) : Chain{};
-    return outline.empty() ? 0 : shapes::area(outline) / shapes::box(outline).width();
+    return outline.empty() ? 0 : depth_of(outline);
 }
 
 std::optional<PatternPiece> waistband_of(const PatternSource& source, double gathered) {
@@ -140,8 +140,7 @@ std::optional<PatternPiece> knee_band_of(const PatternSource& source,
     if (part == nullptr || fore_leg.outline.empty() || hind_leg.outline.empty()) {
         return std::nullopt;
     }
-    const Chain drawn = shapes::joined(part->outline);
-    const double height = shapes::area(drawn) / shapes::box(drawn).width();
+    const double height = depth_of(shapes::joined(part->outline));
     const double inner = kKneeTongue + length_of(lower_edge(fore_leg.outline));
     const double end = inner + length_of(lower_edge(hind_leg.outline));
     const double outer = end - knee_underlap(*front);

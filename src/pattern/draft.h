@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -46,6 +47,30 @@ inline std::vector<std::pair<Point, Point>> holes_of(const FlatPart& part) {
         holes.insert(holes.end(), row.holes.begin(), row.holes.end());
     }
     return holes;
+}
+
+/// A corner of a skirt that is turned back, and the line that it is folded about.
+struct Turnback {
+    const FlatPart& corner;
+    const Chain& fold;
+};
+
+/// Those on the left of a flat.
+inline std::vector<Turnback> turnbacks_of(const Flat& flat) {
+    std::vector<Turnback> all;
+    for (const char* name : {"turnback-left", "turnback-short-left"}) {
+        const FlatPart* corner = flat.part(name);
+        const Chain* fold = flat.guide(std::string(name) + "-fold");
+        if (corner != nullptr && fold != nullptr) {
+            all.push_back({*corner, *fold});
+        }
+    }
+    return all;
+}
+
+/// How deep a band is that is drawn bent, mm.
+inline double depth_of(const Chain& band) {
+    return shapes::area(band) / shapes::box(band).width();
 }
 
 /// Whether a part of that name is a coat's or jacket's body, and of the side that its name ends

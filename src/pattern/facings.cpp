@@ -121,10 +121,7 @@ class Facings {
         if (neck == nullptr || body == flat.parts.end()) {
             return lapel;
         }
-        double lowest = neck->front().y;
-        for (const Point p : *neck) {
-            lowest = std::max(lowest, p.y);
-        }
+        const double lowest = shapes::box(*neck).bottom;
         constexpr double far = shapes::kBeyondAll;
         const Chain rest{{-far, lowest}, {far, lowest}, {far, far}, {-far, far}};
         std::vector<Chain> kept = body->outline;

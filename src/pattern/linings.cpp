@@ -11,6 +11,7 @@
 #include "pattern/pieces.h"
 #include "pattern/pockets.h"
 #include "pattern/shapes.h"
+#include "pattern/stiffening.h"
 #include "words/terms.h"
 
 namespace platewright {
@@ -148,13 +149,7 @@ class Lesser {
         const double top = shapes::box(fore.outline).top;
         const double waist = (fore.notches[0].first.y + fore.notches[0].second.y) / 2;
         const double end = waist + kCanvasBelowWaist;
-        PatternPiece piece{.garment = fore.garment,
-                           .name = "canvas",
-                           .cloth = linen(),
-                           .cloth_key = fore.cloth_key};
-        piece.cloth.name = term(source_.uniform.language, "stiff linen");
-        piece.stuff = "interlining";
-        piece.draft = true;
+        PatternPiece piece = canvas_of(source_, fore, "canvas");
         std::vector<double> heights;
         for (double y = top + 1; y < end; y += kCanvasStep) {
             heights.push_back(y);
@@ -163,13 +158,7 @@ class Lesser {
             const double down = std::clamp((y - waist / 2) / (end - waist / 2), 0.0, 1.0);
             return kCanvasWide + (kCanvasNarrow - kCanvasWide) * down;
         });
-        piece.number = 2;
-        piece.paired = true;
-        if (piece.outline.size() > 2) {
-            finish(piece, 0);
-            piece.at_line = true;
-            made_.push_back(std::move(piece));
-        }
+        keep_drawn(std::move(piece), source_.allowance, made_);
     }
 
     /// Bags of some pockets of one size.
@@ -256,7 +245,7 @@ class Lesser {
         }
         const Chain outline = shapes::joined(part->outline);
         const double round = shapes::box(outline).width();
-        add_strap(*part, "garter", shapes::area(outline) / round, 2 * round + kGarterEnds);
+        add_strap(*part, "garter", depth_of(outline), 2 * round + kGarterEnds);
     }
 
     void add_foot_strap() {

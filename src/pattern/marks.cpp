@@ -7,6 +7,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -14,15 +15,7 @@ namespace {
 
 /// The point of an open chain at that share of its length.
 Point at_share(const Chain& chain, double share) {
-    double left = length_of(chain) * share;
-    for (std::size_t i = 1; i < chain.size(); ++i) {
-        const double step = length(chain[i] - chain[i - 1]);
-        if (left <= step && step > 0) {
-            return chain[i - 1] + (chain[i] - chain[i - 1]) * (left / step);
-        }
-        left -= step;
-    }
-    return chain.back();
+    return along(chain, length_of(chain) * share);
 }
 
 /// Farther from straight than an edge is drawn that goes level round an arm, mm: one with a point.
@@ -146,7 +139,7 @@ std::vector<PlacedMarks> marks_on_sleeve(const Flat& front, const Chain& upper_s
     for (const FlatMarks& marks : front.marks) {
         const bool known = marks.group == "marks" || marks.group == "service";
         const bool placed = std::ranges::find(all, marks.group, &PlacedMarks::group) != all.end();
-        if (known && !placed && !marks.bands.empty()) {
+        if (known && !placed && !marks.bands.empty() && !marks.edge.empty()) {
             all.push_back(sleeve.place(marks));
         }
     }

@@ -77,13 +77,10 @@ class Garments {
     /// The corner of the skirt that is turned back, let down again.
     static std::vector<Chain> with_corner(const Flat& flat, const std::vector<Chain>& shape) {
         std::vector<Chain> all = shape;
-        for (const char* name : {"turnback-left", "turnback-short-left"}) {
-            const FlatPart* corner = flat.part(name);
-            const Chain* fold = flat.guide(std::string(name) + "-fold");
-            if (corner != nullptr && fold != nullptr) {
-                for (const Chain& chain : corner->outline) {
-                    all.push_back(shapes::mirrored(chain, fold->front(), fold->back()));
-                }
+        for (const Turnback& turnback : turnbacks_of(flat)) {
+            const Chain& fold = turnback.fold;
+            for (const Chain& chain : turnback.corner.outline) {
+                all.push_back(shapes::mirrored(chain, fold.front(), fold.back()));
             }
         }
         return all;
@@ -151,6 +148,9 @@ class Garments {
             }
             fold.push_back({edge.x - kPleat, y});
         }
+        if (fold.size() < 2) {
+            return;
+        }
         // The hem slants; the fold goes on to it.
         const Point way = unit(fold.back() - fold[fold.size() - 2]);
         while (inside({piece.outline}, fold.back() + way)) {
@@ -212,11 +212,8 @@ class Garments {
             return line;
         }
         double foot = seam.back().x * 1.5;
-        for (const char* name : {"turnback-left", "turnback-short-left"}) {
-            const Chain* fold = flat.guide(std::string(name) + "-fold");
-            if (fold != nullptr && flat.part(name) != nullptr) {
-                foot = std::min(foot, fold->back().x - kBesideTurnback);
-            }
+        for (const Turnback& turnback : turnbacks_of(flat)) {
+            foot = std::min(foot, turnback.fold.back().x - kBesideTurnback);
         }
         line.push_back({std::max(foot, box.left / 2), box.bottom + kStep});
         return line;

@@ -51,13 +51,9 @@ void place_lapel(PatternPiece& forepart, const Flat& front) {
 }
 
 void place_turnback(PatternPiece& skirt, const Flat& flat) {
-    for (const char* name : {"turnback-left", "turnback-short-left"}) {
-        const auto corner = std::ranges::find(flat.parts, name, &FlatPart::name);
-        const Chain* fold = flat.guide(std::string(name) + "-fold");
-        if (corner != flat.parts.end() && fold != nullptr) {
-            skirt.lines.push_back(*fold);
-            add_buttons(skirt, buttons_of(*corner));
-        }
+    for (const Turnback& turnback : turnbacks_of(flat)) {
+        skirt.lines.push_back(turnback.fold);
+        add_buttons(skirt, buttons_of(turnback.corner));
     }
 }
 

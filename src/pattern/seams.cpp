@@ -42,7 +42,8 @@ double round_of(const Chain& outline) {
     return sum;
 }
 
-/// The place so far from its beginning.
+}  // namespace
+
 Point along(const Chain& outline, double walked) {
     for (std::size_t i = 0; i < outline.size(); ++i) {
         const Point a = outline[i];
@@ -54,8 +55,6 @@ Point along(const Chain& outline, double walked) {
     }
     return outline.front();
 }
-
-}  // namespace
 
 double length_between(const Chain& outline, Point from, Point to) {
     const double apart = std::abs(spot_of(outline, from).walked - spot_of(outline, to).walked);

@@ -6,6 +6,9 @@
 
 namespace platewright {
 
+/// The place so far from the beginning of a line or an outline, which runs on to where it began.
+Point along(const Chain& chain, double walked);
+
 /// Along a closed outline from one place to the other, the shorter way round; places beside it are
 /// taken to the nearest point of it.
 double length_between(const Chain& outline, Point from, Point to);
