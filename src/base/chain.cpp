@@ -52,4 +52,17 @@ double x_at(const Chain& open, double y) {
     return first ? open.front().x : open.back().x;
 }
 
+Chain without_steps(const Chain& chain, bool closed, double least) {
+    Chain kept;
+    for (const Point p : chain) {
+        if (kept.empty() || length(p - kept.back()) > least) {
+            kept.push_back(p);
+        }
+    }
+    while (closed && kept.size() > 2 && length(kept.back() - kept.front()) <= least) {
+        kept.pop_back();
+    }
+    return kept;
+}
+
 }  // namespace platewright

@@ -24,6 +24,10 @@ struct Crossing {
 /// Every crossing of that height, from the first to the last.
 Crossing crossing(const Chain& closed, double y);
 
+/// Without steps shorter than `least`, which no knife can follow; a closed one also where it
+/// closes.
+Chain without_steps(const Chain& chain, bool closed, double least = 0.01);
+
 /// The x of an open chain at height `y`, held at its ends.
 double x_at(const Chain& open, double y);
 

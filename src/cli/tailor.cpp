@@ -9,9 +9,11 @@
 #include <utility>
 
 #include "base/text.h"
+#include "cli/making.h"
 #include "cli/tailor_tables.h"
 #include "compose/template.h"
 #include "layout/placement.h"
+#include "pattern/named_seams.h"
 #include "vocabulary/body.h"
 
 namespace platewright::cli {
@@ -156,8 +158,11 @@ class Tailoring {
         const TableSource source{
             uniform_.language, unit_, body_, uniform_, flats_, dimensions_, views_};
         made.sheets.man = man_table(source);
-        made.sheets.measures = {girth_table(source), garment_table(source)};
+        made.sheets.girths = girth_table(source);
+        made.sheets.measures = {garment_table(source)};
         made.sheets.placement_tables = placement_tables(source);
+        made.sheets.seams = seam_table(uniform_.language, made.sheets.pieces);
+        made.sheets.work = order_of_work(uniform_.language, made.sheets.pieces);
         made.sheets.materials = material_tables(uniform_.language, made.materials);
         made.sheets.materials.push_back(piece_table(uniform_.language, made.sheets.pieces));
         return made;
@@ -334,7 +339,14 @@ class Tailoring {
         }
     }
 
+    /// Garment by garment, in the order in which they were drafted.
     static void number_pieces(std::vector<PatternPiece>& pieces) {
+        const auto place = [](const PatternPiece& piece) {
+            const auto found =
+                std::ranges::find(kGarmentViews, piece.garment, &GarmentView::garment);
+            return found - kGarmentViews.begin();
+        };
+        std::ranges::stable_sort(pieces, {}, place);
         int number = 0;
         for (PatternPiece& piece : pieces) {
             piece.number_in_list = ++number;
@@ -364,6 +376,7 @@ class Tailoring {
         const std::vector<PatternPiece> lesser = lesser_pieces(source, made.sheets.pieces);
         made.sheets.pieces.insert(made.sheets.pieces.end(), lesser.begin(), lesser.end());
         number_pieces(made.sheets.pieces);
+        letter_seams(made.sheets.pieces);
         made.sheets.whole_garments = job_.sheet.whole_garments;
         for (const PatternPiece& piece : made.sheets.pieces) {
             if (!piece.repeats && (!piece.draft || job_.sheet.whole_garments)) {

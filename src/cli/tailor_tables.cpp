@@ -17,6 +17,33 @@
 namespace platewright::cli {
 namespace {
 
+/// Farther from an edge a row is not measured from it, mm.
+constexpr double kFarFromEdge = 80;
+
+/// How far a place lies from the nearest edge of a part.
+double from_edge(Point p, const std::vector<Chain>& outline) {
+    double least = kFarFromEdge;
+    for (const Chain& chain : outline) {
+        for (std::size_t i = 0; i < chain.size(); ++i) {
+            const Point way = chain[(i + 1) % chain.size()] - chain[i];
+            const double share =
+                std::clamp(dot(p - chain[i], way) / std::max(1e-9, dot(way, way)), 0.0, 1.0);
+            least = std::min(least, length(chain[i] + way * share - p));
+        }
+    }
+    return least;
+}
+
+/// How far it is in that direction to the edge of a part.
+double to_edge(Point from, Point way, const std::vector<Chain>& outline) {
+    constexpr double step = 0.25;
+    double gone = 0;
+    while (gone < kFarFromEdge && inside(outline, from + way * gone)) {
+        gone += step;
+    }
+    return gone;
+}
+
 /// Says things of one sheet.
 class Teller {
   public:
@@ -51,14 +78,14 @@ class Teller {
     }
 
     /// How many, how large, how far from the end of the line and from one another.
-    [[nodiscard]] std::string row(const FlatRow& row) const {
+    [[nodiscard]] std::string row(const FlatRow& row, const FlatPart& part) const {
         const Counted& what = row.kind == FlatRow::Kind::buttons ? messages::kButtonsAcross
                               : row.kind == FlatRow::Kind::loops ? messages::kLoopsLong
                                                                  : messages::kHolesLong;
         std::string words = platewright::say(
             source_.language, what, static_cast<int>(row.at.size()), {mm(row.size)});
         if (row.at.size() < 2) {
-            return words;
+            return within_edge(words, row, part);
         }
         double apart = 0;
         for (std::size_t i = 1; i < row.at.size(); ++i) {
@@ -66,9 +93,26 @@ class Teller {
         }
         apart /= static_cast<double>(row.at.size() - 1);
         words = say(messages::kFromMiddleToMiddle, {words, mm(apart, 1), own(apart)});
-        const double first = row.line.empty() ? 0 : length(row.at.front() - row.line.front());
-        // A row that begins with its line, or that has none, needs no word of it.
-        return first < 0.5 ? words : say(messages::kTheFirstFrom, {words, mm(first)});
+        const double first =
+            to_edge(row.at.front(), unit(row.at.front() - row.at[1]), part.outline);
+        // A row far out on a body is told by the drawings.
+        words = first < kFarFromEdge ? say(messages::kTheFirstFrom, {words, mm(first)}) : words;
+        return within_edge(words, row, part);
+    }
+
+    /// How far the row keeps from the nearest edge of its part: buttons by their middle, holes by
+    /// the end that is nearer to it.
+    [[nodiscard]] std::string within_edge(const std::string& words,
+                                          const FlatRow& row,
+                                          const FlatPart& part) const {
+        double least = kFarFromEdge;
+        for (const Point p : row.at) {
+            least = row.holes.empty() ? std::min(least, from_edge(p, part.outline)) : least;
+        }
+        for (const auto& [from, to] : row.holes) {
+            least = std::min({least, from_edge(from, part.outline), from_edge(to, part.outline)});
+        }
+        return least < kFarFromEdge ? say(messages::kWithinTheEdge, {words, mm(least)}) : words;
     }
 
     [[nodiscard]] std::string marks(const Flat& flat, const FlatMarks& marks) const {
@@ -243,7 +287,7 @@ void add_rows(const FlatPart& part,
               std::vector<WorkshopRow>& to) {
     const std::string name = teller.part(part.name);
     for (const FlatRow& row : part.rows) {
-        std::string words = row.at.empty() ? "" : teller.row(row);
+        std::string words = row.at.empty() ? "" : teller.row(row, part);
         if (holds_both && row.kind == FlatRow::Kind::buttons && !words.empty()) {
             words = teller.say(messages::kHoldsBothCorners, {words});
         }

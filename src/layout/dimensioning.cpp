@@ -17,14 +17,15 @@ namespace {
 
 /// Between the drawing and a witness line, and how far that runs beyond the dimension line.
 constexpr double kWitnessGap = 0.8;
-/// Lighter than any seam that it crosses.
-constexpr double kWitnessLine = 0.13;
 constexpr double kBeyond = 1.3;
+/// What is measured within the drawing has a tick, and its witness line begins so far outside.
+constexpr double kFootTick = 0.8;
+constexpr double kOutside = 2;
 /// Below this there is no room for two arrows; those outside stand on so much more line.
 constexpr double kShort = 6.5;
 constexpr double kTail = kArrow + 1.6;
 /// The words stand so far above their line, and their strip reaches so far round them.
-constexpr double kAbove = 0.8;
+constexpr double kAbove = 1.1;
 constexpr double kStripFall = kFigures * 0.16;
 constexpr double kStripRise = kFigures * 0.74;
 constexpr double kStripSide = 0.4;
@@ -367,6 +368,36 @@ class Laying {
         return cost;
     }
 
+    /// How far beyond `from` the drawing still lies under the way to `to`.
+    [[nodiscard]] double covered_to(Point from, Point to) const {
+        const double whole = length(to - from);
+        const Point way = unit(to - from);
+        double covered = 0;
+        for (double s = 0; s < whole; s += kStep) {
+            const double end = std::min(s + kStep, whole);
+            covered = map_.under(from + way * s, from + way * end).within > 0 ? end : covered;
+        }
+        return covered;
+    }
+
+    /// A witness line does not run through the cloth: it begins outside, with a tick where it would
+    /// have begun. Where the dimension line itself lies on the cloth it is whole.
+    void add_witness(Point foot, Point end, DimensionLine& made) const {
+        if (length(end - foot) <= kWitnessGap) {
+            return;
+        }
+        const Point way = unit(end - foot);
+        const double covered = covered_to(foot, end);
+        const Point beyond = end + way * kBeyond;
+        const double outside = covered + kOutside;
+        if (covered <= 2 * kStep || outside >= length(end - foot)) {
+            made.witnesses.emplace_back(foot + way * kWitnessGap, beyond);
+            return;
+        }
+        made.witnesses.emplace_back(foot - way * kFootTick, foot + way * kFootTick);
+        made.witnesses.emplace_back(foot + way * outside, beyond);
+    }
+
     [[nodiscard]] DimensionLine line_at(std::size_t i, double c, double middle) const {
         const Turned& t = turned_[i];
         DimensionLine made;
@@ -381,11 +412,7 @@ class Laying {
         made.line = {t.at(before ? middle - half : t.s0 - tail, c),
                      t.at(behind ? middle + half : t.s1 + tail, c)};
         for (const auto& [s, foot] : {std::pair{t.s0, t.c0}, std::pair{t.s1, t.c1}}) {
-            const double way = c < foot ? -1 : 1;
-            if (std::abs(c - foot) > kWitnessGap) {
-                made.witnesses.emplace_back(t.at(s, foot + way * kWitnessGap),
-                                            t.at(s, c + way * kBeyond));
-            }
+            add_witness(t.at(s, foot), t.at(s, c), made);
         }
         made.words = words_[i];
         made.words_at = t.at(middle, c + kAbove);
@@ -400,81 +427,11 @@ class Laying {
     }
 };
 
-/// Least and greatest of the outline along an axis.
-std::pair<double, double> spread(const std::vector<Point>& outline, Point axis) {
-    std::pair<double, double> all{1e9, -1e9};
-    for (const Point p : outline) {
-        all.first = std::min(all.first, dot(p, axis));
-        all.second = std::max(all.second, dot(p, axis));
-    }
-    return all;
-}
-
-void draw_line(const DimensionLine& each, Point origin, Pen& pen) {
-    for (const auto& [foot, end] : each.witnesses) {
-        pen.line(origin + foot, origin + end, kWitnessLine);
-    }
-    pen.line(origin + each.line.first, origin + each.line.second);
-    const Point along = each.to - each.from;
-    pen.arrow(origin + each.from, along * (each.arrows_outside ? 1 : -1));
-    pen.arrow(origin + each.to, along * (each.arrows_outside ? -1 : 1));
-}
-
 }  // namespace
 
 std::vector<DimensionLine> lay_dimensions(const std::vector<Dimension>& dimensions,
                                           const DimensionField& field) {
     return Laying(dimensions, field).all();
-}
-
-Rect box_of(const DimensionLine& dimension) {
-    Rect box;
-    for (const Point p : dimension.ground) {
-        box.include(p);
-    }
-    box.include(dimension.line.first);
-    box.include(dimension.line.second);
-    for (const auto& [foot, end] : dimension.witnesses) {
-        box.include(foot);
-        box.include(end);
-    }
-    return box;
-}
-
-bool meet(const std::vector<Point>& a, const std::vector<Point>& b, double clearance) {
-    // Two convex outlines are apart exactly if they are so along the normal of one of their sides.
-    for (const std::vector<Point>* outline : {&a, &b}) {
-        for (std::size_t i = 0; i < outline->size(); ++i) {
-            const Point side = (*outline)[(i + 1) % outline->size()] - (*outline)[i];
-            if (length(side) < 1e-9) {
-                continue;
-            }
-            // A line has no width: it is told from its prolongation along itself.
-            for (const Point axis : {right_of(unit(side)), unit(side)}) {
-                const auto [a_low, a_high] = spread(a, axis);
-                const auto [b_low, b_high] = spread(b, axis);
-                if (a_low > b_high + clearance || b_low > a_high + clearance) {
-                    return false;
-                }
-            }
-        }
-    }
-    return true;
-}
-
-void draw_dimensions(const std::vector<DimensionLine>& dimensions, Point origin, Pen& pen) {
-    for (const DimensionLine& each : dimensions) {
-        draw_line(each, origin, pen);
-    }
-    for (const DimensionLine& each : dimensions) {
-        Chain ground;
-        for (const Point p : each.ground) {
-            ground.push_back(origin + p);
-        }
-        // A strip of paper under the words, so that lines of the drawing do not run through them.
-        pen.fill(ground, kPaper);
-        pen.words(each.words, origin + each.words_at, kFigures, Align::middle, each.degrees);
-    }
 }
 
 }  // namespace platewright::sheet

@@ -311,7 +311,7 @@ void Flow::finish(Document& to) {
     put_contents(lines, contents_width, press_, paging);
     const std::size_t first = to.pages.size();
     for (std::size_t page = first; page < paging.end(); ++page) {
-        put_furniture(form_, page, paging.end(), press_, paging.layer(page));
+        put_furniture(form_, page, paging.end() + pages_behind_, press_, paging.layer(page));
     }
     for (const OutlineEntry& entry : paging.outline()) {
         to.outline.push_back(entry);

@@ -72,8 +72,12 @@ class Flow {
     /// The headings of level 1 with their pages, as links.
     void contents();
 
-    /// A chapter on pages that are put behind these by someone else; it stands in the contents too.
-    void appendix(std::string title) { appendices_.push_back(std::move(title)); }
+    /// A chapter on so many pages that are put behind these by someone else; it stands in the
+    /// contents too, and its pages are counted.
+    void appendix(std::string title, std::size_t pages) {
+        appendices_.push_back(std::move(title));
+        pages_behind_ += pages;
+    }
 
     /// Puts everything on pages behind those the document has. Call once.
     void finish(Document& to);
@@ -85,6 +89,7 @@ class Flow {
     Press press_;
     std::vector<FlowSection> sections_;
     std::vector<std::string> appendices_;
+    std::size_t pages_behind_ = 0;
     double pending_space_ = 0;
 };
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "layout/style.h"
 #include "pattern/shapes.h"
@@ -79,6 +80,119 @@ double thin_line(double factor) {
     return factor < 0.5 ? 0.13 : sheet::kNarrow;
 }
 
+/// From the seam to the cut; on a small drawing too it is to be seen.
+void draw_notch(const Notch& notch, Point at, double factor, Pen& pen) {
+    constexpr double least = 1.6;
+    constexpr double apart = 4;
+    constexpr double least_apart = 0.7;
+    const Point way = unit(notch.out - notch.at);
+    const Point to = at + notch.out * factor;
+    const Point from = to - way * std::max(least, length(notch.out - notch.at) * factor);
+    const Point aside = right_of(way) * (std::max(apart * factor, least_apart) / 2);
+    if (!notch.hind) {
+        return pen.line(from, to, thin_line(factor));
+    }
+    pen.line(from - aside, to - aside, thin_line(factor));
+    pen.line(from + aside, to + aside, thin_line(factor));
+}
+
+/// Notches, eyelets and buttons.
+void draw_points(const PatternPiece& piece, Point at, double factor, const PiecePens& pens) {
+    const double thin = thin_line(factor);
+    for (const Notch& notch : piece.notches) {
+        draw_notch(notch, at, factor, *pens.notch);
+    }
+    for (const Point eyelet : piece.eyelets) {
+        pens.hole->circle(at + eyelet * factor, std::max(kLeastEyelet, kEyelet * factor), thin);
+    }
+    for (const Point button : piece.buttons) {
+        const Point middle = at + button * factor;
+        const double arm = std::max(0.5, 3 * factor);
+        pens.button->line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
+        pens.button->line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
+    }
+}
+
+/// Type of letters and words: on paper at least, and at full size; letters stand so far from their
+/// seam, mm on the cloth at full size.
+constexpr double kLeastLetter = 2.3;
+constexpr double kLetter = 5;
+constexpr double kLeastWord = 1.9;
+constexpr double kWord = 3.4;
+constexpr double kLetterWithin = 7;
+
+/// That share of the way along an edge, and square to it into the piece.
+struct Spot {
+    Point at;
+    Point inward;
+};
+
+Spot spot_along(const Chain& line, double share, const Chain& outline) {
+    double left = length_of(line) * share;
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const Point step = line[i] - line[i - 1];
+        if (left <= length(step) || i + 1 == line.size()) {
+            const Point at = line[i - 1] + unit(step) * left;
+            const Point across = right_of(unit(step));
+            const Point middle = (line[i] + line[i - 1]) * 0.5;
+            return {at, inside({outline}, middle + across * 0.2) ? across : across * -1};
+        }
+        left -= length(step);
+    }
+    return {line.front(), {0, 0}};
+}
+
+/// Beside the middle of the seam, clear of its notches.
+Spot spot_of_letter(const PatternPiece& piece, const Seam& seam) {
+    constexpr double clear = 22;
+    for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7}) {
+        const Spot spot = spot_along(seam.line, share, piece.outline);
+        const bool free = std::ranges::none_of(
+            piece.notches, [&](const Notch& notch) { return length(notch.at - spot.at) < clear; });
+        if (free) {
+            return spot;
+        }
+    }
+    return spot_along(seam.line, 0.5, piece.outline);
+}
+
+void draw_letters(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+    const double type = std::max(kLeastLetter, kLetter * factor);
+    const double within = std::max(kLeastLetter * 0.8, kLetterWithin * factor);
+    for (const Seam& seam : piece.seams) {
+        if (!seam.letter.empty() && seam.line.size() > 1) {
+            const Spot spot = spot_of_letter(piece, seam);
+            const Point middle = at + spot.at * factor + spot.inward * within;
+            pen.words(seam.letter, middle + Point{0, type * 0.32}, type, Align::middle);
+        }
+    }
+}
+
+/// Whether a button lies where the words would stand.
+bool meets_button(const PatternPiece& piece, const PieceWord& word, Point up, double reach) {
+    return std::ranges::any_of(piece.buttons, [&](Point button) {
+        const double above = dot(button - word.at, up);
+        return above > 0 && above < reach && length(button - word.at) < 3 * reach;
+    });
+}
+
+/// A little above the line that they tell of, or below it where buttons lie above.
+void draw_words(const PatternPiece& piece, Point at, double factor, const PiecePens& pens) {
+    constexpr double above = 0.7;
+    for (const PieceWord& word : piece.words) {
+        const double radians = word.degrees * std::numbers::pi / 180;
+        const Point up{std::sin(radians), -std::cos(radians)};
+        const double type = std::max(kLeastWord, kWord * factor);
+        const bool below = meets_button(piece, word, up, (type + above) * 1.5 / factor);
+        pens.words->words(term(pens.language, word.word),
+                          at + word.at * factor + up * (below ? -above - type * 0.66 : above),
+                          type,
+                          Align::middle,
+                          word.degrees,
+                          true);
+    }
+}
+
 }  // namespace
 
 Point middle_of(const Chain& outline) {
@@ -118,51 +232,46 @@ Rect grain_of(const PatternPiece& piece) {
     return first;
 }
 
-void draw_outlines(const PatternPiece& piece, Point at, double factor, Pen& cut, Pen& sew) {
-    cut.chain(placed(piece.cut, at, factor),
-              true,
-              factor < 0.5 ? 0.25 : sheet::kWide,
-              LineKind::continuous);
-    if (piece.cut != piece.outline) {
-        sew.chain(placed(piece.outline, at, factor), true, thin_line(factor), LineKind::dashed);
-    }
-}
+PiecePens::PiecePens(Pen& all, Language spoken)
+    : cut(&all),
+      sew(&all),
+      fold(&all),
+      pocket(&all),
+      hole(&all),
+      button(&all),
+      notch(&all),
+      grain(&all),
+      inlay(&all),
+      letters(&all),
+      words(&all),
+      language(spoken) {}
 
-void draw_inside(const PatternPiece& piece, Point at, double factor, Pen& pen) {
+void draw_piece(const PatternPiece& piece, Point at, double factor, const PiecePens& pens) {
     const double thin = thin_line(factor);
+    const double wide = factor < 0.5 ? 0.25 : sheet::kWide;
+    // Outlines that were joined have steps too short for any knife.
+    const Chain cut = without_steps(placed(piece.cut, at, factor), true);
+    pens.cut->chain(cut, true, wide, LineKind::continuous);
+    if (piece.cut != piece.outline) {
+        const Chain seam = without_steps(placed(piece.outline, at, factor), true);
+        pens.sew->chain(seam, true, thin, LineKind::dashed);
+    }
     for (const Chain& line : piece.lines) {
-        pen.chain(placed(line, at, factor), false, thin, LineKind::chain);
+        pens.fold->chain(placed(line, at, factor), false, thin, LineKind::chain);
     }
     for (const Chain& slit : piece.slits) {
-        draw_slit(placed(slit, at, factor), kSlitBar, thin, pen);
+        draw_slit(placed(slit, at, factor), kSlitBar, thin, *pens.pocket);
     }
     for (const auto& [from, to] : piece.holes) {
-        draw_slit(placed({from, to}, at, factor), kHoleBar * std::sqrt(factor), thin, pen);
+        draw_slit(placed({from, to}, at, factor), kHoleBar * std::sqrt(factor), thin, *pens.hole);
     }
-    pen.chain(placed(piece.inlay_line, at, factor), false, thin, LineKind::dotted);
-    draw_grain(piece, at, factor, pen);
-    for (const auto& [from, to] : piece.notches) {
-        // On a small drawing too they are to be seen.
-        constexpr double least = 2;
-        const double larger = std::max(1.0, least / std::max(0.1, length(to - from) * factor));
-        const Point middle = (from + to) * 0.5;
-        const Point half = (to - from) * (0.5 * larger);
-        pen.line(at + (middle - half) * factor, at + (middle + half) * factor, thin);
+    pens.inlay->chain(placed(piece.inlay_line, at, factor), false, thin, LineKind::dotted);
+    draw_grain(piece, at, factor, *pens.grain);
+    draw_points(piece, at, factor, pens);
+    draw_letters(piece, at, factor, *pens.letters);
+    if (pens.words != nullptr) {
+        draw_words(piece, at, factor, pens);
     }
-    for (const Point eyelet : piece.eyelets) {
-        pen.circle(at + eyelet * factor, std::max(kLeastEyelet, kEyelet * factor), thin);
-    }
-    for (const Point button : piece.buttons) {
-        const Point middle = at + button * factor;
-        const double arm = std::max(0.5, 3 * factor);
-        pen.line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
-        pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
-    }
-}
-
-void draw_piece(const PatternPiece& piece, Point at, double factor, Pen& pen) {
-    draw_outlines(piece, at, factor, pen, pen);
-    draw_inside(piece, at, factor, pen);
 }
 
 void draw_laying(const Laying& laying,
@@ -183,6 +292,31 @@ void draw_laying(const Laying& laying,
                   Align::middle);
     }
 }
+
+namespace {
+
+/// Letters of seams and words beside lines, about as large as they are at full size.
+void add_marks_of_words(const PatternPiece& piece, double clear, std::vector<Rect>& marks) {
+    const auto add = [&](Point p, double half) {
+        marks.push_back(Rect{p.x, p.y, p.x, p.y}.grown(half + clear));
+    };
+    for (const Seam& seam : piece.seams) {
+        if (!seam.letter.empty() && seam.line.size() > 1) {
+            const Spot spot = spot_of_letter(piece, seam);
+            add(spot.at + spot.inward * kLetterWithin, kLetter / 2);
+        }
+    }
+    for (const PieceWord& word : piece.words) {
+        const double radians = word.degrees * std::numbers::pi / 180;
+        const Point along{std::cos(radians), std::sin(radians)};
+        const double half = static_cast<double>(word.word.size()) * kWord * 0.21;
+        for (double s = -half; s <= half; s += kWord) {
+            add(word.at + along * s + Point{along.y, -along.x} * (kWord / 2), kWord / 2);
+        }
+    }
+}
+
+}  // namespace
 
 std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
     constexpr double arm = 3;
@@ -207,11 +341,13 @@ std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
             }
         }
     }
-    for (const auto* pairs : {&piece.notches, &piece.holes}) {
-        for (const auto& [from, to] : *pairs) {
-            add_line(from, to);
-        }
+    for (const Notch& notch : piece.notches) {
+        add_line(notch.at, notch.out);
     }
+    for (const auto& [from, to] : piece.holes) {
+        add_line(from, to);
+    }
+    add_marks_of_words(piece, clear, marks);
     return marks;
 }
 

@@ -12,16 +12,29 @@
 
 namespace platewright {
 
-/// The piece drawn with its origin at `at`, times `factor`: cutting line, seam line, folds, grain,
-/// notches, buttons.
-void draw_piece(const PatternPiece& piece, Point at, double factor, sheet::Pen& pen);
+/// A pen for each kind of line, so that a knife can take the one without the others.
+struct PiecePens {
+    /// All with the same pen; lines are told what they are in that language.
+    PiecePens(sheet::Pen& all, Language spoken);
 
-/// Where to cut, and where to sew if that is another line.
-void draw_outlines(
-    const PatternPiece& piece, Point at, double factor, sheet::Pen& cut, sheet::Pen& sew);
+    sheet::Pen* cut;
+    sheet::Pen* sew;
+    sheet::Pen* fold;
+    sheet::Pen* pocket;
+    sheet::Pen* hole;
+    sheet::Pen* button;
+    sheet::Pen* notch;
+    sheet::Pen* grain;
+    sheet::Pen* inlay;
+    /// Letters of seams.
+    sheet::Pen* letters;
+    /// What lines are; null where there is no room for that.
+    sheet::Pen* words;
+    Language language;
+};
 
-/// Folds, grain, notches and buttons.
-void draw_inside(const PatternPiece& piece, Point at, double factor, sheet::Pen& pen);
+/// The piece drawn with its origin at `at`, times `factor`.
+void draw_piece(const PatternPiece& piece, Point at, double factor, const PiecePens& pens);
 
 /// Pieces on their cloth, its corner at `at`, each with its number in the cutting list.
 void draw_laying(const Laying& laying,

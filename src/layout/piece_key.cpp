@@ -26,7 +26,21 @@ constexpr double kApart = 5;
 /// Words stand on a baseline so far below the middle of their sample.
 constexpr double kBelowMiddle = 0.85;
 
-enum class Sign { cut, finished, seam, fold, slit, inlay, grain, notch, button, hole, eyelet };
+enum class Sign {
+    cut,
+    finished,
+    seam,
+    fold,
+    slit,
+    inlay,
+    grain,
+    notch,
+    hind_notch,
+    letter,
+    button,
+    hole,
+    eyelet
+};
 
 struct Entry {
     Sign sign;
@@ -58,6 +72,18 @@ std::vector<Entry> entries_of(const std::vector<PatternPiece>& pieces) {
     all.push_back({Sign::grain, messages::kLineGrain});
     if (any(pieces, [](const PatternPiece& p) { return !p.notches.empty(); })) {
         all.push_back({Sign::notch, messages::kLineNotch});
+    }
+    const auto hind = [](const PatternPiece& p) {
+        return std::ranges::any_of(p.notches, [](const Notch& notch) { return notch.hind; });
+    };
+    if (any(pieces, hind)) {
+        all.push_back({Sign::hind_notch, messages::kLineHindNotch});
+    }
+    const auto lettered = [](const PatternPiece& p) {
+        return std::ranges::any_of(p.seams, [](const Seam& seam) { return !seam.letter.empty(); });
+    };
+    if (any(pieces, lettered)) {
+        all.push_back({Sign::letter, messages::kLineLetter});
     }
     if (any(pieces, [](const PatternPiece& p) { return !p.buttons.empty(); })) {
         all.push_back({Sign::button, messages::kLineButton});
@@ -94,7 +120,15 @@ void draw_sign(Sign sign, Point from, Pen& pen) {
             return pen.arrows(from, to);
         case Sign::notch:
             pen.line(from, to, thin, LineKind::dashed);
-            return pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);
+            return pen.line(middle, middle + Point{0, 2 * arm}, thin);
+        case Sign::hind_notch: {
+            const Point aside{0.35, 0};
+            pen.line(from, to, thin, LineKind::dashed);
+            pen.line(middle - aside, middle - aside + Point{0, 2 * arm}, thin);
+            return pen.line(middle + aside, middle + aside + Point{0, 2 * arm}, thin);
+        }
+        case Sign::letter:
+            return pen.line(from, to, thin, LineKind::dashed);
         case Sign::button:
             pen.line(middle - Point{arm, 0}, middle + Point{arm, 0}, thin);
             return pen.line(middle - Point{0, arm}, middle + Point{0, arm}, thin);

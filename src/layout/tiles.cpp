@@ -13,6 +13,7 @@
 #include "layout/piece_key.h"
 #include "layout/room_in.h"
 #include "layout/style.h"
+#include "layout/tile_names.h"
 #include "layout/tile_words.h"
 #include "pattern/shapes.h"
 #include "words/sheet_messages.h"
@@ -30,8 +31,6 @@ constexpr double kClear = 9;
 /// The line of words at the foot of a tile.
 constexpr double kStrip = 6;
 constexpr double kOverlap = 12;
-/// The smallest type on a piece.
-constexpr double kSmallest = 2.5;
 constexpr double kSquare = 100;
 constexpr double kInches = 2 * kInch;
 /// Beside the map, above it, and beneath all words.
@@ -184,6 +183,15 @@ class Tiler {
                     .empty();
     }
 
+    /// Whether anything of a piece lies within the match lines, or all of it on the tile: scraps
+    /// beyond them are the next tile's.
+    static bool belongs(const Laid& laid, const Rect& window) {
+        const Rect& box = laid.box;
+        const bool whole = box.left >= window.left && box.right <= window.right &&
+                           box.top >= window.top && box.bottom <= window.bottom;
+        return shows(laid, whole ? window : window.grown(-kOverlap / 2));
+    }
+
     /// Whether anything lies on it that is not already seen on the tiles above and before it.
     [[nodiscard]] bool is_used(int row, int column) const {
         Rect window = seen(row, column);
@@ -209,9 +217,9 @@ class Tiler {
         Pen pen("pieces");
         pen.clip({kClear, kClear, kClear + step_.x + kOverlap, kClear + step_.y + kOverlap});
         for (const Laid& laid : table_.pieces) {
-            if (laid.box.meets(window)) {
-                draw_piece(*laid.piece, laid.at + origin, 1, pen);
-                draw_name(laid, window, origin, pen);
+            if (belongs(laid, window)) {
+                draw_piece(*laid.piece, laid.at + origin, 1, {pen, sheets_.language});
+                name_on_tile(laid, {window, origin, sheets_.language}, ruler_, pen);
             }
         }
         // The squares lie in the first corner of the table.
@@ -233,88 +241,6 @@ class Tiler {
             pen.words(line, from + Point{0, baseline}, 3.2, Align::start, 0, true);
             baseline += 4.2;
         }
-    }
-
-    /// On every tile that shows enough of the piece, in the middle of what it shows.
-    void draw_name(const Laid& laid, const Rect& window, Point origin, Pen& pen) {
-        constexpr double inset = 8;
-        const Rect inner = window.grown(-inset);
-        const Point from{inner.left - laid.at.x, inner.top - laid.at.y};
-        const Point to{inner.right - laid.at.x, inner.bottom - laid.at.y};
-        const Chain seen =
-            shapes::common({laid.piece->outline}, {from, {to.x, from.y}, to, {from.x, to.y}});
-        constexpr double enough = 1200;
-        if (seen.size() < 3 || shapes::area(seen) < enough) {
-            return;
-        }
-        const std::vector<std::string> words = cutting_words(*laid.piece, sheets_.language);
-        for (double size = std::clamp(laid.box.width() / 14, kSmallest, 5.0);;
-             size = std::max(kSmallest, size - 0.5)) {
-            if (const auto at = room_for(words, seen, *laid.piece, size)) {
-                return write(words, *at + laid.at + origin, size, pen);
-            }
-            if (size <= kSmallest) {
-                break;
-            }
-        }
-        name_briefly(words, laid, seen, inner, origin, pen);
-    }
-
-    /// Where its words have no room: its number, if they have on another tile; else beneath it.
-    void name_briefly(const std::vector<std::string>& words,
-                      const Laid& laid,
-                      const Chain& seen,
-                      const Rect& inner,
-                      Point origin,
-                      Pen& pen) {
-        const PatternPiece& piece = *laid.piece;
-        if (!room_for(words, piece.outline, piece, kSmallest)) {
-            return write_beneath(words, laid, inner, origin, pen);
-        }
-        const std::vector<std::string> number{std::to_string(piece.number_in_list)};
-        if (const auto at = room_for(number, seen, piece, kSmallest)) {
-            write(number, *at + laid.at + origin, kSmallest, pen);
-        }
-    }
-
-    [[nodiscard]] std::optional<Point> room_for(const std::vector<std::string>& words,
-                                                const Chain& seen,
-                                                const PatternPiece& piece,
-                                                double size) {
-        double width = ruler_.width(words.front(), sheet::roman(size));
-        for (const std::string& line : words) {
-            width = std::max(width, ruler_.width(line, sheet::italic(size)));
-        }
-        const double height = size * 1.25 * (static_cast<double>(words.size()) + 0.3);
-        return sheet::room_in(seen, width, height, grain_of(piece), marks_within(piece, 2));
-    }
-
-    static void write(const std::vector<std::string>& words, Point at, double size, Pen& pen) {
-        for (const std::string& line : words) {
-            at.y += size * 1.25;
-            pen.words(line, at, size, Align::middle, 0, &line != &words.front());
-        }
-    }
-
-    /// Of a piece too narrow for words: in one line between it and the next, on this tile.
-    void write_beneath(const std::vector<std::string>& words,
-                       const Laid& laid,
-                       const Rect& inner,
-                       Point origin,
-                       Pen& pen) {
-        std::string line;
-        for (const std::string& each : words) {
-            line += (line.empty() ? "" : "; ") + each;
-        }
-        const double half = ruler_.width(line, sheet::italic(kSmallest)) / 2;
-        const double least = inner.left + half;
-        const double x = std::max(least, std::min(laid.box.centre().x, inner.right - half));
-        pen.words(line,
-                  origin + Point{x, laid.box.bottom + 1.6 * kSmallest},
-                  kSmallest,
-                  Align::middle,
-                  0,
-                  true);
     }
 
     /// Match lines in the middle of the overlaps, crosses where they meet, the name of the tile.
@@ -402,8 +328,10 @@ class Tiler {
                 on_map.push_back(corner + (laid.at + p) * factor);
             }
             taken.add_shape({on_map});
-            draw_piece(*laid.piece, corner + laid.at * factor, factor, pen);
-            name_on_map(laid, corner, factor, pen);
+            PiecePens pens(pen, sheets_.language);
+            pens.words = nullptr;
+            draw_piece(*laid.piece, corner + laid.at * factor, factor, pens);
+            taken.add_shape({name_on_map(laid, corner, factor, pen)});
         }
         for (int row = 0; row < rows_; ++row) {
             for (int column = 0; column < columns_; ++column) {
@@ -412,8 +340,28 @@ class Tiler {
         }
     }
 
-    /// Its number in the cutting list, and its name where there is room for it.
-    void name_on_map(const Laid& laid, Point corner, double factor, Pen& pen) {
+    /// Where the match lines run over a piece on the map, mm from its own corner, and clear of
+    /// them.
+    void add_match_lines(const Laid& laid, double factor, std::vector<Rect>& marks) const {
+        constexpr double clear = 0.9;
+        const Point size{laid.box.width() * factor, laid.box.height() * factor};
+        for (int column = 0; column <= columns_; ++column) {
+            const double x = (column * step_.x + kOverlap / 2 - laid.at.x) * factor;
+            for (double y = 0; y <= size.y; y += clear) {
+                marks.push_back(Rect{x, y, x, y}.grown(clear));
+            }
+        }
+        for (int row = 0; row <= rows_; ++row) {
+            const double y = (row * step_.y + kOverlap / 2 - laid.at.y) * factor;
+            for (double x = 0; x <= size.x; x += clear) {
+                marks.push_back(Rect{x, y, x, y}.grown(clear));
+            }
+        }
+    }
+
+    /// Its number in the cutting list, and its name where there is room for it. Gives the place of
+    /// these words.
+    Chain name_on_map(const Laid& laid, Point corner, double factor, Pen& pen) {
         Chain on_map;
         for (const Point p : laid.piece->outline) {
             on_map.push_back(p * factor);
@@ -433,23 +381,31 @@ class Tiler {
             mark = {
                 mark.left * factor, mark.top * factor, mark.right * factor, mark.bottom * factor};
         }
+        add_match_lines(laid, factor, marks);
+        const auto box_of_words = [](Point middle, double width) {
+            const Point half{width / 2 + 0.6, 0};
+            const Point down{0, kLeastName};
+            return Chain{middle - half - down, middle + half - down, middle + half, middle - half};
+        };
         for (const std::string& words : {name, number}) {
-            const double width = ruler_.width(words, sheet::italic(kSmallest));
-            if (const auto at = sheet::room_in(on_map, width, kSmallest, arrow, marks)) {
+            const double width = ruler_.width(words, sheet::italic(kLeastName));
+            if (const auto at = sheet::room_in(on_map, width, kLeastName, arrow, marks)) {
                 pen.words(words,
-                          corner + laid.at * factor + *at + Point{0, kSmallest * 0.8},
-                          kSmallest,
+                          corner + laid.at * factor + *at + Point{0, kLeastName * 0.8},
+                          kLeastName,
                           Align::middle,
                           0,
                           true);
-                return;
+                return box_of_words(corner + laid.at * factor + *at + Point{0, kLeastName}, width);
             }
         }
         const Point middle = corner + (laid.at + middle_of(laid.piece->outline)) * factor;
-        pen.words(number, middle + Point{0, kSmallest * 0.3}, kSmallest, Align::middle, 0, true);
+        pen.words(number, middle + Point{0, kLeastName * 0.3}, kLeastName, Align::middle, 0, true);
+        return box_of_words(middle + Point{0, kLeastName / 2},
+                            ruler_.width(number, sheet::italic(kLeastName)));
     }
 
-    /// The tile, and its name in the corner in which no piece lies.
+    /// The tile, and its name at its edge where no piece lies.
     void draw_cell(
         int row, int column, Point corner, double factor, const sheet::EdgeMap& taken, Pen& pen) {
         constexpr double type = 3.4;
@@ -468,9 +424,18 @@ class Tiler {
         const double right = size.x - wide - 1;
         const double below = size.y - 1;
         const double above = type + 0.6;
+        const double middle = (size.x - wide) / 2;
+        const double half = size.y / 2;
         Point best{1, above};
         double least = 1e9;
-        for (const Point place : {Point{1, above}, {right, above}, {1, below}, {right, below}}) {
+        for (const Point place : {Point{1, above},
+                                  {right, above},
+                                  {1, below},
+                                  {right, below},
+                                  {middle, above},
+                                  {middle, below},
+                                  {1, half},
+                                  {right, half}}) {
             const sheet::Covered under = taken.under(at + place, {1, 0}, wide, type);
             const double cost = under.edges * 10 + under.within;
             best = cost < least ? place : best;
@@ -481,6 +446,18 @@ class Tiler {
 };
 
 }  // namespace
+
+void number_tiles(std::vector<Page>& tiles, std::size_t before) {
+    const std::string all = std::to_string(before + tiles.size());
+    for (Page& page : tiles) {
+        Pen pen("page");
+        pen.words(std::to_string(++before) + " / " + all,
+                  {page.width - kClear - kOverlap / 2, page.height - kClear - 1.2},
+                  2.6,
+                  Align::end);
+        std::move(pen).put_on(page);
+    }
+}
 
 std::vector<Page> lay_out_tiles(const WorkshopSheets& sheets,
                                 const Paper& paper,

@@ -16,4 +16,7 @@ std::vector<Page> lay_out_tiles(const WorkshopSheets& sheets,
                                 const Paper& paper,
                                 sheet::Ruler& ruler);
 
+/// Their places among all pages of the document; `before`: how many lie before them.
+void number_tiles(std::vector<Page>& tiles, std::size_t before);
+
 }  // namespace platewright

@@ -3,17 +3,16 @@
 #include "layout/workshop.h"
 
 #include <algorithm>
-#include <functional>
 #include <memory>
 #include <utility>
 
+#include "layout/cells.h"
 #include "layout/flow.h"
 #include "layout/pen.h"
 #include "layout/piece.h"
+#include "layout/piece_cells.h"
 #include "layout/piece_key.h"
-#include "layout/piece_measures.h"
 #include "layout/ruler.h"
-#include "layout/shelves.h"
 #include "layout/style.h"
 #include "layout/tiles.h"
 #include "words/sheet_messages.h"
@@ -23,18 +22,14 @@
 namespace platewright {
 namespace {
 
+using sheet::Items;
 using sheet::Pen;
+using sheet::put_cells;
+using sheet::RowItem;
 
-/// Between cells of a row.
-constexpr double kCellsApart = 4;
 /// A line of words under a drawing.
 constexpr double kLabel = 5.6;
 constexpr double kCaption = 3.2;
-/// Type under pieces, and from line to line.
-constexpr double kPieceType = 2.5;
-constexpr double kPieceLine = 3.1;
-/// Of the cutting list.
-constexpr double kPieceScale = 10;
 
 /// Puts one thing after another on pages.
 class Sheets {
@@ -59,7 +54,6 @@ class Sheets {
         for (const std::string& name : sheets_.order) {
             if (name == "flats") {
                 put_flats();
-                // Narrow as it is, the table stands in two columns.
                 flow_.columns(2);
                 put_tables(sheets_.measures);
                 flow_.columns(1);
@@ -76,16 +70,17 @@ class Sheets {
                 put_cloths();
             }
         }
-        const bool tiles = std::ranges::find(sheets_.order, "full size") != sheets_.order.end();
-        if (tiles) {
+        std::vector<Page> tiles;
+        if (std::ranges::find(sheets_.order, "full size") != sheets_.order.end()) {
+            tiles = lay_out_tiles(sheets_, paper_, ruler_);
             flow_.appendix(
-                say(sheets_.whole_garments ? messages::kFullSize : messages::kFacingsFullSize));
+                say(sheets_.whole_garments ? messages::kFullSize : messages::kFacingsFullSize),
+                tiles.size());
         }
         flow_.finish(document);
-        if (tiles) {
-            for (Page& page : lay_out_tiles(sheets_, paper_, ruler_)) {
-                document.pages.push_back(std::move(page));
-            }
+        number_tiles(tiles, document.pages.size());
+        for (Page& page : tiles) {
+            document.pages.push_back(std::move(page));
         }
     }
 
@@ -106,6 +101,12 @@ class Sheets {
         flow_.contents();
         flow_.space(flow_.style().leading);
         put_table(sheets_.man);
+        if (std::ranges::find(sheets_.order, "flats") != sheets_.order.end()) {
+            // Narrow as it is, the table stands in two columns.
+            flow_.columns(2);
+            put_table(sheets_.girths);
+            flow_.columns(1);
+        }
         if (!sheets_.notes.empty()) {
             flow_.heading(say(messages::kNotes), 2);
             flow_.items(sheets_.notes, "•");
@@ -117,67 +118,6 @@ class Sheets {
         if (!sheets_.drawn_by.empty()) {
             flow_.paragraph(say(messages::kDrawnBy, {sheets_.drawn_by}),
                             sheet::Voice::small_italic);
-        }
-    }
-
-    using Items = std::vector<Placed>;
-
-    /// A cell of that size, drawn with its corner at the place it is given; the row is that high.
-    /// Neighbours of one `group` are not parted for the sake of what stands before them.
-    struct Cell {
-        double width = 0;
-        double height = 0;
-        std::string group;
-        std::function<void(Items& on, Point corner, double row)> draw;
-    };
-
-    /// As many cells as there is room for, and of a group that is not the first all or none.
-    [[nodiscard]] std::size_t end_of_row(const std::vector<Cell>& cells, std::size_t first) const {
-        double width = cells[first].width;
-        std::size_t end = first + 1;
-        std::size_t whole = end;
-        for (; end < cells.size(); ++end) {
-            width += kCellsApart + cells[end].width;
-            if (width > flow_.width() + 0.01) {
-                break;
-            }
-            const bool last_of_group =
-                end + 1 == cells.size() || cells[end + 1].group != cells[end].group ||
-                cells[end].group.empty() || cells[end].group == cells[first].group;
-            whole = last_of_group ? end + 1 : whole;
-        }
-        return whole;
-    }
-
-    /// Cells in rows, each row in the middle of the page. `outline`: the first row's entry; `head`:
-    /// what stands over rows on the next page.
-    void put_cells(const std::vector<Cell>& cells,
-                   const std::string& outline,
-                   const std::shared_ptr<const sheet::Slab>& head = nullptr) {
-        const double room = flow_.width();
-        for (std::size_t first = 0; first < cells.size();) {
-            double width = 0;
-            sheet::Slab slab;
-            if (first == 0 && !outline.empty()) {
-                slab.outline = outline;
-                slab.anchor = outline;
-            }
-            const std::size_t end = end_of_row(cells, first);
-            for (std::size_t i = first; i < end; ++i) {
-                width += cells[i].width + (i == first ? 0 : kCellsApart);
-                slab.height = std::max(slab.height, cells[i].height);
-            }
-            // Space left over goes between the cells and beside them alike.
-            const auto number = static_cast<double>(end - first);
-            const double air = std::max(0.0, room - width) / (number + 1);
-            double x = air;
-            for (; first < end; ++first) {
-                cells[first].draw(slab.pictures, {x, 0}, slab.height);
-                x += cells[first].width + kCellsApart + air;
-            }
-            slab.space_before = kCellsApart;
-            slab.head = head;
-            flow_.slab(std::move(slab));
         }
     }
 
@@ -208,7 +148,7 @@ class Sheets {
     }
 
     void put_flats() {
-        std::vector<Cell> cells;
+        std::vector<RowItem> cells;
         for (const MeasuredView& view : sheets_.flats) {
             const Rect reach = reach_of(view.picture, view.lines);
             const double aside = caption_beyond(view, reach);
@@ -226,7 +166,7 @@ class Sheets {
                  }});
         }
         flow_.new_page();
-        put_cells(cells, say(messages::kFlats));
+        put_cells(cells, say(messages::kFlats), flow_);
     }
 
     void dimension(const std::vector<sheet::DimensionLine>& lines, Point origin, Items& on) {
@@ -260,7 +200,7 @@ class Sheets {
     }
 
     void put_placements() {
-        std::vector<Cell> cells;
+        std::vector<RowItem> cells;
         for (const PlacementView& view : sheets_.placements) {
             const double factor = 1 / view.picture.scale;
             const double drawn = view.picture.frame.width() * factor;
@@ -278,7 +218,7 @@ class Sheets {
                      label(view.title, view.picture.scale, {cell.x + width / 2, row - 1.8}, on);
                  }});
         }
-        put_cells(cells, {});
+        put_cells(cells, {}, flow_);
     }
 
     void put_tables(const std::vector<WorkshopTable>& tables) {
@@ -325,71 +265,50 @@ class Sheets {
         }
     }
 
-    /// The cutting list: every piece to one scale, with what to cut.
+    /// The cutting list: every piece to one scale, with what to cut; garment by garment.
     void put_pieces() {
         flow_.new_page();
         flow_.heading(say(messages::kViewAtScale, {say(messages::kPieces), "10"}));
         flow_.paragraph(say(messages::kPieceMeasures), sheet::Voice::small_italic);
-        const sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
-        const double key = put_line_key(bar);
-        const std::vector<Cell> cells = piece_cells();
-        std::vector<Point> sizes;
-        sizes.reserve(cells.size());
-        for (const Cell& cell : cells) {
-            sizes.push_back({cell.width, cell.height});
+        sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
+        const auto head = std::make_shared<const sheet::Slab>(bar);
+        put_line_key(std::move(bar));
+        for (const PieceGroup& group : piece_groups(sheets_, flow_.width(), ruler_)) {
+            flow_.space(flow_.style().leading / 2);
+            flow_.subheading(title_term(sheets_.language, group.garment));
+            put_cells(group.cells, {}, flow_, head);
         }
-        // The heading and the words under it, about.
-        constexpr double above_key = 30;
-        const double page = flow_.style().area.height() - bar.height;
-        const sheet::ShelfRoom room{
-            flow_.width(), kCellsApart, page - key - above_key * flow_.style().unit, page};
-        std::vector<Cell> in_rows;
-        for (const std::vector<std::size_t>& row : sheet::shelves_of(sizes, room)) {
-            for (const std::size_t i : row) {
-                in_rows.push_back(cells[i]);
-                in_rows.back().group = "row " + std::to_string(row.front());
-            }
-        }
-        put_cells(in_rows, {}, std::make_shared<const sheet::Slab>(bar));
+        put_table(sheets_.seams);
+        put_work();
     }
 
-    [[nodiscard]] std::vector<Cell> piece_cells() {
-        std::vector<Cell> cells;
-        for (const PatternPiece& piece : sheets_.pieces) {
-            if (piece.repeats) {
-                continue;
-            }
-            const std::vector<sheet::DimensionLine> lines =
-                measure_lines(piece, kPieceScale, sheets_.language, sheets_.unit, ruler_);
-            const Rect box = reach_of_piece(piece, kPieceScale, lines);
-            const std::vector<std::string> words = cutting_words(piece, sheets_.language);
-            double widest = box.width();
-            for (const std::string& line : words) {
-                widest = std::max(widest, ruler_.width(line, sheet::italic(kPieceType)));
-            }
-            cells.push_back({widest,
-                             box.height() + 5 + kPieceLine * static_cast<double>(words.size()),
-                             {},
-                             [=, this, &piece](Items& on, Point cell, double) {
-                                 put_piece(piece, lines, {cell, widest, box}, on);
-                             }});
+    /// The steps of each garment.
+    void put_work() {
+        if (sheets_.work.empty()) {
+            return;
         }
-        return cells;
+        flow_.space(flow_.style().leading);
+        flow_.heading(say(messages::kOrderOfWork), 2);
+        flow_.paragraph(say(messages::kOrderOfWorkRemark), sheet::Voice::small_italic);
+        flow_.columns(2);
+        for (const WorkOrder& each : sheets_.work) {
+            flow_.subheading(title_term(sheets_.language, each.garment));
+            flow_.items(each.steps, "");
+        }
+        flow_.columns(1);
     }
 
-    /// With the scale, before the first row. Gives the key's height.
-    double put_line_key(sheet::Slab bar) {
+    /// With the scale, before the first row.
+    void put_line_key(sheet::Slab bar) {
         sheet::Slab slab;
         Pen pen("key");
-        const double height =
+        slab.height =
             draw_line_key(sheets_.pieces, sheets_.language, {}, flow_.width(), ruler_, pen);
-        slab.height = height;
         slab.keep_with_next = true;
         std::move(pen).put_on(slab.pictures);
         flow_.slab(std::move(slab));
         bar.keep_with_next = true;
         flow_.slab(std::move(bar));
-        return height;
     }
 
     void put_cloths() {
@@ -398,7 +317,7 @@ class Sheets {
         }
         constexpr double scale = 20;
         constexpr double words = 9.5;
-        std::vector<Cell> cells;
+        std::vector<RowItem> cells;
         for (const ClothPlan& plan : sheets_.cloths) {
             const double width = plan.laying.width / scale;
             const double height = plan.laying.length / scale + words;
@@ -419,40 +338,7 @@ class Sheets {
         }
         flow_.space(flow_.style().leading);
         flow_.heading(say(messages::kLaidOut), 2);
-        put_cells(cells, {});
-    }
-
-    /// Where a piece is drawn, and what it takes from its origin.
-    struct PieceCell {
-        Point corner;
-        double width;
-        Rect reach;
-    };
-
-    void put_piece(const PatternPiece& piece,
-                   const std::vector<sheet::DimensionLine>& lines,
-                   const PieceCell& cell,
-                   Items& on) {
-        constexpr double factor = 1 / kPieceScale;
-        Pen pen("piece");
-        const double middle = cell.corner.x + cell.width / 2;
-        const Point origin{middle - cell.reach.centre().x, cell.corner.y - cell.reach.top};
-        const Rect squares = reach_of_piece(piece, kPieceScale, {});
-        pen.grid({origin.x + squares.left,
-                  origin.y + squares.top,
-                  origin.x + squares.right,
-                  origin.y + squares.bottom},
-                 kGridSquare * factor);
-        draw_piece(piece, origin, factor, pen);
-        draw_dimensions(lines, origin, pen);
-        double baseline = cell.corner.y + cell.reach.height() + 4.4;
-        bool first = true;
-        for (const std::string& line : cutting_words(piece, sheets_.language)) {
-            pen.words(line, {middle, baseline}, kPieceType, Align::middle, 0, !first);
-            baseline += kPieceLine;
-            first = false;
-        }
-        std::move(pen).put_on(on);
+        put_cells(cells, {}, flow_);
     }
 };
 

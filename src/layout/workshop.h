@@ -62,6 +62,12 @@ struct ClothPlan {
     std::vector<PatternPiece> pieces;
 };
 
+/// The steps in which one garment is made.
+struct WorkOrder {
+    std::string garment;
+    std::vector<std::string> steps;
+};
+
 /// Everything the sheets are made from.
 struct WorkshopSheets {
     std::string title;
@@ -79,6 +85,7 @@ struct WorkshopSheets {
     std::vector<PlacementView> placements;
     /// The man, and the garments.
     WorkshopTable man;
+    WorkshopTable girths;
     std::vector<WorkshopTable> measures;
     std::vector<WorkshopTable> placement_tables;
     std::vector<WorkshopTable> materials;
@@ -88,6 +95,9 @@ struct WorkshopSheets {
     std::vector<PatternPiece> full_size;
     bool whole_garments = false;
     double allowance = 0;
+    /// The letters of seams, and how the garments are put together.
+    WorkshopTable seams;
+    std::vector<WorkOrder> work;
 };
 
 /// The largest scale of ISO 5455 (1:2, 1:5, 1:10, 1:20) at which a flat of that frame has its place
@@ -101,8 +111,9 @@ Document lay_out_workshop(const WorkshopSheets& sheets,
                           Diagnostics& to);
 
 /// All pieces side by side at full size on one page as large as they need, for a cutter or a
-/// plotter. Layers: `cut` for the knife, `sew` for seam lines, `mark` for folds, grain, notches and
-/// buttons, `words`.
+/// plotter. Layers: `cut` for the knife, `sew` for seam lines, `fold`, `pocket`, `buttonhole`,
+/// `button`, `notch`, `grain`, `inlay`, `letters` of seams with the words beside lines, and
+/// `words`, which has a square of 100 mm too.
 Document lay_out_cutting(const WorkshopSheets& sheets);
 
 }  // namespace platewright

@@ -7,6 +7,7 @@
 #include "pattern/draft.h"
 #include "pattern/fit.h"
 #include "pattern/legs.h"
+#include "pattern/named_seams.h"
 #include "pattern/openings.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -35,6 +36,7 @@ class Waistband {
         // The grain runs along it, so that it does not stretch.
         piece.outline = {{0, 0}, {depth, 0}, {depth, length_}, {0, length_}};
         piece.lines = {{{0, middle()}, {depth, middle()}}};
+        say_along(piece, piece.lines.front(), "middle");
         piece.lined = true;
         mark(piece);
         mark_seams(piece, depth);
@@ -147,10 +149,13 @@ std::optional<PatternPiece> knee_band_of(const PatternSource& source,
     PatternPiece piece = draft_of("breeches", "knee band", *part);
     piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, end}, {0, end}};
     piece.lines = {{{height, 0}, {height, end}}, {{0, kKneeTongue}, {2 * height, kKneeTongue}}};
+    say_along(piece, piece.lines.front(), "fold");
+    say_along(piece, piece.lines.back(), "tongue, buckle");
     if (const Chain* slit = front->guide("knee-slit-left"); slit != nullptr && outer < end) {
         // Buttoned, the edge of the fore leg lies here over the end that passes under.
         const double closed = outer + knee_cut_back(*front, *slit);
         piece.lines.push_back({{0, closed}, {2 * height, closed}});
+        say_along(piece, piece.lines.back(), "end of the lap");
     }
     for (const double seam : {inner, outer}) {
         add_notches_at(piece, seam);

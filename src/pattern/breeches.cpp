@@ -8,6 +8,7 @@
 #include "pattern/draft.h"
 #include "pattern/fit.h"
 #include "pattern/legs.h"
+#include "pattern/named_seams.h"
 #include "pattern/openings.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
@@ -104,6 +105,12 @@ class Breeches {
             inner = length(fork.point - fork.foot());
             add_fork(piece.outline, fork);
             add_notches_at(piece, fork.foot().y);
+            name_seam(piece, "inside leg seam", fork.point, lower_edge(piece.outline).front());
+        }
+        if (const Chain* side = side_seam_of(*front_, part, 1)) {
+            const double end = side_ends(*side);
+            const Point knee{x_at(*side, end), end};
+            name_seam(piece, "side seam", waist_at_side(*side).back(), knee);
         }
         keep(std::move(piece));
         return inner;
@@ -130,15 +137,26 @@ class Breeches {
             const Fork fork = hind_fork(*seam, inner, piece.outline);
             add_fork(piece.outline, fork);
             add_notches_at(piece, fork.foot().y);
+            name_seam(piece, "inside leg seam", fork.point, lower_edge(piece.outline).back());
             if (!waist.empty()) {
+                name_seam(piece, "seat seam", waist.back(), fork.point, Join::mirrored);
                 open_behind(piece, waist.back(), fork.point);
                 add_seat_inlay(piece, waist.back(), fork.point);
             }
         }
         if (!waist.empty()) {
+            const double end = side_ends(*side);
+            const Point knee{x_at(*side, end), end};
+            name_seam(piece, "side seam", waist.front(), knee);
             gather_top(piece, waist);
         }
         keep(std::move(piece));
+    }
+
+    /// The height at which the side is left open for the knee.
+    [[nodiscard]] double side_ends(const Chain& side) const {
+        const auto opening = front_ != nullptr ? knee_opening(*front_) : std::nullopt;
+        return opening ? opening->y : side.back().y;
     }
 
     /// Cloth up to the waist's edge, which ends at the side seam drawn out beyond its corner.

@@ -8,6 +8,7 @@
 #include "pattern/draft.h"
 #include "pattern/fit.h"
 #include "pattern/marks.h"
+#include "pattern/named_seams.h"
 #include "pattern/pieces.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -157,6 +158,9 @@ class Facings {
         piece.paired = true;
         piece.lined = true;
         mark_sleeve_seams(piece);
+        say_along(piece, piece.lines.front(), "hind edge");
+        const Chain edge = lower_edge(piece.outline);
+        name_seam(piece, "hem of the sleeve", edge.front(), edge.back(), Join::set_in);
         keep(std::move(piece));
     }
 
@@ -206,9 +210,11 @@ class Facings {
         }
         if (falls) {
             piece.lines = {{{0, high}, {half, high}}};
+            say_along(piece, piece.lines.front(), "fold");
         }
         piece.number = 2;
         piece.on_fold = true;
+        name_seam(piece, "neck", neck.front(), neck.back(), Join::set_in);
         // The shoulder's seam meets the neck's edge where the back's neck ends.
         if (const Chain* shoulder = back->guide("shoulder-left")) {
             const double behind_neck = neck_behind(*back, shoulder->front());

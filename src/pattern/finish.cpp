@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "pattern/pieces.h"
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -100,11 +101,18 @@ void finish(PatternPiece& piece, double allowance) {
     shift(piece.buttons, corner);
     shift(piece.eyelets, corner);
     shift(piece.inlay_seam, corner);
-    for (auto* pairs : {&piece.notches, &piece.holes}) {
-        for (auto& [from, to] : *pairs) {
-            from = from - corner;
-            to = to - corner;
-        }
+    for (auto& [from, to] : piece.holes) {
+        from = from - corner;
+        to = to - corner;
+    }
+    for (Notch& notch : piece.notches) {
+        notch.at = notch.at - corner;
+    }
+    for (Seam& seam : piece.seams) {
+        shift(seam.line, corner);
+    }
+    for (PieceWord& word : piece.words) {
+        word.at = word.at - corner;
     }
     piece.cut = shapes::enlarged(piece.outline, allowance);
     add_inlay(piece, allowance);
@@ -113,6 +121,7 @@ void finish(PatternPiece& piece, double allowance) {
         constexpr double far = shapes::kBeyondAll;
         piece.cut = shapes::within({piece.cut}, {0, -far, far, far});
     }
+    draw_out_notches(piece);
 }
 
 }  // namespace platewright

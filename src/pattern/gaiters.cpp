@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "pattern/draft.h"
+#include "pattern/named_seams.h"
 #include "pattern/placing.h"
 #include "pattern/seams.h"
 
@@ -29,6 +30,11 @@ class Gaiters {
             PatternPiece piece = draft_of("gaiters", "inner side", *part);
             piece.outline = shapes::joined(part->outline);
             add_notches_at(piece, kCalf);
+            // It shows its other face: the toe points to the right.
+            const Chain top = upper_edge(piece.outline);
+            const Chain foot = lower_edge(piece.outline);
+            name_seam(piece, "front seam", top.back(), foot.back());
+            name_seam(piece, "seam behind", top.front(), foot.front());
             keep(std::move(piece));
         }
         return std::move(pieces_);
@@ -45,6 +51,30 @@ class Gaiters {
 
     void keep(PatternPiece piece) { keep_drawn(std::move(piece), source_.allowance, pieces_); }
 
+    /// On either side of a line that is full of them.
+    static void say_beside_buttons(PatternPiece& side, const Chain& line, double beside) {
+        Chain moved;
+        for (const Point p : line) {
+            moved.push_back(p + Point{beside, 0});
+        }
+        say_along(side, moved, "line of buttons");
+    }
+
+    /// The seams over the instep and behind the calf; the toe points to the left of the page.
+    static void name_sides(PatternPiece& side, bool fore, bool hind) {
+        const Chain top = upper_edge(side.outline);
+        const Chain foot = lower_edge(side.outline);
+        if (top.empty() || foot.empty()) {
+            return;
+        }
+        if (fore) {
+            name_seam(side, "front seam", top.front(), foot.front());
+        }
+        if (hind) {
+            name_seam(side, "seam behind", top.back(), foot.back());
+        }
+    }
+
     /// The toe points to the left of the page.
     void add_outer(const FlatPart& part) {
         const Chain whole = shapes::joined(part.outline);
@@ -56,6 +86,7 @@ class Gaiters {
             PatternPiece piece = draft_of("gaiters", "outer side", part);
             piece.outline = whole;
             add_notches_at(piece, kCalf);
+            name_sides(piece, /*fore=*/true, /*hind=*/true);
             keep(std::move(piece));
             return;
         }
@@ -63,6 +94,8 @@ class Gaiters {
         PatternPiece fore = draft_of("gaiters", "outer side, fore part", part);
         fore.outline = shapes::common({whole}, beside(line, -1, kLap));
         fore.lines = {line};
+        say_beside_buttons(fore, line, -kLap - 12);
+        name_sides(fore, /*fore=*/true, /*hind=*/false);
         fore.holes = holes_of(part);
         place_strap_button(fore, *source_.flat("flat-gaiter-outer"));
         add_notch(fore, {crossing(fore.outline, kCalf).least, kCalf});
@@ -70,6 +103,8 @@ class Gaiters {
         PatternPiece hind = draft_of("gaiters", "outer side, hind part", part);
         hind.outline = shapes::common({whole}, beside(line, 1, kUnder));
         hind.lines = {line};
+        say_beside_buttons(hind, line, 14);
+        name_sides(hind, /*fore=*/false, /*hind=*/true);
         hind.buttons = buttons->at;
         place_strap_button(hind, *source_.flat("flat-gaiter-outer"));
         add_notch(hind, {crossing(hind.outline, kCalf).greatest, kCalf});

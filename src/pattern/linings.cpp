@@ -119,6 +119,7 @@ class Lesser {
         piece.inlay = 0;
         piece.inlay_seam.clear();
         piece.inlay_line.clear();
+        piece.words.clear();
         piece.closes_in_front = false;
         piece.cloth = of.garment == "coat" && own != nullptr ? *own : linen();
         piece.cloth_key = "coat.lining";
@@ -138,8 +139,7 @@ class Lesser {
     static void line_beside_facing(PatternPiece& piece) {
         piece.outline = std::exchange(piece.lined_part, {});
         std::erase_if(piece.notches, [&](const auto& notch) {
-            return !inside({shapes::enlarged(piece.outline, 1)},
-                           (notch.first + notch.second) * 0.5);
+            return !inside({shapes::enlarged(piece.outline, 1)}, notch.at);
         });
     }
 
@@ -147,7 +147,7 @@ class Lesser {
     /// the waist, at the height of the first mark.
     void add_canvas(const PatternPiece& fore) {
         const double top = shapes::box(fore.outline).top;
-        const double waist = (fore.notches[0].first.y + fore.notches[0].second.y) / 2;
+        const double waist = fore.notches[0].at.y;
         const double end = waist + kCanvasBelowWaist;
         PatternPiece piece = canvas_of(source_, fore, "canvas");
         std::vector<double> heights;

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "pattern/draft.h"
+#include "pattern/named_seams.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 
@@ -108,6 +109,7 @@ std::optional<PatternPiece> fall_bearer(const Flat& front) {
     piece.outline = bearer_outline(lower_edge(shapes::joined(band->outline)), *slit);
     const double foot = slit->back().y - kBearerShort;
     piece.lines = {{{0, level_at(piece.outline, 0)}, {0, foot}}};
+    say_along(piece, piece.lines.front(), "middle");
     piece.lined = true;
     if (const FlatRow* buttons = row_of(front, "fall", FlatRow::Kind::buttons)) {
         std::ranges::copy_if(

@@ -8,6 +8,7 @@
 
 #include "pattern/draft.h"
 #include "pattern/marks.h"
+#include "pattern/named_seams.h"
 #include "pattern/placing.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
@@ -125,12 +126,25 @@ class Garments {
             add_notch(piece, {crossing(piece.outline, y).least, y});
         }
         add_pleat_notch(piece, strip, waist);
+        name_seam(piece, "side seam", strip.front(), at_waist);
+        if (shoulder) {
+            name_body_seams(piece, shoulder->neck_before, shoulder->end_before, strip.front());
+        }
+        if (const Chain* neck = front.guide("neckline-before"); neck != nullptr && shoulder) {
+            name_seam(piece, "neck", shoulder->neck_before, neck->back());
+        }
         if (const Chain* fold = front.guide("shoulder-left")) {
             const Point corner = corner_of(piece);
             shoulder_ = (shoulder ? shoulder->end_before : fold->back()) - corner;
             under_arm_ = strip.front() - corner;
         }
         keep(std::move(piece));
+    }
+
+    /// Of back or forepart: the shoulder from the neck on, and the hole of the arm.
+    static void name_body_seams(PatternPiece& piece, Point neck, Point shoulder, Point under_arm) {
+        name_seam(piece, "shoulder seam", neck, shoulder);
+        name_seam(piece, "armhole", shoulder, under_arm);
     }
 
     /// Where the side of the skirt is folded under the back.
@@ -156,6 +170,7 @@ class Garments {
         while (inside({piece.outline}, fold.back() + way)) {
             fold.back() = fold.back() + way;
         }
+        say_along(piece, fold, "fold of the pleat");
         piece.lines.push_back(std::move(fold));
     }
 
@@ -164,9 +179,9 @@ class Garments {
         const auto corner = std::ranges::find_if(
             strip, [waist](Point p) { return p.y > waist + kPleatBelowWaist; });
         if (back_pleat_ > 0 && corner != strip.end()) {
-            add_notch(piece,
-                      point_between(
-                          piece.outline, *corner, outer_corner(piece.outline, 1), back_pleat_ / 2));
+            const Point hem = outer_corner(piece.outline, 1);
+            add_notch(piece, point_between(piece.outline, *corner, hem, back_pleat_ / 2));
+            name_seam(piece, "pleat", *corner, hem);
         }
     }
 
@@ -246,6 +261,7 @@ class Garments {
             back_pleat_ = length(pleat[2] - pleat[1]);
             parts.push_back(pleat);
             piece.lines.push_back({pleat[0], pleat[3]});
+            say_along(piece, piece.lines.back(), "fold of the pleat");
         }
         piece.outline = shapes::joined(parts);
         place_turnback(piece, flat);
@@ -257,19 +273,33 @@ class Garments {
         add_notch(piece,
                   point_between(piece.outline, seam.back(), seam.front(), length_of(seam) / 2));
         // The waist of the man is below that of the seam, where the hip buttons are.
+        name_seam(piece, "side seam", seam.front(), seam.back());
         if (const Chain* middle = flat.guide("back-seam")) {
             add_notch(piece, middle->back());
+            name_seam(piece, "back seam", middle->front(), middle->back(), Join::mirrored);
+        }
+        if (const Chain* shoulder = flat.guide("shoulder-seam-left")) {
+            name_body_seams(piece, shoulder->front(), shoulder->back(), seam.front());
+            name_seam(piece, "neck", top_at_middle(half), shoulder->front());
         }
         if (back_pleat_ > 0) {
             add_notch(piece, (pleat[1] + pleat[2]) * 0.5);
+            name_seam(piece, "pleat", pleat[1], pleat[2]);
         }
         if (const Chain* fold = flat.guide("shoulder-left")) {
             const Chain* parted = flat.guide("shoulder-seam-left");
             const Point end = parted != nullptr ? parted->back() : fold->back();
             hole_behind_ = length_between(piece.outline, end, seam.front());
-            add_notch(piece, point_between(piece.outline, end, seam.front(), hole_behind_ / 2));
+            add_notch(piece,
+                      point_between(piece.outline, end, seam.front(), hole_behind_ / 2),
+                      Ticks::hind);
         }
         keep(std::move(piece));
+    }
+
+    static Point top_at_middle(const Chain& half) {
+        return *std::ranges::min_element(
+            half, {}, [](Point p) { return std::abs(p.x) < 1 ? p.y : kFar; });
     }
 
     /// What lies between the fold of the side and the curved seam behind, laid out beside the
@@ -397,12 +427,16 @@ class Garments {
         }
         PatternPiece under = draft_of("coat", "under sleeve", *part);
         under.outline = made->under;
+        name_seam(upper, "armhole", made->hind, made->fore, Join::set_in);
+        name_seam(under, "armhole", made->under_hind, made->under_fore, Join::set_in);
+        name_arm_seams(upper, made->hind, made->fore);
+        name_arm_seams(under, made->under_hind, made->under_fore);
         if (hole_behind_ > 0) {
             // Under the arm it is sewn in plain.
             meet_hole(upper, *made, made->upper_head / (around - made->under_head));
         }
         for (PatternPiece* piece : {&upper, &under}) {
-            add_notches_at(*piece, made->elbow);
+            add_notches_at(*piece, made->elbow, Ticks::fore, Ticks::hind);
             keep(std::move(*piece));
         }
     }
@@ -430,7 +464,8 @@ class Garments {
         const double before = sleeves.upper_head / fuller - hole_behind_;
         for (const double behind : {hole_behind_, hole_behind_ / 2, hole_behind_ + before / 2}) {
             add_notch(upper,
-                      point_between(upper.outline, sleeves.hind, sleeves.fore, behind * fuller));
+                      point_between(upper.outline, sleeves.hind, sleeves.fore, behind * fuller),
+                      behind < hole_behind_ ? Ticks::hind : Ticks::fore);
         }
         for (const double down : {before, before / 2}) {
             add_notch(*body, point_between(body->outline, shoulder_, under_arm_, down));

@@ -13,6 +13,39 @@
 
 namespace platewright {
 
+/// A mark at which an edge meets its neighbour, from the seam to where it is cut, so that it is
+/// still there when the piece lies cut out; on finished outlines a little into the piece instead.
+struct Notch {
+    Point at;
+    Point out;
+    /// Told by two ticks, so that a hind edge is not taken for a fore one.
+    bool hind = false;
+};
+
+/// What the edge is sewn to: the same seam of one other piece; the edges of several, which it is
+/// set into or onto; or that of the same piece cut mirrored.
+enum class Join { neighbour, set_in, mirrored };
+
+/// An edge that is sewn to another one of the same name.
+struct Seam {
+    /// `armhole`: a word of the catalogue.
+    std::string name;
+    Join join = Join::neighbour;
+    /// Along the outline.
+    Chain line;
+    /// Stands at all edges of the seam; empty before the pieces are numbered, and where nothing
+    /// else has a seam of that name.
+    std::string letter = {};
+};
+
+/// What a place or a line of a piece is: `fold`, `open below`; a word of the catalogue.
+struct PieceWord {
+    std::string word;
+    Point at;
+    /// In which way they run.
+    double degrees = 0;
+};
+
 /// One piece to be cut, in mm at true size, the grain running down the page.
 struct PatternPiece {
     /// `coat`, `waistcoat`, `breeches`, `gaiters`.
@@ -73,8 +106,9 @@ struct PatternPiece {
     std::vector<std::pair<Point, Point>> holes = {};
     /// Holes for lacing.
     std::vector<Point> eyelets = {};
-    /// Marks on the edge that meet those of the neighbour.
-    std::vector<std::pair<Point, Point>> notches = {};
+    std::vector<Notch> notches = {};
+    std::vector<Seam> seams = {};
+    std::vector<PieceWord> words = {};
     /// What else is said on it, in the sheet's language.
     std::vector<std::string> remarks = {};
 };

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "pattern/draft.h"
+#include "pattern/named_seams.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 
@@ -45,6 +46,7 @@ void place_lapel(PatternPiece& forepart, const Flat& front) {
         const Chain line = on_piece(forepart, *edge);
         if (line.size() > 1) {
             forepart.lines.push_back(line);
+            say_along(forepart, line, "edge of the lapel");
         }
         add_buttons(forepart, buttons_of(*lapel));
     }
@@ -53,6 +55,7 @@ void place_lapel(PatternPiece& forepart, const Flat& front) {
 void place_turnback(PatternPiece& skirt, const Flat& flat) {
     for (const Turnback& turnback : turnbacks_of(flat)) {
         skirt.lines.push_back(turnback.fold);
+        say_along(skirt, turnback.fold, "fold of the turnback");
         add_buttons(skirt, buttons_of(turnback.corner));
     }
 }
@@ -75,6 +78,7 @@ void place_tapes(PatternPiece& back, const Flat& flat) {
             const Crossing at = crossing(back.outline, box.centre().y);
             const Point root{std::max(box.left, at.least), box.centre().y};
             back.lines.push_back({root - Point{0, kTapeRoot / 2}, root + Point{0, kTapeRoot / 2}});
+            say_at(back, root, "tape");
         }
     }
 }
@@ -83,6 +87,17 @@ void place_strap_button(PatternPiece& side, const Flat& outer) {
     if (const FlatPart* strap = outer.part("foot-strap")) {
         add_buttons(side, buttons_of(*strap));
     }
+}
+
+void name_arm_seams(PatternPiece& half, Point hind, Point fore) {
+    const Chain hem = lower_edge(half.outline);
+    name_seam(half, "hind arm seam", hind, hem.back());
+    name_seam(half, "fore arm seam", fore, hem.front());
+    name_seam(half, "hem of the sleeve", hem.front(), hem.back());
+    constexpr double within = 16;
+    const Point aside{within, 0};
+    say_along(half, {hem.back() - aside, hind - aside}, "hind");
+    say_along(half, {hem.front() + aside, fore + aside}, "fore");
 }
 
 }  // namespace platewright

@@ -23,4 +23,8 @@ void place_tapes(PatternPiece& back, const Flat& flat);
 /// The button of the foot strap, on that part of a gaiter which it lies on.
 void place_strap_button(PatternPiece& side, const Flat& outer);
 
+/// The seams of one half of a sleeve and its hem, and which seam is which. On the left sleeve the
+/// hind arm is at the right of the page; `hind`, `fore`: where its seams end at the head.
+void name_arm_seams(PatternPiece& half, Point hind, Point fore);
+
 }  // namespace platewright

@@ -148,20 +148,61 @@ Chain rounded_at(const Chain& outline, Point corner, double reach) {
     return made;
 }
 
-void add_notch(PatternPiece& piece, Point near) {
-    constexpr double long_mark = 8;
-    const Spot spot = spot_of(piece.outline, near);
-    const Point a = piece.outline[spot.line];
-    const Point b = piece.outline[(spot.line + 1) % piece.outline.size()];
-    const Point across = right_of(unit(b - a)) * (long_mark / 2);
-    piece.notches.emplace_back(spot.at - across, spot.at + across);
+namespace {
+
+/// A mark of an outline that is nowhere cut outside of itself, mm.
+constexpr double kInwardMark = 8;
+
+/// Square to the outline there, out of the piece.
+Point outward_at(const Chain& outline, const Spot& spot) {
+    const Point a = outline[spot.line];
+    const Point b = outline[(spot.line + 1) % outline.size()];
+    const Point across = right_of(unit(b - a));
+    return inside({outline}, (a + b) * 0.5 + across * 0.1) ? across * -1 : across;
 }
 
-void add_notches_at(PatternPiece& piece, double y) {
+/// How far the cut lies beyond a place in that direction; 0 where it does not.
+double way_to_cut(const Chain& cut, Point from, Point way) {
+    // Of every seam allowance and inlay.
+    constexpr double farthest = 80;
+    double least = farthest;
+    for (std::size_t i = 0; i < cut.size(); ++i) {
+        const Point edge = cut[(i + 1) % cut.size()] - cut[i];
+        const double across = cross(way, edge);
+        if (std::abs(across) < 1e-9) {
+            continue;
+        }
+        const double away = cross(cut[i] - from, edge) / across;
+        const double share = cross(cut[i] - from, way) / across;
+        least = share >= 0 && share <= 1 && away > 0.01 ? std::min(least, away) : least;
+    }
+    return least < farthest ? least : 0;
+}
+
+}  // namespace
+
+void draw_out_notches(PatternPiece& piece) {
+    for (Notch& notch : piece.notches) {
+        const Point way = outward_at(piece.outline, spot_of(piece.outline, notch.at));
+        const double away = piece.cut == piece.outline ? 0 : way_to_cut(piece.cut, notch.at, way);
+        notch.out = notch.at + way * (away > 0 ? away : -kInwardMark);
+    }
+}
+
+void add_notch(PatternPiece& piece, Point near, Ticks ticks) {
+    const Point at = spot_of(piece.outline, near).at;
+    piece.notches.push_back({at, at, ticks == Ticks::hind});
+    // Marks that are added to a finished piece reach its cut too.
+    if (!piece.cut.empty()) {
+        draw_out_notches(piece);
+    }
+}
+
+void add_notches_at(PatternPiece& piece, double y, Ticks left, Ticks right) {
     const Crossing at = crossing(piece.outline, y);
     if (at.found) {
-        add_notch(piece, {at.least, y});
-        add_notch(piece, {at.greatest, y});
+        add_notch(piece, {at.least, y}, left);
+        add_notch(piece, {at.greatest, y}, right);
     }
 }
 

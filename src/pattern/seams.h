@@ -30,11 +30,20 @@ double level_at(const Chain& edge, double x);
 /// behind.
 Chain rounded_at(const Chain& outline, Point corner, double reach);
 
-/// A mark across the outline of the piece at the place nearest to `near`, for a mark of the same
-/// seam on its neighbour.
-void add_notch(PatternPiece& piece, Point near);
+/// Which edges have one tick, and which two. Common practice, no source.
+enum class Ticks { fore, hind };
+
+/// A mark on the outline of the piece at the place nearest to `near`, for a mark of the same seam
+/// on its neighbour.
+void add_notch(PatternPiece& piece, Point near, Ticks ticks = Ticks::fore);
 
 /// Marks on both sides of a piece at that height.
-void add_notches_at(PatternPiece& piece, double y);
+void add_notches_at(PatternPiece& piece,
+                    double y,
+                    Ticks left = Ticks::fore,
+                    Ticks right = Ticks::fore);
+
+/// Lets every mark reach where the piece is cut.
+void draw_out_notches(PatternPiece& piece);
 
 }  // namespace platewright

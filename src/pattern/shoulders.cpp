@@ -60,7 +60,9 @@ std::optional<Shoulder> shoulder_of(const Flat& back, const Chain& half) {
     }
     return Shoulder{shapes::common({half}, below),
                     shapes::joined({unfolded(strip), unfolded.over_fold()}),
+                    seam->front(),
                     seam->back(),
+                    unfolded({seam->front()}).front(),
                     unfolded({seam->back()}).front()};
 }
 

@@ -15,8 +15,10 @@ struct Shoulder {
     /// What lies above it, laid out before: it is cut with the forepart, a little over the fold, so
     /// that both can be joined.
     Chain strip;
-    /// Where the seam meets the hole of the arm, behind and on the strip.
+    /// Where the seam meets the neck and the hole of the arm, behind and on the strip.
+    Point neck;
     Point end;
+    Point neck_before;
     Point end_before;
 };
 

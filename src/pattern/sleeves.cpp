@@ -155,6 +155,8 @@ std::optional<Sleeves> sleeves_of(const Flat& front, double hole, double upper_a
     // On the left sleeve seen from before, the hind arm is at the outer side.
     made.fore = made.upper.back();
     made.hind = made.upper.front();
+    made.under_fore = made.under.back();
+    made.under_hind = made.under.front();
     made.upper_head = close_head(made.upper, rise);
     made.under_head = close_head(made.under, kHollow);
     made.elbow = (pit + drawn.end()) / 2;

@@ -18,6 +18,9 @@ struct Sleeves {
     /// Where the seams of the hind and of the fore arm end at the head of the upper half.
     Point hind;
     Point fore;
+    /// The same of the under half.
+    Point under_hind;
+    Point under_fore;
     /// The height of the elbow, where the halves are matched.
     double elbow = 0;
 };

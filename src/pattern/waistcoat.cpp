@@ -4,6 +4,7 @@
 #include <string>
 
 #include "pattern/draft.h"
+#include "pattern/named_seams.h"
 #include "pattern/placing.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
@@ -34,7 +35,7 @@ class Waistcoat {
         const FlatPart* before = front_.part("waistcoat-left");
         before = before != nullptr ? before : front_.part("waistcoat-double-left");
         if (before != nullptr) {
-            add_forepart(*before, shoulder ? shoulder->strip : Chain{});
+            add_forepart(*before, shoulder);
         }
         if (behind != nullptr) {
             add_back(*behind, shoulder ? shoulder->back : half);
@@ -57,11 +58,11 @@ class Waistcoat {
         add_notch(piece, {crossing(piece.outline, waist()).least, waist()});
     }
 
-    void add_forepart(const FlatPart& part, const Chain& strip) {
+    void add_forepart(const FlatPart& part, const std::optional<Shoulder>& shoulder) {
         PatternPiece piece = draft_of("waistcoat", "forepart", part);
         piece.outline = shapes::joined(part.outline);
-        if (!strip.empty()) {
-            piece.outline = shapes::joined({piece.outline, strip});
+        if (shoulder) {
+            piece.outline = shapes::joined({piece.outline, shoulder->strip});
         }
         piece.buttons = buttons_of(part);
         piece.holes = holes_of(part);
@@ -73,6 +74,16 @@ class Waistcoat {
         mark_waist_in_front(piece);
         piece.lined_part = shapes::without(piece.outline, beside_front(piece.outline));
         PatternPiece facing = piece;
+        if (shoulder) {
+            name_seam(piece, "shoulder seam", shoulder->neck_before, shoulder->end_before);
+        }
+        if (const Chain* chest = front_.guide("girth-chest")) {
+            const double y = chest->front().y;
+            name_seam(piece,
+                      "side seam",
+                      {crossing(piece.outline, y).greatest, y},
+                      outer_corner(piece.outline, 1));
+        }
         keep(std::move(piece));
         if (!facing.outline.empty()) {
             add_front_facing(std::move(facing));
@@ -88,15 +99,18 @@ class Waistcoat {
             piece.inlay_seam = seam_between(piece.outline,
                                             {crossing(piece.outline, y).least, y},
                                             outer_corner(piece.outline, -1));
+            name_seam(piece, "side seam", piece.inlay_seam.front(), piece.inlay_seam.back());
         }
         add_notch(piece, {crossing(piece.outline, waist()).least, waist()});
         if (const Chain* middle = back_.guide("back-seam")) {
             open_vent(piece, middle->back());
+            name_seam(piece, "back seam", middle->front(), middle->back(), Join::mirrored);
         }
         place_tapes(piece, back_);
         // Neck and shoulder run into one another: here one ends and the other begins.
         if (const Chain* shoulder = back_.guide("shoulder-seam-left")) {
             add_notch(piece, shoulder->front());
+            name_seam(piece, "shoulder seam", shoulder->front(), shoulder->back());
         }
         keep(std::move(piece));
     }

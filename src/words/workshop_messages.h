@@ -102,10 +102,11 @@ inline constexpr Counted kLoopsLong{
 inline constexpr Message kFromMiddleToMiddle{"{1}; {2} mm ({3}) from middle to middle",
                                              "{1} ; {2} mm ({3}) d’axe en axe",
                                              "{1}; {2} mm ({3}) von Mitte zu Mitte"};
-inline constexpr Message kTheFirstFrom{
-    "{1}, the first {2} mm from the upper or inner end of its line",
-    "{1}, le premier à {2} mm du bout supérieur ou intérieur",
-    "{1}, der erste {2} mm vom oberen oder inneren Ende"};
+inline constexpr Message kTheFirstFrom{"{1}, the first {2} mm from the end",
+                                       "{1}, le premier à {2} mm du bout",
+                                       "{1}, der erste {2} mm vom Ende"};
+inline constexpr Message kWithinTheEdge{
+    "{1}; {2} mm from the edge", "{1} ; à {2} mm du bord", "{1}; {2} mm von der Kante"};
 inline constexpr Message kMarksAre{
     "{1} of {2} mm ({3}), the lowest {4} mm above the edge at its middle, {5}",
     "{1} de {2} mm ({3}), la plus basse à {4} mm du bord en son milieu, {5}",
@@ -322,6 +323,42 @@ inline constexpr Message kPieceMeasures{
     "Fertige Maße, von Naht zu Naht, längs und quer zum Fadenlauf; die obere Breite ist an der "
     "weitesten Stelle genommen oder unter dem Armloch. Das Tuch zuerst krumpfen. Von jedem Stoff "
     "die langen Teile vor den kleinen schneiden, den Strich nach unten."};
+
+/// What else the key tells of edges.
+inline constexpr Message kLineLetter{"A seam: sewn to the edge with that letter",
+                                     "A couture : se coud au bord de même lettre",
+                                     "A Naht: an die Kante mit diesem Buchstaben"};
+inline constexpr Message kLineHindNotch{
+    "notch of a hind edge", "cran d’un bord de derrière", "Zeichen einer hinteren Kante"};
+
+/// The seams, and how the garments are put together.
+inline constexpr Message kSeams{"Seams", "Coutures", "Nähte"};
+inline constexpr Message kSeam{"seam", "couture", "Naht"};
+inline constexpr Message kPiecesHere{"pieces", "pièces", "Teile"};
+inline constexpr Message kLengthHere{"mm", "mm", "mm"};
+inline constexpr Message kSewnTo{"sewn to", "cousue à", "genäht an"};
+inline constexpr Message kSeamEase{"ease", "embu", "Mehrweite"};
+inline constexpr Message kMirroredSelf{"{1}, mirrored", "{1}, en miroir", "{1}, gespiegelt"};
+inline constexpr Message kSeamsRemark{
+    "Lengths along the seam, measured on the pieces; the same letter stands at both edges. Ease is "
+    "what the first edge is longer: it is eased in; under a millimetre it is nothing.",
+    "Longueurs le long de la couture, mesurées sur les pièces ; la même lettre est aux deux bords. "
+    "L’embu est ce dont le premier bord est plus long : il se soutient ; sous un millimètre, ce "
+    "n’est rien.",
+    "Längen entlang der Naht, an den Teilen gemessen; an beiden Kanten steht derselbe Buchstabe. "
+    "Mehrweite ist, um was die erste Kante länger ist: sie wird eingehalten; unter einem "
+    "Millimeter ist sie nichts."};
+inline constexpr Message kOrderOfWork{
+    "Order of work", "Ordre du travail", "Reihenfolge der Arbeit"};
+inline constexpr Message kOrderOfWorkRemark{
+    "Common practice, no source: the maker’s own order is as good if every seam can still be "
+    "reached.",
+    "D’usage, sans source : un autre ordre vaut autant, pourvu que chaque couture reste "
+    "accessible.",
+    "Üblich, ohne Quelle: jede andere Folge ist so gut, solange jede Naht noch zu erreichen ist."};
+
+/// For cutters.
+inline constexpr Message kCheckSquare{"all lengths in mm", "longueurs en mm", "alle Längen in mm"};
 
 /// On a piece cut at its finished line.
 inline constexpr Message kAtTheLine{"no seam allowance", "sans couture", "ohne Nahtzugabe"};

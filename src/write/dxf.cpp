@@ -5,6 +5,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "base/chain.h"
 #include "base/text.h"
 #include "write/numbers.h"
 #include "write/write.h"
@@ -193,7 +194,9 @@ class DxfWriter {
         }
     }
 
-    void polyline(const std::vector<Point>& chain, bool closed, const Shape& shape) {
+    /// A knife stumbles over steps that are shorter than its own play.
+    void polyline(const std::vector<Point>& all, bool closed, const Shape& shape) {
+        const std::vector<Point> chain = without_steps(all, closed);
         if (chain.size() < 2) {
             return;
         }

@@ -6,7 +6,9 @@ A tile of A4 and of letter paper drawn by poppler is right within 0.2 mm over 20
 without a fault (ezdxf), and their areas by another geometry library (shapely, on GEOS) are those that the materials are
 counted from; pieces laid out on cloth keep clear of one another (shapely).
 """
+import itertools
 import json
+import math
 import subprocess
 import sys
 import tempfile
@@ -101,13 +103,20 @@ def check_dxf(program, sheet, folder):
     expect(drawing.dxfversion == "AC1009", f"the drawing is of release {drawing.dxfversion}")
     expect(not audit.errors and not audit.fixes, "the drawing has faults")
     layers = {layer.dxf.name for layer in drawing.layers}
-    expect({"CUT", "MARK", "WORDS"} <= layers, f"the layers are {sorted(layers)}")
-    texts = [(words.dxf.align_point, words.dxf.text) for words in drawing.modelspace().query("TEXT")]
+    kinds = {"CUT", "FOLD", "POCKET", "BUTTONHOLE", "BUTTON", "NOTCH", "GRAIN", "LETTERS", "WORDS"}
+    expect(kinds <= layers, f"the layers are {sorted(layers)}")
+    texts = [(words.dxf.align_point, words.dxf.text) for words in drawing.modelspace().query("TEXT[layer=='WORDS']")]
+    squares = [line for line in drawing.modelspace().query("POLYLINE[layer=='WORDS']") if line.is_closed]
+    sides = {round(math.dist(a, b), 3) for square in squares for a, b in itertools.pairwise(square.points())}
+    expect(sides == {100}, f"the square to check the cutter by has sides of {sorted(sides)}")
     cloth = 0
     for line in drawing.modelspace().query("POLYLINE"):
         if not line.is_closed or line.dxf.layer != "CUT":
             continue
-        shape = Polygon([(p[0], p[1]) for p in line.points()])
+        corners = [(p[0], p[1]) for p in line.points()]
+        steps = [math.dist(a, b) for a, b in itertools.pairwise(corners + corners[:1])]
+        expect(min(steps) > 0.009, f"an outline has a step of {min(steps):.4f} mm")
+        shape = Polygon(corners)
         expect(shape.is_valid, "an outline crosses itself")
         left, low, right, high = shape.bounds
         words = [text for at, text in texts if left <= at[0] <= right and low <= at[1] <= high]

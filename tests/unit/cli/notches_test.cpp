@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pattern/named_seams.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 #include "tailored.h"
@@ -94,6 +95,63 @@ TEST(Notches, PleatsAreMarkedHalfwayDown) {
     EXPECT_NEAR(length_between(fore.outline, fore_top, middle_of_notch(fore, 3)),
                 length_between(back.outline, back_top, middle_of_notch(back, 3)),
                 1);
+}
+
+// Every letter stands at two edges that fit: an ease is eased in, never stretched.
+TEST(Notches, LetteredSeamsFitOneAnother) {
+    const auto pieces = pieces_of_a_man();
+    const auto seams = paired_seams(pieces);
+    EXPECT_GT(seams.size(), 14U);
+    for (const PairedSeam& seam : seams) {
+        const double most = seam.name == "armhole" ? 30 : seam.name == "hem of the sleeve" ? 15 : 2;
+        EXPECT_GT(seam.length_here - seam.length_there, -2) << seam.garment << seam.letter;
+        EXPECT_LT(seam.length_here - seam.length_there, most) << seam.garment << seam.letter;
+        EXPECT_FALSE(seam.letter.empty()) << seam.name;
+    }
+}
+
+double away_from(const Chain& outline, Point from) {
+    double least = 1e9;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point a = outline[i];
+        const Point way = outline[(i + 1) % outline.size()] - a;
+        const double share =
+            std::clamp(dot(from - a, way) / std::max(1e-9, dot(way, way)), 0.0, 1.0);
+        least = std::min(least, length(a + way * share - from));
+    }
+    return least;
+}
+
+// Whoever has cut the piece out still sees them, over an inlay too.
+TEST(Notches, ReachFromTheSeamToTheCut) {
+    double longest = 0;
+    for (const PatternPiece& each : pieces_of_a_man()) {
+        for (const Notch& notch : each.notches) {
+            EXPECT_LT(away_from(each.outline, notch.at), 0.02) << each.name;
+            EXPECT_LT(away_from(each.cut, notch.out), 0.02) << each.name;
+            longest = std::max(longest, length(notch.out - notch.at));
+        }
+    }
+    EXPECT_GT(longest, 34);
+}
+
+// A sleeve is not set into the wrong hole, nor its halves turned round.
+TEST(Notches, HindEdgesHaveTwoTicks) {
+    const auto pieces = pieces_of_a_man();
+    const auto hind = [&](const char* name) {
+        return std::ranges::count_if(piece(pieces, "coat", name).notches,
+                                     [](const Notch& notch) { return notch.hind; });
+    };
+    EXPECT_EQ(hind("back"), 1);
+    EXPECT_EQ(hind("forepart"), 0);
+    EXPECT_EQ(hind("upper sleeve"), 2);
+    EXPECT_EQ(hind("under sleeve"), 1);
+    for (const char* half : {"upper sleeve", "under sleeve"}) {
+        for (const Notch& notch : piece(pieces, "coat", half).notches) {
+            const double middle = shapes::box(piece(pieces, "coat", half).outline).centre().x;
+            EXPECT_TRUE(!notch.hind || notch.at.x > middle) << half;
+        }
+    }
 }
 
 }  // namespace

@@ -44,7 +44,7 @@ inline const PatternPiece& piece(const std::vector<PatternPiece>& pieces,
 }
 
 inline Point middle_of_notch(const PatternPiece& of, std::size_t which) {
-    return (of.notches[which].first + of.notches[which].second) * 0.5;
+    return of.notches[which].at;
 }
 
 inline double height_of_notch(const PatternPiece& of, std::size_t which) {

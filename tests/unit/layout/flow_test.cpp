@@ -256,7 +256,7 @@ TEST(Flow, AppendixStandsInTheContentsBehindAllPages) {
         flow.heading("What to get");
         flow.new_page();
         flow.paragraph("Both sleeves.");
-        flow.appendix("Tiles");
+        flow.appendix("Tiles", 3);
     });
     ASSERT_EQ(result.document.pages.size(), 2U);
     ASSERT_EQ(result.document.pages[0].links.size(), 2U);

@@ -40,8 +40,17 @@ TEST(PieceKey, NamesOnlyWhatOccurs) {
     piece.cut = {{-10, -10}, {110, -10}, {110, 110}, {-10, 110}};
     piece.buttons = {{50, 50}};
     piece.inlay_line = {{0, 0}, {0, 100}};
+    piece.notches = {{{0, 50}, {-10, 50}, true}};
+    piece.seams = {{"side seam", Join::neighbour, {{0, 0}, {0, 100}}, "A"}};
     EXPECT_EQ(key_of(piece),
-              (std::set<std::string>{"button", "cut here", "grain", "limit of the inlay", "seam"}));
+              (std::set<std::string>{"A seam: sewn to the edge with that letter",
+                                     "button",
+                                     "cut here",
+                                     "grain",
+                                     "limit of the inlay",
+                                     "notch",
+                                     "notch of a hind edge",
+                                     "seam"}));
 }
 
 TEST(PieceKey, TheBarIsToScale) {
