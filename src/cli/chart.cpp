@@ -59,13 +59,10 @@ class ChartSheet : public Sheet {
         return *job.views.find("front")->second;
     }
 
-    /// What of him is shown enlarged, if he wears for his rank or his years what the first man of
-    /// the chart does not.
-    [[nodiscard]] std::optional<Rect> ring_of(const ShownMan& man) const {
-        if (draft_.of == ChartOf::regiments) {
-            return std::nullopt;
-        }
-        return box_of_difference(draft_.men.front().uniform, man.uniform, front_of(man.job));
+    /// The place of the lens beside the men of a chart of ranks, if the template has one.
+    [[nodiscard]] std::optional<Rect> lens() const {
+        return draft_.of == ChartOf::ranks ? frame_of(front_of(draft_.men.front().job), "rank-lens")
+                                           : std::nullopt;
     }
 
     void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {
@@ -81,17 +78,22 @@ class ChartSheet : public Sheet {
         chart.aspect = first.height() / std::max(first.width(), 1.0);
         chart.least_aspect = chart.aspect * kLeast;
         const double scale = chart_scale(chart, first.width(), printing.paper, type);
+        const auto lens_box = lens();
+        if (lens_box) {
+            chart.lens = in_widths_of(first, *lens_box);
+        }
         for (const ShownMan& man : draft_.men) {
             ChartEntry& entry = chart.groups[man.group].entries[man.entry];
             entry.picture = compose(
                 man.uniform, front_of(man.job), man.job.ornaments, scale, first, printing.ink);
-            if (const auto box = ring_of(man)) {
-                const double ring = first.width() * kChartRing;
+            if (const auto box =
+                    lens_box ? box_to_enlarge(man.uniform, all, front_of(man.job)) : std::nullopt) {
+                const Rect seen = seen_through(*lens_box, *box);
                 entry.detail = compose(man.uniform,
                                        front_of(man.job),
                                        man.job.ornaments,
-                                       scale * box->width() / ring,
-                                       *box,
+                                       scale * seen.width() / lens_box->width(),
+                                       seen,
                                        printing.ink);
             }
             const auto button = man.job.views.find("button");
@@ -444,6 +446,7 @@ class Drafter {
             }
         }
         draft_.chart.aspect = 0.5;
+        draft_.chart.least_aspect = 0.26;
     }
 
     void add_palette(const SpecifiedPalette& palette) {

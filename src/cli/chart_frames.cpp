@@ -15,6 +15,11 @@ namespace {
 
 /// Sleeves that touch the edge of a cell look cut off by it.
 constexpr double kAir = 1.08;
+/// What is hardly larger through a lens than beside it needs none.
+constexpr double kLeastEnlargement = 2.2;
+
+/// Where service is marked; a sleeve shown whole would make them small.
+constexpr std::array<std::string_view, 2> kServiceFrames = {"service-above", "service-below"};
 
 /// Where a chart of that kind looks.
 std::string_view frame_name(ChartOf of) {
@@ -47,28 +52,33 @@ struct Telling {
     std::string_view side = {};
 };
 
-constexpr std::array<Telling, 8> kTelling = {{{"drum", "drum"},
-                                              {"marks", "forearm"},
+constexpr std::array<Telling, 7> kTelling = {{{"marks", "forearm"},
                                               {"service", "upper-arm"},
                                               {"badge", "service-badge"},
                                               {"epaulettes", "epaulette", "epaulettes.worn"},
                                               {"knot", "knot", "knot.worn"},
-                                              {"wings", "shoulder"},
+                                              {"wings", "wing"},
                                               {"gorget", "collar"}}};
 
-/// Of the frame of a sleeve only the tape is wanted: bars are counted, and not the folds beside
-/// them.
-constexpr double kCloser = 0.76;
-
-Rect closer(const Rect& box) {
-    const Point middle = box.centre();
-    const double half = box.width() * kCloser / 2;
-    return {middle.x - half, middle.y - half, middle.x + half, middle.y + half};
+bool holds(const Rect& outer, const Rect& inner) {
+    return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top &&
+           inner.bottom <= outer.bottom;
 }
 
 /// The frames stand at the wearer's left.
 Rect on_his_right(const Rect& box) {
     return {-box.right, box.top, -box.left, box.bottom};
+}
+
+/// What tells any of them from the first.
+Rect box_of_all_marks(const Template& front, const std::vector<const Uniform*>& men) {
+    Rect all;
+    for (const Uniform* man : men) {
+        if (const auto box = box_of_difference(*men.front(), *man, front)) {
+            all.include(*box);
+        }
+    }
+    return all;
 }
 
 }  // namespace
@@ -77,6 +87,15 @@ Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Unif
     const Rect whole = frame_of(front);
     const Rect head = frame_of(front, "hat").value_or(whole);
     Rect frame = frame_of(front, frame_name(of)).value_or(whole);
+    if (of == ChartOf::service) {
+        const Rect marks = box_of_all_marks(front, men);
+        for (const std::string_view name : kServiceFrames) {
+            const auto closer = frame_of(front, name);
+            if (closer && !marks.empty() && holds(*closer, marks)) {
+                return *closer;
+            }
+        }
+    }
     const bool with_heads = frame.top < head.centre().y;
     if (with_heads && std::ranges::any_of(men, [](const Uniform* man) { return is_tall(*man); })) {
         frame.top = std::min(frame.top, head.top);
@@ -104,10 +123,35 @@ std::optional<Rect> box_of_difference(const Uniform& ordinary,
             continue;
         }
         const bool right = !telling.side.empty() && man.word(property_id(telling.side)) == "right";
-        const Rect square = marks ? closer(box->squared()) : box->squared();
-        return right ? on_his_right(square) : square;
+        return right ? on_his_right(*box) : *box;
     }
     return std::nullopt;
+}
+
+std::optional<Rect> box_to_enlarge(const Uniform& man,
+                                   const std::vector<const Uniform*>& men,
+                                   const Template& front) {
+    for (const Uniform* other : men) {
+        const auto box = box_of_difference(*men.front(), &man == men.front() ? *other : man, front);
+        if (box) {
+            return box;
+        }
+    }
+    return std::nullopt;
+}
+
+Rect in_widths_of(const Rect& frame, const Rect& box) {
+    const double whole = std::max(frame.width(), 1.0);
+    return {(box.left - frame.left) / whole,
+            (box.top - frame.top) / whole,
+            (box.right - frame.left) / whole,
+            (box.bottom - frame.top) / whole};
+}
+
+Rect seen_through(const Rect& lens, const Rect& box) {
+    const double half = std::min(box.squared().width(), lens.width() / kLeastEnlargement) / 2;
+    const Point middle = box.centre();
+    return {middle.x - half, middle.y - half, middle.x + half, middle.y + half};
 }
 
 }  // namespace platewright::cli

@@ -16,10 +16,23 @@ namespace platewright::cli {
 /// the tallest hat among them.
 Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Uniform*>& men);
 
-/// The square of the front view that shows best how the rank or the years of `man` are told from
+/// The part of the front view that shows best how the rank or the years of `man` are told from
 /// those of `ordinary`; nothing where he wears nothing for it that could be enlarged.
 std::optional<Rect> box_of_difference(const Uniform& ordinary,
                                       const Uniform& man,
                                       const Template& front);
+
+/// What of one of `men` is shown enlarged: what tells him from the first, and of the first the
+/// place where the next wears his marks.
+std::optional<Rect> box_to_enlarge(const Uniform& man,
+                                   const std::vector<const Uniform*>& men,
+                                   const Template& front);
+
+/// A rectangle as seen from the upper left corner of a picture of `frame`, the picture's width
+/// being 1.
+Rect in_widths_of(const Rect& frame, const Rect& box);
+
+/// What of `box` a round lens as wide as `lens` shows clearly larger than the picture beside it.
+Rect seen_through(const Rect& lens, const Rect& box);
 
 }  // namespace platewright::cli

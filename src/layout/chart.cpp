@@ -209,8 +209,8 @@ class Sheet {
             put_picture(cut_off(*entry.picture, cell), cell, "picture", page);
             put_edge(cell, page);
         }
-        if (entry.detail) {
-            put_ring(*entry.detail, cell, page);
+        if (entry.detail && !chart_.lens.empty()) {
+            put_lens(*entry.detail, cell, page);
         }
         const double under = cell.bottom + 0.55 * m_.leading;
         if (entry.button) {
@@ -242,12 +242,9 @@ class Sheet {
         std::move(edge).put_on(page);
     }
 
-    /// In the lower left corner: swords hang at the other side, and marks that are worn on one
-    /// sleeve only are seen there.
-    void put_ring(const Figure& figure, const Rect& cell, Page& page) const {
-        const double radius = cell.width() * kChartRing / 2;
-        const double air = 0.9 * m_.unit;
-        const Point centre{cell.left + radius + air, cell.bottom - radius - air};
+    void put_lens(const Figure& figure, const Rect& cell, Page& page) const {
+        const double radius = cell.width() * chart_.lens.width() / 2;
+        const Point centre = Point{cell.left, cell.top} + chart_.lens.centre() * cell.width();
         const Rect box{centre.x - radius, centre.y - radius, centre.x + radius, centre.y + radius};
         Layer ground("mount");
         ground.fill(ellipse(centre, radius + 0.7 * m_.unit, radius + 0.7 * m_.unit), mount());

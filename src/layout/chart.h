@@ -22,12 +22,9 @@ struct ChartEntry {
     std::optional<Figure> button;
     /// Instead of a picture.
     std::optional<KeyEntry> colour;
-    /// What tells this one from the others, enlarged in a ring on a corner of the picture.
+    /// What tells this one from the others, enlarged in the lens.
     std::optional<Figure> detail = {};
 };
-
-/// The diameter of that ring, for a picture of width 1.
-inline constexpr double kChartRing = 0.5;
 
 /// Things that belong together.
 struct ChartGroup {
@@ -50,6 +47,9 @@ struct Chart {
     Ink ink = Ink::colour;
     double aspect = 1;
     double least_aspect = 0;
+    /// Where details stand, from the upper left corner of a picture of width 1; may stand out of it
+    /// as far as the next picture.
+    Rect lens;
     std::vector<ChartGroup> groups;
 };
 

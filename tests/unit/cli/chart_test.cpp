@@ -92,15 +92,37 @@ TEST(ChartSheet, TellsWhatARankPutsOnBesidesItsMarks) {
 TEST(ChartSheet, EnlargesWhatTellsARankFromAPrivate) {
     const DrawnChart ranks(
         "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
-    // Of thirteen ranks the private alone has nothing to be told by.
-    EXPECT_EQ(count_of(ranks.text(), "layer detail"), 12U);
+    // The private shows where the others wear their marks.
+    EXPECT_EQ(count_of(ranks.text(), "layer detail"), 13U);
     EXPECT_EQ(count_of(ranks.text(), "layer picture"), 13U);
-    const DrawnChart service(
-        "chart: A\nof: service\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
-    EXPECT_EQ(count_of(service.text(), "layer detail"), 4U);
     const DrawnChart regiments(
         "chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
     EXPECT_EQ(count_of(regiments.text(), "layer detail"), 0U);
+}
+
+/// How large the first drawing of that name stands on the first page, for a body of size 1.
+double factor_of(const DrawnChart& drawn, const std::string& name) {
+    for (const Placed& item : drawn.first_page().items) {
+        if (item.drawing.root.name == name) {
+            return item.factor;
+        }
+    }
+    return 0;
+}
+
+TEST(ChartSheet, AMarkIsClearlyLargerInItsLens) {
+    const DrawnChart chart(
+        "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
+    EXPECT_GT(factor_of(chart, "detail"), 2 * factor_of(chart, "picture"));
+}
+
+TEST(ChartSheet, SleevesOfServiceAreShownNearAndWithoutALens) {
+    const std::string chart =
+        "chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\nof: ";
+    const DrawnChart service(chart + "service\n");
+    EXPECT_EQ(count_of(service.text(), "layer detail"), 0U);
+    EXPECT_GT(factor_of(service, "picture"),
+              3 * factor_of(DrawnChart(chart + "ranks\n"), "picture"));
 }
 
 /// How high the first picture of a chart is, mm on paper.
