@@ -123,8 +123,8 @@ class Painting {
                 // Moved away from the light, the line is thin where the light falls and heavy
                 // below; a tailor's line is as heavy all round.
                 const bool flat = easel_.line_drawing();
-                const Point away = flat ? Point{} : kToLight * -easel_.weight(0.65);
-                const double width = easel_.weight(flat ? 4.6 : 2.6);
+                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.65);
+                const double width = easel_.weight(flat ? 3.0 : 2.6);
                 const Colour ink = flat ? kPenInk : outline_ink(*part);
                 group.children.emplace_back(
                     Shape{shapes_[part->name], away, std::nullopt, Stroke{ink, width, 1, {}}});
@@ -227,7 +227,7 @@ class Painting {
         if (easel_.line_drawing()) {
             // No more than the thickness of the cloth, fading out.
             for (const double share : {1.3, 0.9, 0.5}) {
-                easel_.fill(shadow, shape, far * share, kCastShadow, 0.09);
+                easel_.fill(shadow, shape, far * share, kCastShadow, 0.12);
             }
             into.children.emplace_back(std::move(shadow));
             return;

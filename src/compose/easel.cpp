@@ -86,13 +86,13 @@ double Easel::flat_contour_width(LineWeight line) const {
         case LineWeight::none:
             return 0;
         case LineWeight::fine:
-            return weight(1.2);
+            return weight(0.95);
         case LineWeight::light:
-            return weight(1.7);
+            return weight(1.25);
         case LineWeight::medium:
-            return weight(2.2);
+            return weight(1.6);
         case LineWeight::heavy:
-            return weight(2.8);
+            return weight(2.1);
     }
     return 0;
 }
@@ -155,7 +155,7 @@ Colour Easel::tinted(Colour colour) const {
     const OkLab cloth = to_oklab(colour);
     const double dullness = std::max(0.0, 1 - std::hypot(cloth.a, cloth.b) / bright);
     const double strength = 0.74 + 0.5 * (1 - cloth.l) * dullness;
-    return from_oklab({0.45 + 0.51 * cloth.l, strength * cloth.a, strength * cloth.b});
+    return from_oklab({0.38 + 0.58 * cloth.l, strength * cloth.a, strength * cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {

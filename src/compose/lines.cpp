@@ -57,7 +57,7 @@ void paint_stitches(Easel& easel, const Detail& detail, const Trimming& where) {
     // Round ends lengthen every stitch by the line's own width.
     const std::vector<double> dash =
         flat ? std::vector{2.4 * step, 2.9 * step} : std::vector{3 * step, 2.2 * step};
-    const double width = easel.weight(flat ? std::max(detail.width * 1.25, 0.85) : detail.width);
+    const double width = easel.weight(flat ? std::max(detail.width, 0.65) : detail.width);
     where.clipped.children.emplace_back(
         Shape{easel.drawing().add(detail.path),
               {},
