@@ -14,13 +14,15 @@
 #include <variant>
 
 #include "base/text.h"
+#include "cli/wardrobe_words.h"
 #include "compose/template.h"
 
 namespace platewright::cli {
 namespace {
 
-/// Ornaments are shown where most are worn.
+/// Ornaments are shown where most are worn, under a heading of their own.
 constexpr std::string_view kOrnament = "turnbacks.ornament";
+constexpr const char* kOrnaments = "Ornaments";
 /// A later view is taken if it shows so much more than an earlier one; less would only turn one
 /// picture of a row to another side.
 constexpr double kClearlyMore = 1.6;
@@ -95,6 +97,10 @@ class Indexer {
                 first = end;
             }
             made.sections.push_back(std::move(section));
+            if (!ornaments_.samples.empty()) {
+                made.sections.push_back(std::exchange(ornaments_, {}));
+                made.sections.back().title = kOrnaments;
+            }
         }
         return made;
     }
@@ -113,6 +119,8 @@ class Indexer {
     const Printing& printing_;
     Diagnostics& to_;
     std::map<std::string, Template> flats_;
+    /// They are many, and worn elsewhere too.
+    WardrobeSection ornaments_;
 
     std::optional<Uniform> dressed(const std::vector<Setting>& settings) {
         return workshop_.uniform_of(wearing(job_, settings), to_);
@@ -158,9 +166,7 @@ class Indexer {
 
     /// An option in the window where it is seen best.
     struct Shown {
-        Example option;
-        /// Others of the group that look the same: words for what holds anyway.
-        std::vector<Example> twins;
+        IndexOption told;
         Uniform uniform;
         Window window;
         std::string look;
@@ -174,8 +180,12 @@ class Indexer {
         }
         for (const Shown& shown : group) {
             const Rect& frame = shown.window.frame;
-            section.samples.push_back(
-                {words_of(shown), frame, picture(shown.uniform, shown.window, room_round(frame))});
+            const bool ornament = properties()[shown.told.option.property].key == kOrnament;
+            (ornament ? ornaments_ : section)
+                .samples.push_back({as_written(shown.told),
+                                    frame,
+                                    picture(shown.uniform, shown.window, room_round(frame)),
+                                    trade_words(shown.told, shown.uniform)});
         }
     }
 
@@ -198,41 +208,10 @@ class Indexer {
                 window.frame = proportioned(*frame_of(*window.view, kLowHat));
             }
             const auto twin = std::ranges::find(group, look, &Shown::look);
-            if (twin != group.end() && twin->option.property != id) {
-                twin->twins.push_back(option);
+            if (twin != group.end() && twin->told.option.property != id) {
+                twin->told.twins.push_back(option);
             } else {
-                group.push_back({option, {}, *uniform, window, std::move(look)});
-            }
-        }
-    }
-
-    /// Whatever must be written in the group to see it: `cuffs: slashed`, `wings: {cloth: red,
-    /// shape: roll}`.
-    static std::string words_of(const Shown& shown) {
-        std::map<PropertyId, std::string> told;
-        add_told(shown.option, told);
-        for (const Example& twin : shown.twins) {
-            add_told(twin, told);
-        }
-        if (told.size() == 1) {
-            return shown.option.written;
-        }
-        std::string words;
-        for (const auto& [property, value] : told) {
-            words += words.empty() ? std::string(properties()[property].group()) + ": {" : ", ";
-            words += std::string(properties()[property].name()) + ": " + value;
-        }
-        return words + "}";
-    }
-
-    /// The option, and of what it needs that which stands in its group and does not hold anyway.
-    static void add_told(const Example& option, std::map<PropertyId, std::string>& told) {
-        const std::string_view group = properties()[option.property].group();
-        for (const Setting& setting : option.settings) {
-            const Property& row = properties()[setting.property];
-            const bool asked = setting.property == option.property;
-            if (asked || (row.group() == group && setting.value != row.initial)) {
-                told[setting.property] = setting.value;
+                group.push_back({{option, {}}, *uniform, window, std::move(look)});
             }
         }
     }

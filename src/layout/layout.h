@@ -67,11 +67,14 @@ Document lay_out_plate(const PlatePictures& pictures,
 
 /// One option with what to write for it.
 struct WardrobeSample {
+    /// What to write.
     std::string words;
     /// What is to be seen, in mm on the body.
     Rect frame;
     /// Drawn over `room_round(frame)`, so that its tile can be filled.
     Figure picture;
+    /// What the trade calls it; empty where `words` say it.
+    std::string called = {};
 };
 
 /// What of a man a tile of the index may show around a frame: tiles are of one width, whatever is

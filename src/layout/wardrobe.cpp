@@ -21,6 +21,8 @@ struct IndexMeasures {
     double margin = 0;
     double gap = 0;
     double label = 0;
+    /// What to write, under what the trade calls it.
+    double small = 0;
     double leading = 0;
     double heading = 0;
     /// Between the margins.
@@ -31,7 +33,8 @@ struct IndexMeasures {
         unit = std::sqrt(paper.width * paper.height / (210.0 * 297.0));
         margin = 13 * unit;
         gap = 3.2 * unit;
-        label = std::max(sheet::kSevenPoint, 2.55 * unit);
+        label = std::max(sheet::kSevenPoint, 2.75 * unit);
+        small = std::max(sheet::kSevenPoint, 2.3 * unit);
         leading = label * 1.12;
         heading = 8.2 * unit;
         room = paper.width - 2 * margin;
@@ -63,19 +66,24 @@ double row_factor(const WardrobeSample& sample) {
     return sample.frame.height() >= kTall ? kTallRow : 1;
 }
 
+/// What stands under a picture: on the first `names` lines what it is called, then what to write.
+struct IndexLabel {
+    std::vector<std::string> lines;
+    std::size_t names = 0;
+};
+
 /// Pictures side by side.
 struct IndexRow {
     const WardrobeSection* section = nullptr;
     std::size_t first = 0;
-    /// The labels, each in its lines.
-    std::vector<std::vector<std::string>> labels;
+    std::vector<IndexLabel> labels;
     /// How much higher they are than those of other rows.
     double factor = 1;
 
     [[nodiscard]] std::size_t label_lines() const {
         std::size_t most = 0;
-        for (const std::vector<std::string>& lines : labels) {
-            most = std::max(most, lines.size());
+        for (const IndexLabel& label : labels) {
+            most = std::max(most, label.lines.size());
         }
         return most;
     }
@@ -123,6 +131,8 @@ class IndexPlanner {
     static constexpr double kSmallest = 0.9;
     static constexpr double kLargest = 1.2;
     static constexpr double kStep = 0.01;
+    /// A page more is worse than any empty strip.
+    static constexpr double kPage = 10;
 
     const WardrobeIndex& index_;
     const IndexMeasures& measures_;
@@ -133,14 +143,12 @@ class IndexPlanner {
         plan.height = height;
         plan.pages.emplace_back();
         double y = top_of_first_page;
-        const auto close_page = [&] {
-            const double empty = std::max(0.0, measures_.bottom - y) / measures_.bottom;
-            plan.badness += empty * empty;
-        };
         for (const WardrobeSection& section : index_.sections) {
             for (IndexRow& row : rows_of(section)) {
                 if (!plan.pages.back().empty() && y + needed(row, height) > measures_.bottom) {
-                    close_page();
+                    // The last page may end where it ends.
+                    const double empty = std::max(0.0, measures_.bottom - y) / measures_.bottom;
+                    plan.badness += empty * empty;
                     plan.pages.emplace_back();
                     y = measures_.margin;
                 }
@@ -148,22 +156,41 @@ class IndexPlanner {
                 plan.pages.back().push_back(std::move(row));
             }
         }
-        close_page();
+        plan.badness += kPage * static_cast<double>(plan.pages.size());
         return plan;
     }
 
     std::vector<IndexRow> rows_of(const WardrobeSection& section) {
-        const Type type = sheet::roman(measures_.label);
         std::vector<IndexRow> rows;
+        std::size_t in_row = 0;
         for (std::size_t i = 0; i < section.samples.size(); ++i) {
-            if (i % measures_.columns() == 0) {
+            const std::size_t left = section.samples.size() - i;
+            // Two stand together rather than one alone.
+            const bool lonely = left == 2 && in_row + 1 == measures_.columns() && in_row > 2;
+            if (i == 0 || in_row == measures_.columns() || lonely) {
                 rows.push_back({&section, i, {}, 1});
+                in_row = 0;
             }
+            ++in_row;
             const WardrobeSample& sample = section.samples[i];
-            rows.back().labels.push_back(ruler_.lines(sample.words, type, measures_.tile()));
+            rows.back().labels.push_back(label_of(sample));
             rows.back().factor = std::max(rows.back().factor, row_factor(sample));
         }
         return rows;
+    }
+
+    IndexLabel label_of(const WardrobeSample& sample) {
+        IndexLabel label;
+        const std::string& name = sample.called.empty() ? sample.words : sample.called;
+        label.lines = ruler_.lines(name, sheet::roman(measures_.label), measures_.tile());
+        label.names = label.lines.size();
+        if (!sample.called.empty()) {
+            for (std::string& line :
+                 ruler_.lines(sample.words, sheet::italic(measures_.small), measures_.tile())) {
+                label.lines.push_back(std::move(line));
+            }
+        }
+        return label;
     }
 };
 
@@ -194,7 +221,7 @@ class IndexSheet {
             if (i > 0) {
                 begin_page();
             }
-            put_rows(plan.pages[i], plan.height);
+            put_rows(plan.pages[i], plan.height, i + 1 == plan.pages.size());
         }
         for (std::size_t i = 0; i < pages_.size(); ++i) {
             put_foot(i);
@@ -203,6 +230,8 @@ class IndexSheet {
     }
 
   private:
+    static constexpr double kMostEnlarged = 1.2;
+
     const WardrobeIndex& index_;
     const Paper& paper_;
     const IndexMeasures measures_;
@@ -210,6 +239,8 @@ class IndexSheet {
     IndexPlanner planner_;
     std::vector<Page> pages_;
     double y_ = 0;
+    /// How much higher than planned the pictures of the page begun last are.
+    double enlarged_ = 1;
 
     void begin_page() {
         Page page;
@@ -241,18 +272,24 @@ class IndexSheet {
         std::move(title).put_on(pages_.back());
     }
 
-    /// What is left of the page goes between its rows, so that all pages end at one height.
-    void put_rows(const std::vector<IndexRow>& rows, double height) {
+    /// All pages have their rows equally far apart and end at one height: what is left of a page
+    /// goes into its pictures. The last keeps to those of the page before.
+    void put_rows(const std::vector<IndexRow>& rows, double height, bool last) {
         double left = measures_.bottom - y_;
+        double pictures = 0;
         for (const IndexRow& row : rows) {
             left -= planner_.needed(row, height);
+            pictures += height * row.factor;
         }
-        const double most = measures_.leading * 3;
+        const auto gaps = static_cast<double>(rows.size() - 1);
+        const double most = last && pages_.size() > 1 ? enlarged_ : kMostEnlarged;
+        const double spare = left - gaps * measures_.leading;
+        enlarged_ = std::clamp(1 + spare / std::max(pictures, 1.0), 1.0, most);
+        left -= pictures * (enlarged_ - 1);
         const double between =
-            rows.size() < 2 ? 0
-                            : std::clamp(left / static_cast<double>(rows.size() - 1), 0.0, most);
+            std::clamp(left / std::max(gaps, 1.0), 0.0, measures_.leading * (last ? 1 : 2));
         for (const IndexRow& row : rows) {
-            put_row(row, height);
+            put_row(row, height * enlarged_);
             y_ += between;
         }
     }
@@ -307,13 +344,16 @@ class IndexSheet {
              cropped(sample.picture.drawing, window)});
     }
 
-    void put_label(const std::vector<std::string>& lines, const Rect& box) {
+    void put_label(const IndexLabel& words, const Rect& box) {
         Layer label("label");
         label.stroke(rectangle(box), sheet::kInk, 0.16 * measures_.unit);
-        const Type type = sheet::roman(measures_.label);
         double baseline = box.bottom + measures_.leading * 1.05;
-        for (const std::string& line : lines) {
-            label.words(line, {box.left, baseline}, type, sheet::kInk);
+        for (std::size_t i = 0; i < words.lines.size(); ++i) {
+            const bool name = i < words.names;
+            label.words(words.lines[i],
+                        {box.left, baseline},
+                        name ? sheet::roman(measures_.label) : sheet::italic(measures_.small),
+                        name ? sheet::kInk : sheet::kSoftInk);
             baseline += measures_.leading;
         }
         std::move(label).put_on(pages_.back());

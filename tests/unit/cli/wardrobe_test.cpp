@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
 #include <set>
 #include <string>
 #include <vector>
@@ -125,6 +126,23 @@ TEST(WardrobeIndex, ShowsWholeFlapsOnACoatLaidFlat) {
         }
     }
     EXPECT_GT(seen, 5U);
+}
+
+TEST(WardrobeIndex, SaysWhatTheTradeCallsIt) {
+    Wardrobe wardrobe;
+    ASSERT_TRUE(wardrobe.ready());
+    std::map<std::string, std::string> called;
+    for (const WardrobeSection& section : wardrobe.index().sections) {
+        for (const WardrobeSample& sample : section.samples) {
+            called[sample.words] = sample.called;
+        }
+    }
+    EXPECT_EQ(called.at("cuffs: {piping: white}"), "cuff piping: white");
+    EXPECT_EQ(called.at("turnbacks: {ornament: oak-leaf}"), "oak leaf");
+    EXPECT_EQ(called.at("hat: {shape: fur-cap, plate: none}"), "cap plate: none");
+    EXPECT_EQ(called.at("buttons: {rim: beaded}"), "buttons, rim: beaded");
+    // What is written says it.
+    EXPECT_EQ(called.at("cuffs: slashed"), "");
 }
 
 TEST(WardrobeIndex, LeavesOutWhatIsNotThere) {

@@ -53,9 +53,9 @@ TEST(WardrobePages, TilesStandInOneGrid) {
     const Typesetter type;
     const Document document = lay_out_wardrobe(index_of(23), {}, type);
     std::map<int, std::size_t> columns;
-    double height = 0;
     std::size_t pictures = 0;
     for (const Page& page : document.pages) {
+        double height = 0;
         for (const auto& [top, row] : rows_of(page)) {
             EXPECT_NEAR(row.front().left, 13, 0.01);
             for (const Rect& box : row) {
@@ -78,6 +78,47 @@ TEST(WardrobePages, EveryPageButTheLastIsFull) {
     for (std::size_t i = 0; i + 1 < document.pages.size(); ++i) {
         EXPECT_GT(rows_of(document.pages[i]).rbegin()->second.front().bottom, 268) << i;
     }
+}
+
+/// One alone at the end of a section looks left over.
+TEST(WardrobePages, NoTileStandsAlone) {
+    const Typesetter type;
+    for (const std::size_t number : {6U, 11U, 16U, 21U}) {
+        const Document document = lay_out_wardrobe(index_of(number), {}, type);
+        for (const Page& page : document.pages) {
+            for (const auto& [top, row] : rows_of(page)) {
+                EXPECT_GT(row.size(), 1U) << number;
+            }
+        }
+    }
+}
+
+TEST(WardrobePages, RowsStandEquallyFarApart) {
+    const Typesetter type;
+    const Document document = lay_out_wardrobe(index_of(65), {}, type);
+    std::map<int, std::size_t> gaps;
+    for (std::size_t i = 0; i + 1 < document.pages.size(); ++i) {
+        double bottom = 0;
+        for (const auto& [top, row] : rows_of(document.pages[i])) {
+            gaps[static_cast<int>(std::lround(top - bottom))] += bottom > 0 ? 1U : 0U;
+            bottom = row.front().bottom;
+        }
+    }
+    gaps.erase(gaps.begin(), gaps.lower_bound(2));
+    std::erase_if(gaps, [](const auto& gap) { return gap.second == 0; });
+    ASSERT_FALSE(gaps.empty());
+    // Under a heading it is more.
+    EXPECT_LE(gaps.rbegin()->first - gaps.begin()->first, 11);
+}
+
+TEST(WardrobePages, SaysWhatTheTradeCallsItAboveWhatToWrite) {
+    const Typesetter type;
+    WardrobeIndex index = index_of(1);
+    index.sections.front().samples.front().called = "cuff piping: white";
+    const std::string text = dump(lay_out_wardrobe(index, {}, type));
+    const std::size_t name = text.find("cuff piping: white");
+    ASSERT_NE(name, std::string::npos);
+    EXPECT_LT(name, text.find("Upper: 0"));
 }
 
 TEST(WardrobePages, PicturesAreCutToTheirBoxes) {
