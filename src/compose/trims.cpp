@@ -51,11 +51,13 @@ class ButtonRow {
     }
 
   private:
-    /// Rim, face and the turn of the edge, with a sharp pen.
+    /// Domed, with a sharp pen: a ring within the rim would read as an eyelet.
     void draw_in_line(const std::vector<Curve::Station>& stations, const Inks& metal) {
-        layer(stations, 1, {}, Fill{metal.base, 1, false}, pen(1.4));
-        const Colour lit = mix(metal.base, metal.light, 0.6);
-        layer(stations, 0.58, {}, Fill{lit, 1, false}, pen(0.6));
+        layer(stations, 1, {0.20, 0.30}, Fill{kCastShadow, 0.26, false}, std::nullopt);
+        layer(stations, 1, {}, Fill{mix(metal.base, metal.shade, 0.22), 1, false}, pen(1.1));
+        layer(stations, 0.74, {-0.10, -0.12}, Fill{metal.base, 1, false}, std::nullopt);
+        const Colour lit = mix(metal.base, metal.light, 0.75);
+        layer(stations, 0.36, {-0.24, -0.28}, Fill{lit, 1, false}, std::nullopt);
     }
 
     [[nodiscard]] Stroke pen(double width) const { return {kPenInk, easel_.weight(width), 1, {}}; }
