@@ -164,7 +164,7 @@ class Tailoring {
         made.sheets.seams = seam_table(uniform_.language, made.sheets.pieces);
         made.sheets.work = order_of_work(uniform_.language, made.sheets.pieces);
         made.sheets.materials = material_tables(uniform_.language, made.materials);
-        made.sheets.materials.push_back(piece_table(uniform_.language, made.sheets.pieces));
+        made.sheets.piece_sums = piece_table(uniform_.language, made.sheets.pieces);
         return made;
     }
 

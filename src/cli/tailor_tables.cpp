@@ -7,6 +7,7 @@
 #include <cmath>
 #include <set>
 
+#include "cli/turnback_rows.h"
 #include "pattern/fit.h"
 #include "pattern/marks.h"
 #include "pattern/materials.h"
@@ -278,42 +279,29 @@ WorkshopTable garment_table(const TableSource& source) {
 namespace {
 
 /// Where rows of buttons and holes of a part sit; what was `told` before is not told again.
-/// `holds_both`: its button is also that of the corner behind.
 void add_rows(const FlatPart& part,
-              const std::string& title,
-              bool holds_both,
-              const Teller& teller,
+              const std::string& view,
+              const TableSource& source,
               std::set<std::string>& told,
               std::vector<WorkshopRow>& to) {
+    const Teller teller(source);
     const std::string name = teller.part(part.name);
+    const std::string key = source.flats.at(view).title + name;
     for (const FlatRow& row : part.rows) {
         std::string words = row.at.empty() ? "" : teller.row(row, part);
-        if (holds_both && row.kind == FlatRow::Kind::buttons && !words.empty()) {
-            words = teller.say(messages::kHoldsBothCorners, {words});
+        if (row.kind == FlatRow::Kind::buttons && !words.empty()) {
+            words = with_corner_held(source, view, part, words);
         }
-        std::string key = title;
-        key += name;
-        key += words;
-        if (!words.empty() && told.insert(std::move(key)).second) {
+        if (!words.empty() && told.insert(key + words).second) {
             to.push_back({name, words});
         }
     }
     if (const int holes = holes_under_buttons(part); holes > 0) {
         const std::string words = teller.holes(holes, kStrapHole);
-        if (told.insert(title + name + words).second) {
+        if (told.insert(key + words).second) {
             to.push_back({name, words});
         }
     }
-}
-
-/// Whether the part is a corner of the skirt that meets another one behind.
-bool is_turned_behind(const std::string& view, const FlatPart& part, const TableSource& source) {
-    constexpr std::string_view front = "front";
-    if (!view.ends_with(front) || !part.name.starts_with("turnback-")) {
-        return false;
-    }
-    const auto back = source.flats.find(view.substr(0, view.size() - front.size()) + "back");
-    return back != source.flats.end() && back->second.part("turnback-") != nullptr;
 }
 
 /// The same of a flat: marks, the hook of a collar, buttons and holes.
@@ -335,9 +323,11 @@ std::vector<WorkshopRow> placement_rows(const std::string& view,
     for (const FlatPart& part : flat.parts) {
         // What is alike on both sides is told of the left.
         if (part.name.find("right") == std::string::npos && !seen_before(view, part)) {
-            add_rows(part, flat.title, is_turned_behind(view, part, source), teller, told, rows);
+            add_rows(part, view, source, told, rows);
         }
     }
+    const std::vector<WorkshopRow> hooks = hook_rows(source, view);
+    rows.insert(rows.end(), hooks.begin(), hooks.end());
     return rows;
 }
 
@@ -424,6 +414,8 @@ WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pi
     made.numbers = 1;
     int number = 0;
     double area = 0;
+    int more = 0;
+    double more_area = 0;
     for (const std::string& garment : garments_of(pieces)) {
         made.rows.push_back({title_term(language, garment)});
         for (const PatternPiece& piece : pieces) {
@@ -443,12 +435,20 @@ WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pi
                  number_words(language, length_of(closed) / 1000, 2)});
             number += piece.number;
             area += all;
+            const int again = (piece.lined ? 1 : 0) + (is_stiffened(piece) ? 1 : 0);
+            more += again * piece.number;
+            more_area += again * all;
         }
     }
     made.rows.push_back({say(language, messages::kAllPieces),
                          std::to_string(number),
                          "",
                          number_words(language, area / 1e6, 3),
+                         ""});
+    made.rows.push_back({say(language, messages::kWithSamePatterns),
+                         std::to_string(number + more),
+                         "",
+                         number_words(language, (area + more_area) / 1e6, 3),
                          ""});
     made.remarks = {say(language, messages::kPiecesRemark)};
     return made;

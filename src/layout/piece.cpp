@@ -43,7 +43,7 @@ constexpr double kArrowRoom = 2;
 constexpr double kBesideArrow = 6;
 
 void draw_grain(const PatternPiece& piece, Point at, double factor, Pen& pen) {
-    const Rect strip = grain_of(piece);
+    const Rect strip = grain_of(piece, factor);
     if (strip.height() * factor > 5) {
         const double x = strip.centre().x;
         pen.arrows(at + Point{x, strip.bottom} * factor, at + Point{x, strip.top} * factor);
@@ -142,13 +142,70 @@ Spot spot_along(const Chain& line, double share, const Chain& outline) {
     return {line.front(), {0, 0}};
 }
 
-/// Beside the middle of the seam, clear of its notches.
-Spot spot_of_letter(const PatternPiece& piece, const Seam& seam) {
+void add_line(Point from, Point to, double clear, std::vector<Rect>& marks) {
+    const int steps = static_cast<int>(length(to - from) / clear) + 1;
+    for (int i = 0; i <= steps; ++i) {
+        const Point at = from + (to - from) * (static_cast<double>(i) / steps);
+        marks.push_back(Rect{at.x, at.y, at.x, at.y}.grown(clear));
+    }
+}
+
+/// Folds and slits with so much round them, mm on the cloth.
+void add_lines(const PatternPiece& piece, double clear, std::vector<Rect>& marks) {
+    for (const std::vector<Chain>* lines : {&piece.lines, &piece.slits}) {
+        for (const Chain& line : *lines) {
+            for (std::size_t i = 1; i < line.size(); ++i) {
+                add_line(line[i - 1], line[i], clear, marks);
+            }
+        }
+    }
+}
+
+/// What the words beside lines take at that factor, mm on the cloth.
+std::vector<Rect> room_of_words(const PatternPiece& piece, double factor) {
+    const double type = std::max(kLeastWord / factor, kWord);
+    std::vector<Rect> room;
+    for (const PieceWord& word : piece.words) {
+        const double radians = word.degrees * std::numbers::pi / 180;
+        const Point along{std::cos(radians), std::sin(radians)};
+        const double half = static_cast<double>(word.word.size()) * type * 0.21;
+        for (double s = -half; s <= half; s += type) {
+            // They may stand on either side of the line.
+            const Point at = word.at + along * s;
+            room.push_back(Rect{at.x, at.y, at.x, at.y}.grown(type));
+        }
+    }
+    return room;
+}
+
+/// How far from its seam a letter stands, and how large it is, mm on the cloth.
+double letter_within(double factor) {
+    return std::max(kLeastLetter * 0.8 / factor, kLetterWithin);
+}
+
+double letter_type(double factor) {
+    return std::max(kLeastLetter / factor, kLetter);
+}
+
+/// What a letter takes at that place.
+Rect room_of_letter(const Spot& spot, double factor) {
+    const Point at = spot.at + spot.inward * letter_within(factor);
+    return Rect{at.x, at.y, at.x, at.y}.grown(letter_type(factor) / 2);
+}
+
+/// Beside the middle of the seam, clear of its notches and of words.
+Spot spot_of_letter(const PatternPiece& piece, const Seam& seam, double factor) {
     constexpr double clear = 22;
-    for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7}) {
+    std::vector<Rect> taken = room_of_words(piece, factor);
+    add_lines(piece, 1 / factor, taken);
+    for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
         const Spot spot = spot_along(seam.line, share, piece.outline);
-        const bool free = std::ranges::none_of(
-            piece.notches, [&](const Notch& notch) { return length(notch.at - spot.at) < clear; });
+        const Rect room = room_of_letter(spot, factor);
+        const bool free =
+            std::ranges::none_of(
+                piece.notches,
+                [&](const Notch& notch) { return length(notch.at - spot.at) < clear; }) &&
+            std::ranges::none_of(taken, [&](const Rect& mark) { return mark.meets(room); });
         if (free) {
             return spot;
         }
@@ -157,12 +214,11 @@ Spot spot_of_letter(const PatternPiece& piece, const Seam& seam) {
 }
 
 void draw_letters(const PatternPiece& piece, Point at, double factor, Pen& pen) {
-    const double type = std::max(kLeastLetter, kLetter * factor);
-    const double within = std::max(kLeastLetter * 0.8, kLetterWithin * factor);
+    const double type = letter_type(factor) * factor;
     for (const Seam& seam : piece.seams) {
         if (!seam.letter.empty() && seam.line.size() > 1) {
-            const Spot spot = spot_of_letter(piece, seam);
-            const Point middle = at + spot.at * factor + spot.inward * within;
+            const Spot spot = spot_of_letter(piece, seam, factor);
+            const Point middle = at + (spot.at + spot.inward * letter_within(factor)) * factor;
             pen.words(seam.letter, middle + Point{0, type * 0.32}, type, Align::middle);
         }
     }
@@ -207,29 +263,32 @@ Point middle_of(const Chain& outline) {
     return twice == 0 ? Point{} : sum * (1 / twice);
 }
 
-/// Upright beside the middle, within the piece and clear of its marks where that can be.
-Rect grain_of(const PatternPiece& piece) {
+/// Upright beside the middle, within the piece and clear of its marks where that can be; else at
+/// least of its words.
+Rect grain_of(const PatternPiece& piece, double factor) {
     const Point middle = middle_of(piece.outline);
     const double high = reach_at(piece.outline, middle).height();
     const double wide = shapes::box(piece.outline).width();
     const double aside = std::min({40.0, high * 0.08, wide * 0.25});
-    const std::vector<Rect> marks = marks_within(piece, kBesideArrow);
-    Rect first;
-    for (const double steps : {-1, 1, -2, 2, 0}) {
+    std::vector<Rect> strips;
+    for (const double steps : {-1, 1, -2, 2, 0, -3, 3, -5, 5, -7, 7}) {
         const double x = middle.x + steps * aside;
         const Rect reach = reach_at(piece.outline, {x, middle.y});
-        if (reach.top <= -1e5 || reach.bottom >= 1e5) {
-            continue;
-        }
-        const double half = std::min(reach.height() * 0.28, 90.0);
-        const double y = reach.centre().y;
-        const Rect strip{x - kArrowRoom / 2, y - half, x + kArrowRoom / 2, y + half};
-        first = first.empty() ? strip : first;
-        if (std::ranges::none_of(marks, [&](const Rect& mark) { return strip.meets(mark); })) {
-            return strip;
+        if (reach.top > -1e5 && reach.bottom < 1e5) {
+            const double half = std::min(reach.height() * 0.28, 90.0);
+            const double y = reach.centre().y;
+            strips.push_back({x - kArrowRoom / 2, y - half, x + kArrowRoom / 2, y + half});
         }
     }
-    return first;
+    for (const auto& marks :
+         {marks_within(piece, kBesideArrow, factor), room_of_words(piece, factor)}) {
+        for (const Rect& strip : strips) {
+            if (std::ranges::none_of(marks, [&](const Rect& mark) { return strip.meets(mark); })) {
+                return strip;
+            }
+        }
+    }
+    return strips.empty() ? Rect{} : strips.front();
 }
 
 PiecePens::PiecePens(Pen& all, Language spoken)
@@ -295,30 +354,25 @@ void draw_laying(const Laying& laying,
 
 namespace {
 
-/// Letters of seams and words beside lines, about as large as they are at full size.
-void add_marks_of_words(const PatternPiece& piece, double clear, std::vector<Rect>& marks) {
-    const auto add = [&](Point p, double half) {
-        marks.push_back(Rect{p.x, p.y, p.x, p.y}.grown(half + clear));
-    };
+/// Letters of seams and words beside lines.
+void add_marks_of_words(const PatternPiece& piece,
+                        double clear,
+                        double factor,
+                        std::vector<Rect>& marks) {
     for (const Seam& seam : piece.seams) {
         if (!seam.letter.empty() && seam.line.size() > 1) {
-            const Spot spot = spot_of_letter(piece, seam);
-            add(spot.at + spot.inward * kLetterWithin, kLetter / 2);
+            const Spot spot = spot_of_letter(piece, seam, factor);
+            marks.push_back(room_of_letter(spot, factor).grown(clear));
         }
     }
-    for (const PieceWord& word : piece.words) {
-        const double radians = word.degrees * std::numbers::pi / 180;
-        const Point along{std::cos(radians), std::sin(radians)};
-        const double half = static_cast<double>(word.word.size()) * kWord * 0.21;
-        for (double s = -half; s <= half; s += kWord) {
-            add(word.at + along * s + Point{along.y, -along.x} * (kWord / 2), kWord / 2);
-        }
+    for (const Rect& word : room_of_words(piece, factor)) {
+        marks.push_back(word.grown(clear));
     }
 }
 
 }  // namespace
 
-std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
+std::vector<Rect> marks_within(const PatternPiece& piece, double clear, double factor) {
     constexpr double arm = 3;
     std::vector<Rect> marks;
     for (const Point eyelet : piece.eyelets) {
@@ -327,29 +381,32 @@ std::vector<Rect> marks_within(const PatternPiece& piece, double clear) {
     for (const Point button : piece.buttons) {
         marks.push_back(Rect{button.x, button.y, button.x, button.y}.grown(arm + clear));
     }
-    const auto add_line = [&marks, clear](Point from, Point to) {
-        const int steps = static_cast<int>(length(to - from) / clear) + 1;
-        for (int i = 0; i <= steps; ++i) {
-            const Point at = from + (to - from) * (static_cast<double>(i) / steps);
-            marks.push_back(Rect{at.x, at.y, at.x, at.y}.grown(clear));
-        }
-    };
-    for (const std::vector<Chain>* lines : {&piece.lines, &piece.slits}) {
-        for (const Chain& line : *lines) {
-            for (std::size_t i = 1; i < line.size(); ++i) {
-                add_line(line[i - 1], line[i]);
-            }
-        }
-    }
+    add_lines(piece, clear, marks);
     for (const Notch& notch : piece.notches) {
-        add_line(notch.at, notch.out);
+        add_line(notch.at, notch.out, clear, marks);
     }
     for (const auto& [from, to] : piece.holes) {
-        add_line(from, to);
+        add_line(from, to, clear, marks);
     }
-    add_marks_of_words(piece, clear, marks);
+    add_marks_of_words(piece, clear, factor, marks);
     return marks;
 }
+
+namespace {
+
+/// Its cloth, and what else is cut by its pattern.
+std::string stuffs_of(const PatternPiece& piece, Language language) {
+    const bool stiff = is_stiffened(piece);
+    if (!piece.lined && !stiff) {
+        return piece.cloth.name;
+    }
+    const Message& message = !stiff        ? messages::kAndLining
+                             : piece.lined ? messages::kAndLiningAndStiffLinen
+                                           : messages::kAndStiffLinen;
+    return say(language, message, {piece.cloth.name});
+}
+
+}  // namespace
 
 std::vector<std::string> cutting_words(const PatternPiece& piece, Language language) {
     const bool mirrored = piece.paired && piece.number > 1;
@@ -370,8 +427,7 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
     }
     std::vector<std::string> words{std::move(name), cut};
     if (!piece.cloth.name.empty()) {
-        words.push_back(piece.lined ? say(language, messages::kAndLining, {piece.cloth.name})
-                                    : piece.cloth.name);
+        words.push_back(stuffs_of(piece, language));
     }
     if (piece.lining_alike > 0) {
         words.push_back(

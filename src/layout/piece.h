@@ -46,11 +46,13 @@ void draw_laying(const Laying& laying,
 /// The middle of an outline's area, mm.
 Point middle_of(const Chain& outline);
 
-/// What the grain arrow takes of the piece, mm; empty where there is no room for one.
-Rect grain_of(const PatternPiece& piece);
+/// What the grain arrow takes of the piece, mm on the cloth; empty where there is no room for one.
+/// `factor` of the drawing: on small ones words take more of the piece.
+Rect grain_of(const PatternPiece& piece, double factor = 1);
 
-/// Buttons, folds and notches of a piece with so much kept clear round them, mm.
-std::vector<Rect> marks_within(const PatternPiece& piece, double clear);
+/// Buttons, folds, notches and words of a piece with so much kept clear round them, mm on the
+/// cloth.
+std::vector<Rect> marks_within(const PatternPiece& piece, double clear, double factor = 1);
 
 /// Name, number and cloth of a piece, a line each.
 std::vector<std::string> cutting_words(const PatternPiece& piece, Language language);

@@ -370,13 +370,13 @@ class Tiler {
         const std::string name = say(sheets_.language,
                                      messages::kNumbered,
                                      {number, term(sheets_.language, laid.piece->name)});
-        const Rect grain = grain_of(*laid.piece);
+        const Rect grain = grain_of(*laid.piece, factor);
         const Rect arrow{grain.centre().x * factor - 1,
                          grain.top * factor,
                          grain.centre().x * factor + 1,
                          grain.bottom * factor};
         // Clear by a millimetre on the map.
-        std::vector<Rect> marks = marks_within(*laid.piece, 1 / factor);
+        std::vector<Rect> marks = marks_within(*laid.piece, 1 / factor, factor);
         for (Rect& mark : marks) {
             mark = {
                 mark.left * factor, mark.top * factor, mark.right * factor, mark.bottom * factor};

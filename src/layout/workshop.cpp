@@ -67,6 +67,7 @@ class Sheets {
             } else if (name == "materials") {
                 flow_.heading(say(messages::kMaterials));
                 put_tables(sheets_.materials);
+                put_in_columns(sheets_.piece_sums);
                 put_cloths();
             }
         }
@@ -102,10 +103,7 @@ class Sheets {
         flow_.space(flow_.style().leading);
         put_table(sheets_.man);
         if (std::ranges::find(sheets_.order, "flats") != sheets_.order.end()) {
-            // Narrow as it is, the table stands in two columns.
-            flow_.columns(2);
-            put_table(sheets_.girths);
-            flow_.columns(1);
+            put_in_columns(sheets_.girths);
         }
         if (!sheets_.notes.empty()) {
             flow_.heading(say(messages::kNotes), 2);
@@ -225,6 +223,13 @@ class Sheets {
         for (const WorkshopTable& table : tables) {
             put_table(table);
         }
+    }
+
+    /// A narrow table stands in two columns.
+    void put_in_columns(const WorkshopTable& table) {
+        flow_.columns(2);
+        put_table(table);
+        flow_.columns(1);
     }
 
     /// A title that stays with its table; no row or remark stands alone on a page.

@@ -89,6 +89,7 @@ struct WorkshopSheets {
     std::vector<WorkshopTable> measures;
     std::vector<WorkshopTable> placement_tables;
     std::vector<WorkshopTable> materials;
+    WorkshopTable piece_sums;
     std::vector<ClothPlan> cloths;
     std::vector<PatternPiece> pieces;
     /// Those of them that are printed at full size: all, or facings and small parts.

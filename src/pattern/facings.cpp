@@ -10,6 +10,7 @@
 #include "pattern/marks.h"
 #include "pattern/named_seams.h"
 #include "pattern/pieces.h"
+#include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 #include "pattern/sleeves.h"
@@ -43,6 +44,9 @@ constexpr double kCollarRise = 14;
 /// longer than half the neck, mm. Common practice, no source.
 constexpr double kCollarStand = 40;
 constexpr double kFallSpread = 20;
+
+/// Half of what cloth, lining and seams need beneath the collar. Common practice, no source.
+constexpr double kThinLapel = 14;
 
 class Facings {
   public:
@@ -106,6 +110,9 @@ class Facings {
                 if (row.name != "lapel" || piece.holes.empty()) {
                     piece.buttons = buttons_of(part);
                 }
+                if (piece.garment == "coat" && piece.name == "pocket flap") {
+                    turn_to_mouth(piece, flat);
+                }
                 piece.number = 2;
                 piece.paired = true;
                 piece.lined = row.lined;
@@ -114,7 +121,29 @@ class Facings {
         }
     }
 
-    /// A lapel ends at the neckline that it is sewn into with the forepart.
+    /// A flap is cut with the grain of the forepart as it lies over its mouth there.
+    void turn_to_mouth(PatternPiece& flap, const Flat& flat) const {
+        const std::vector<Mouth> drawn = mouths_of(flat, "pocket-left");
+        const auto forepart = std::ranges::find_if(garments_, [](const PatternPiece& piece) {
+            return piece.garment == "coat" && piece.name == "forepart" && !piece.slits.empty();
+        });
+        if (drawn.empty() || forepart == garments_.end()) {
+            return;
+        }
+        const Chain& slit = forepart->slits.front();
+        const auto turned = [&](Point p) {
+            return carried(p, drawn.front(), {slit.front(), slit.back()});
+        };
+        std::ranges::transform(flap.outline, flap.outline.begin(), turned);
+        std::ranges::transform(flap.buttons, flap.buttons.begin(), turned);
+        for (auto& [from, to] : flap.holes) {
+            from = turned(from);
+            to = turned(to);
+        }
+    }
+
+    /// A lapel ends at the neckline that it is sewn into with the forepart; there, beneath the
+    /// collar, it runs out in no point.
     static Chain below_neckline(const Chain& lapel, const Flat& flat) {
         const Chain* neck = flat.guide("neckline-before");
         const auto body = std::ranges::find_if(
@@ -127,7 +156,7 @@ class Facings {
         const Chain rest{{-far, lowest}, {far, lowest}, {far, far}, {-far, far}};
         std::vector<Chain> kept = body->outline;
         kept.push_back(rest);
-        return shapes::common({lapel}, shapes::joined(kept));
+        return shapes::without_points(shapes::common({lapel}, shapes::joined(kept)), kThinLapel);
     }
 
     /// The flat shows half of the cuff; opened out about its hind edge it is whole.

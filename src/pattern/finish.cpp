@@ -83,6 +83,10 @@ void add_inlay(PatternPiece& piece, double allowance) {
 
 }  // namespace
 
+bool is_stiffened(const PatternPiece& piece) {
+    return (piece.lined && !piece.draft) || piece.name == "collar";
+}
+
 double area_of(const PatternPiece& piece) {
     return shapes::area(piece.outline) * (piece.on_fold ? 2 : 1);
 }

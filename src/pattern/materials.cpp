@@ -200,12 +200,11 @@ class Count {
         }
     }
 
-    /// Stiff linen in lapels, collar, cuffs, flaps and straps.
+    /// Stiff linen in the facings, and canvases of their own.
     void interlining() {
         Lay lay;
         for (const PatternPiece& piece : pieces_) {
-            const bool stiff = (piece.lined && !piece.draft) || piece.name == "collar" ||
-                               piece.stuff == "interlining";
+            const bool stiff = is_stiffened(piece) || piece.stuff == "interlining";
             if (counts(piece.garment) && stiff) {
                 lay.take(piece);
             }

@@ -10,7 +10,6 @@
 #include "pattern/marks.h"
 #include "pattern/named_seams.h"
 #include "pattern/placing.h"
-#include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 #include "pattern/shoulders.h"
@@ -112,7 +111,7 @@ class Garments {
             rounded_at(shapes::joined(parts), {crossing(side, pit).greatest, pit}, kRoundHole);
         place_turnback(piece, front);
         place_lapel(piece, front);
-        add_mouths(piece, front, back, side, behind);
+        place_pockets(piece, front, back, {side, behind});
         add_pleat_fold(piece, shapes::box(behind).bottom, seam->back().y);
         piece.inlay = kInlay;
         const double waist = seam->back().y;
@@ -182,34 +181,6 @@ class Garments {
             const Point hem = outer_corner(piece.outline, 1);
             add_notch(piece, point_between(piece.outline, *corner, hem, back_pleat_ / 2));
             name_seam(piece, "pleat", *corner, hem);
-        }
-    }
-
-    /// Cuts for pockets; those that are seen from behind lie beyond the fold of the side, where the
-    /// back is unfolded.
-    static void add_mouths(PatternPiece& piece,
-                           const Flat& front,
-                           const Flat& back,
-                           const Chain& side,
-                           const Chain& behind) {
-        for (const auto& [from, to] : mouths_of(front, "pocket-left")) {
-            piece.slits.push_back({from, to});
-        }
-        const auto unfolded = [&](Point p) {
-            const double fold = crossing(side, p.y).greatest;
-            return Point{fold + std::abs(crossing(behind, p.y).least) - std::abs(p.x), p.y};
-        };
-        for (const auto& [from, to] : mouths_of(back, "pocket-left")) {
-            piece.slits.push_back({unfolded(from), unfolded(to)});
-        }
-        // The flap is buttoned down over them.
-        for (const Flat* flat : {&front, &back}) {
-            for (const FlatPart& part : flat->parts) {
-                for (const Point button :
-                     part.name.starts_with("pocket-left") ? buttons_of(part) : Chain{}) {
-                    piece.buttons.push_back(flat == &back ? unfolded(button) : button);
-                }
-            }
         }
     }
 

@@ -6,6 +6,7 @@
 
 #include "pattern/draft.h"
 #include "pattern/named_seams.h"
+#include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 
@@ -34,7 +35,42 @@ void add_buttons(PatternPiece& piece, const std::vector<Point>& buttons) {
     });
 }
 
+/// Of the flap on the wearer's left.
+std::vector<Point> pocket_buttons(const Flat& flat) {
+    std::vector<Point> all;
+    for (const FlatPart& part : flat.parts) {
+        if (part.name.starts_with("pocket-left")) {
+            std::ranges::copy(buttons_of(part), std::back_inserter(all));
+        }
+    }
+    return all;
+}
+
 }  // namespace
+
+void place_pockets(PatternPiece& forepart,
+                   const Flat& front,
+                   const Flat& back,
+                   const UnfoldedSide& sides) {
+    for (const auto& [from, to] : mouths_of(front, "pocket-left")) {
+        forepart.slits.push_back({from, to});
+    }
+    std::ranges::copy(pocket_buttons(front), std::back_inserter(forepart.buttons));
+    const auto unfolded = [&](Point p) {
+        const double fold = crossing(sides.before, p.y).greatest;
+        return Point{fold + std::abs(crossing(sides.behind, p.y).least) - std::abs(p.x), p.y};
+    };
+    // As long as it is drawn, and the buttons of its flap keep their places beside it.
+    for (const Mouth& drawn : mouths_of(back, "pocket-left")) {
+        const Point from = unfolded(drawn.first);
+        const Point way = unit(unfolded(drawn.second) - from);
+        const Mouth cut{from, from + way * length(drawn.second - drawn.first)};
+        forepart.slits.push_back({cut.first, cut.second});
+        for (const Point button : pocket_buttons(back)) {
+            forepart.buttons.push_back(carried(button, drawn, cut));
+        }
+    }
+}
 
 void place_lapel(PatternPiece& forepart, const Flat& front) {
     for (const char* name : {"lapel-left", "lapel-half-left"}) {
@@ -89,15 +125,30 @@ void place_strap_button(PatternPiece& side, const Flat& outer) {
     }
 }
 
+namespace {
+
+/// Beside an edge, below its middle, where the notch of the elbow is.
+void say_beside(PatternPiece& piece,
+                const std::pair<Point, Point>& ends,
+                Point aside,
+                const char* word) {
+    constexpr double share = 0.3;
+    constexpr double reach = 20;
+    const Chain edge = seam_between(piece.outline, ends.first, ends.second);
+    const double at = length_of(edge) * share;
+    say_along(piece, {along(edge, at - reach) + aside, along(edge, at + reach) + aside}, word);
+}
+
+}  // namespace
+
 void name_arm_seams(PatternPiece& half, Point hind, Point fore) {
     const Chain hem = lower_edge(half.outline);
     name_seam(half, "hind arm seam", hind, hem.back());
     name_seam(half, "fore arm seam", fore, hem.front());
     name_seam(half, "hem of the sleeve", hem.front(), hem.back());
-    constexpr double within = 16;
-    const Point aside{within, 0};
-    say_along(half, {hem.back() - aside, hind - aside}, "hind");
-    say_along(half, {hem.front() + aside, fore + aside}, "fore");
+    constexpr double within = 22;
+    say_beside(half, {hem.back(), hind}, {-within, 0}, "hind");
+    say_beside(half, {hem.front(), fore}, {within, 0}, "fore");
 }
 
 }  // namespace platewright

@@ -59,6 +59,16 @@ std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap) {
     return mouths;
 }
 
+Point carried(Point place, const Mouth& from, const Mouth& to) {
+    const Point before = unit(from.second - from.first);
+    const Point after = unit(to.second - to.first);
+    const Point away = place - from.first;
+    // Turned by the angle between the two.
+    const double level = dot(before, after);
+    const double across = before.x * after.y - before.y * after.x;
+    return to.first + Point{away.x * level - away.y * across, away.x * across + away.y * level};
+}
+
 std::optional<Mouth> breeches_mouth(const Flat& front) {
     const Chain* welt = front.guide("breeches-pocket-left");
     if (welt == nullptr || length(welt->back() - welt->front()) <= 2 * kWithinDrawnWelt) {

@@ -21,6 +21,9 @@ inline constexpr double kMouthWithinFlap = 10;
 /// its flap is sewn on. A flap seen from the side only, without its buttons, tells of none.
 std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap);
 
+/// A place of a flap, carried with the mouth that it belongs to.
+Point carried(Point place, const Mouth& from, const Mouth& to);
+
 /// The welt of the breeches' pocket is so much longer than its mouth at either end, mm. Common
 /// practice, no source.
 inline constexpr double kWeltBeyondMouth = 12;

@@ -128,6 +128,11 @@ Chain enlarged(const Chain& outline, double by) {
     return by > 0 ? largest(grown({to_library(outline)}, by)) : outline;
 }
 
+Chain without_points(const Chain& outline, double by) {
+    const Chain left = largest(grown(grown({to_library(outline)}, -by), by));
+    return left.empty() ? outline : left;
+}
+
 Chain mirrored(const Chain& chain, Point from, Point to) {
     const Point along = unit(to - from);
     Chain result;

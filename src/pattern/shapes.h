@@ -35,6 +35,9 @@ Chain within(const std::vector<Chain>& shapes, const Rect& of);
 /// The outline moved outward by `by` mm, corners kept sharp up to twice that.
 Chain enlarged(const Chain& outline, double by);
 
+/// Without what is thinner than twice `by` mm: a thin point is cut off square.
+Chain without_points(const Chain& outline, double by);
+
 /// The chain mirrored about the line through two points.
 Chain mirrored(const Chain& chain, Point from, Point to);
 

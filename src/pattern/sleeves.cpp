@@ -15,10 +15,8 @@ namespace {
 constexpr double kSideStep = 5;
 /// The hollow of the under half; common practice, no source.
 constexpr double kHollow = -22;
-/// The sleeve lies within its cuff: half its hem is so much narrower, mm. Common practice, no
-/// source.
+/// The sleeve lies within its cuff: half of it is so much narrower, mm. Common practice, no source.
 constexpr double kWithinCuff = 2;
-constexpr double kWithinCuffAbove = 5;
 /// On the back the hole of the arm is higher where the sleeve's hind seam meets it: the hind corner
 /// of both halves lies so far above the fore one, mm. Common practice, no source.
 constexpr double kHindHigher = 50;
@@ -135,7 +133,7 @@ std::optional<Sleeves> sleeves_of(const Flat& front, double hole, double upper_a
     const double half_hem = length_of(*hem) - kWithinCuff;
     Hanging::Halves halves{half_arm, half_hem, half_hem, 0};
     if (edge != nullptr) {
-        halves.cuff = std::min(half_arm, length_of(*edge) - kWithinCuffAbove);
+        halves.cuff = std::min(half_arm, length_of(*edge) - kWithinCuff);
         halves.hem = std::min(half_hem, halves.cuff);
         halves.cuff_height = length(edge->back() - hem->back());
     }

@@ -124,10 +124,20 @@ inline constexpr Message kCollarHookAt{
     "source",
     "1 Haken mit Öse an der Halsnaht, hinter den Vorderkanten, so dass sie sich treffen; üblich, "
     "ohne Quelle"};
-inline constexpr Message kHoldsBothCorners{
-    "{1}; holds the fore and the hind corner together",
-    "{1} ; tient ensemble les coins de devant et de derrière",
-    "{1}; hält die vordere und die hintere Ecke zusammen"};
+inline constexpr Message kEyeBeneathButton{
+    "{1}; beneath it the eye for the hook of the hind corner",
+    "{1} ; dessous, la porte pour l’agrafe du coin de derrière",
+    "{1}; darunter die Öse für den Haken der hinteren Ecke"};
+inline constexpr Message kSewnThroughCorner{"{1}; sewn through the corner to the skirt",
+                                            "{1} ; cousu au pan à travers le coin",
+                                            "{1}; durch die Ecke an den Schoß genäht"};
+inline constexpr Message kHookOfCorner{
+    "1 hook, {1} mm above the hem, {2} mm from the edge; its eye beneath the button of the fore "
+    "corner. When hooked, the {3} mm of skirt between the corners hang in a loose fold",
+    "1 agrafe, à {1} mm de l’ourlet et à {2} mm du bord ; sa porte sous le bouton du coin de "
+    "devant. Agrafés, les {3} mm de pan entre les coins pendent en un pli souple",
+    "1 Haken, {1} mm über dem Saum, {2} mm von der Kante; seine Öse unter dem Knopf der vorderen "
+    "Ecke. Eingehakt hängen die {3} mm Schoß zwischen den Ecken in einer losen Falte"};
 inline constexpr Message kOnLeftSleeve{
     "{1}, the wearer’s left sleeve", "{1}, manche gauche", "{1}, linker Ärmel"};
 inline constexpr Message kOnRightSleeve{
@@ -238,6 +248,10 @@ inline constexpr Message kPiecesRemark{
     "Mehrweite, Einschläge, Belege, Einlagen, Taschenbeutel, Stege und Strumpfbänder: üblich, ohne "
     "Quelle."};
 inline constexpr Message kAllPieces{"all pieces", "toutes les pièces", "alle Teile"};
+inline constexpr Message kWithSamePatterns{
+    "with linings and stiff linen cut by the same patterns",
+    "avec doublures et toiles fortes coupées sur les mêmes patrons",
+    "mit Futter und Steifleinen nach denselben Schnitten"};
 
 /// On the plans of cloth.
 inline constexpr Message kLaidOut{
@@ -254,6 +268,10 @@ inline constexpr Message kCutMirrored{"cut {1}, half of them mirrored",
 inline constexpr Message kOnTheFold{
     "{1}, left edge on the fold", "{1}, bord gauche au pli", "{1}, linke Kante im Bruch"};
 inline constexpr Message kAndLining{"{1}, and lining", "{1}, et doublure", "{1}, und Futter"};
+inline constexpr Message kAndStiffLinen{
+    "{1}, and stiff linen", "{1}, et toile forte", "{1}, und Steifleinen"};
+inline constexpr Message kAndLiningAndStiffLinen{
+    "{1}, lining and stiff linen", "{1}, doublure et toile forte", "{1}, Futter und Steifleinen"};
 
 /// What else is told on a piece: its lining, its ease, its inlay.
 inline constexpr Message kLiningOf{"{1}, lining", "{1}, doublure", "{1}, Futter"};
@@ -398,15 +416,18 @@ inline constexpr Message kMapPaste{
     "Die Blätter Kreuz auf Kreuz legen und kleben, wo sie sich decken ({1} mm). Längen in mm; "
     "{2}."};
 inline constexpr Message kMapHolds{
-    "These tiles hold the pieces {1} of the cutting list. The pieces {2} are larger: write “whole "
-    "garments: yes” in the sheet to have them on tiles too, or have all of them for a cutter or a "
-    "plotter: platewright pieces FILE -o pieces.dxf (or .svg).",
-    "Ces feuilles portent les pièces {1} de la liste de coupe. Les pièces {2} sont plus grandes : "
-    "écrire « whole garments: yes » dans la fiche pour les avoir aussi par feuilles, ou les tirer "
+    "These tiles hold the pieces {1} of the cutting list. The pieces {2} belong to whole garments "
+    "and are "
+    "not among them: write “whole garments: yes” in the sheet to have them on tiles too, or have "
+    "all of them for a cutter or a plotter: platewright pieces FILE -o pieces.dxf (or .svg).",
+    "Ces feuilles portent les pièces {1} de la liste de coupe. Les pièces {2} sont celles des "
+    "vêtements entiers et n’y sont pas : écrire « whole garments: yes » dans la fiche pour les "
+    "avoir aussi par feuilles, ou les tirer "
     "toutes pour une machine à couper ou un traceur : platewright pieces FICHIER -o pieces.dxf (ou "
     ".svg).",
-    "Diese Blätter tragen die Teile {1} der Zuschneideliste. Die Teile {2} sind größer: „whole "
-    "garments: yes“ im Blatt schreiben, um auch sie auf Blättern zu haben, oder alle für "
+    "Diese Blätter tragen die Teile {1} der Zuschneideliste. Die Teile {2} gehören zu ganzen "
+    "Kleidungsstücken und fehlen hier: „whole garments: yes“ im Blatt schreiben, um auch sie auf "
+    "Blättern zu haben, oder alle für "
     "Schneidegerät oder Plotter ausgeben: platewright pieces DATEI -o pieces.dxf (oder .svg)."};
 inline constexpr Message kMapDrafts{
     "Facings have the ordered shape. Backs, foreparts, sleeves and legs are drafts from the man’s "

@@ -151,23 +151,6 @@ TEST(PiecesOfAMan, OuterSideOfAGaiterOpensAndLapsOver) {
     }
 }
 
-TEST(PiecesOfAMan, PocketsAreCutAndFrontsAreFaced) {
-    const auto pieces = pieces_of_a_man();
-    const PatternPiece& fore = piece(pieces, "waistcoat", "forepart");
-    const Rect flap = shapes::box(piece(pieces, "waistcoat", "pocket flap").outline);
-    ASSERT_EQ(fore.slits.size(), 1U);
-    EXPECT_NEAR(length_of(fore.slits[0]), flap.width() - 2 * 10, 15);
-    // The upright pocket is seen from behind and lies beyond the fold of the side.
-    const PatternPiece& coat = piece(pieces, "coat", "forepart");
-    const Rect coat_flap = shapes::box(piece(pieces, "coat", "pocket flap").outline);
-    EXPECT_TRUE(std::ranges::any_of(coat.slits, [&](const Chain& line) {
-        return line.size() == 2 && std::abs(length_of(line) - (coat_flap.height() - 20)) < 15;
-    }));
-    const PatternPiece& facing = piece(pieces, "waistcoat", "front facing");
-    EXPECT_NEAR(width_at(facing, shapes::box(facing.outline).height() / 2), 55, 2);
-    EXPECT_TRUE(piece(pieces, "waistcoat", "front facing", "lining").outline.empty());
-}
-
 TEST(PiecesOfAMan, InnerSeamsOfTheLegsAreAsLong) {
     const auto pieces = pieces_of_a_man();
     const auto inner_seam = [&](const char* name, double side) {
@@ -400,28 +383,6 @@ TEST(PiecesOfAMan, InlaysAreCutWithTheirPiece) {
 }
 
 // The order's flap is that of the tailor's sheets, wherever it is set and whoever wears it.
-TEST(PiecesOfAMan, PocketFlapsAreAsLargeAsTheyAreOrdered) {
-    for (const char* direction : {"horizontal", "vertical"}) {
-        Bench bench;
-        const std::string folder = testing::TempDir();
-        const std::string man = "pocket-" + std::string(direction) + ".yaml";
-        ASSERT_EQ(write_whole(folder + man,
-                              "plate: Trial\npockets: {direction: " + std::string(direction) +
-                                  ", width: 5 in, depth: 7 in}\n"),
-                  "");
-        const FileId file = bench.sources.add(folder + "trial.yaml",
-                                              "workshop: Trial\nman: " + man + "\nsize: large\n");
-        const auto job = prepare_tailor(bench.workshop, file, bench.problems, bench.timings);
-        ASSERT_TRUE(job);
-        const Typesetter type;
-        const auto work = tailor_work(bench.workshop, *job, Paper{}, type, bench.problems);
-        ASSERT_TRUE(work);
-        const Rect box = shapes::box(piece(work->sheets.pieces, "coat", "pocket flap").outline);
-        EXPECT_NEAR(box.width(), 127, 0.2) << direction;
-        EXPECT_NEAR(box.height(), 177.8, 0.2) << direction;
-    }
-}
-
 TEST(Shapes, AnArcKeepsToItsEllipse) {
     const Chain arc = shapes::arc({0, 0}, 100, 60, 0, 3.14159265);
     EXPECT_NEAR(arc.front().x, 100, 1e-6);
