@@ -7,8 +7,8 @@
 #include <string>
 #include <string_view>
 
+#include "compose/easel.h"
 #include "resolve/change.h"
-#include "resolve/notable.h"
 
 namespace platewright::cli {
 namespace {
@@ -60,7 +60,7 @@ constexpr std::array<Telling, 7> kTelling = {{{"marks", "forearm"},
                                               {"wings", "wing"},
                                               {"gorget", "collar"}}};
 
-bool holds(const Rect& outer, const Rect& inner) {
+bool lies_within(const Rect& outer, const Rect& inner) {
     return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top &&
            inner.bottom <= outer.bottom;
 }
@@ -68,6 +68,27 @@ bool holds(const Rect& outer, const Rect& inner) {
 /// The frames stand at the wearer's left.
 Rect on_his_right(const Rect& box) {
     return {-box.right, box.top, -box.left, box.bottom};
+}
+
+/// What lies round the bars or chevrons of a group, on his left sleeve if he wears them there.
+std::optional<Rect> box_of_tape(const Uniform& man, std::string_view group, const Template& front) {
+    constexpr double cloth = 16;
+    const auto word_of = [&](PropertyId id) { return man.word(id); };
+    Rect left;
+    Rect right;
+    for (const Part& part : front.parts) {
+        for (const Detail& detail : part.details) {
+            const bool there = detail.kind == DetailKind::marks && detail.group == group &&
+                               holds(part.when, word_of) && holds(detail.when, word_of);
+            for (const MarkBand& band : there ? marks_on(man, detail) : std::vector<MarkBand>()) {
+                for (const Point p : band.middle) {
+                    (detail.side == Side::left ? left : right).include(p);
+                }
+            }
+        }
+    }
+    const Rect& worn = left.empty() ? right : left;
+    return worn.empty() ? std::nullopt : std::optional(worn.grown(cloth));
 }
 
 /// What tells any of them from the first.
@@ -91,7 +112,7 @@ Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Unif
         const Rect marks = box_of_all_marks(front, men);
         for (const std::string_view name : kServiceFrames) {
             const auto closer = frame_of(front, name);
-            if (closer && !marks.empty() && holds(*closer, marks)) {
+            if (closer && !marks.empty() && lies_within(*closer, marks)) {
                 return *closer;
             }
         }
@@ -115,10 +136,10 @@ std::optional<Rect> box_of_difference(const Uniform& ordinary,
         if (std::ranges::none_of(changes, comes)) {
             continue;
         }
-        const bool marks = telling.group == "marks" || telling.group == "service";
-        const std::string_view name =
-            marks ? frame_of_marks(man, telling.group, telling.frame) : telling.frame;
-        const auto box = frame_of(front, name);
+        if (const auto tape = box_of_tape(man, telling.group, front)) {
+            return tape;
+        }
+        const auto box = frame_of(front, telling.frame);
         if (!box) {
             continue;
         }
@@ -149,7 +170,7 @@ Rect in_widths_of(const Rect& frame, const Rect& box) {
 }
 
 Rect seen_through(const Rect& lens, const Rect& box) {
-    const double half = std::min(box.squared().width(), lens.width() / kLeastEnlargement) / 2;
+    const double half = lens.width() / kLeastEnlargement / 2;
     const Point middle = box.centre();
     return {middle.x - half, middle.y - half, middle.x + half, middle.y + half};
 }

@@ -32,7 +32,8 @@ std::optional<Rect> box_to_enlarge(const Uniform& man,
 /// being 1.
 Rect in_widths_of(const Rect& frame, const Rect& box);
 
-/// What of `box` a round lens as wide as `lens` shows clearly larger than the picture beside it.
+/// The square about the middle of `box` that a round lens as wide as `lens` shows clearly larger
+/// than the picture beside it.
 Rect seen_through(const Rect& lens, const Rect& box);
 
 }  // namespace platewright::cli
