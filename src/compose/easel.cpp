@@ -154,8 +154,8 @@ Colour Easel::tinted(Colour colour) const {
     constexpr double bright = 0.2;
     const OkLab cloth = to_oklab(colour);
     const double dullness = std::max(0.0, 1 - std::hypot(cloth.a, cloth.b) / bright);
-    const double strength = 0.74 + 0.5 * (1 - cloth.l) * dullness;
-    return from_oklab({0.38 + 0.58 * cloth.l, strength * cloth.a, strength * cloth.b});
+    const double strength = 0.80 + 0.45 * (1 - cloth.l) * dullness;
+    return from_oklab({0.30 + 0.66 * cloth.l, strength * cloth.a, strength * cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {
