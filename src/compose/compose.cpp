@@ -252,8 +252,15 @@ class Painting {
 
     /// Lines and washes; trimmings stand out from their line.
     [[nodiscard]] bool out_of_sight(const Detail& detail) const {
-        return detail.kind <= DetailKind::patch && !detail.curve.empty() &&
-               easel_.hidden(detail.curve.chain());
+        if (detail.kind > DetailKind::patch || detail.curve.empty() ||
+            !easel_.hidden(detail.curve.chain())) {
+            return false;
+        }
+        // One wash may be of many strokes: it is hidden where all of them are.
+        return detail.path.empty() ||
+               std::ranges::all_of(outlines(detail.path), [this](const std::vector<Point>& chain) {
+                   return easel_.hidden(chain);
+               });
     }
 
     /// What gives the part its shape: the choices under which it is there.

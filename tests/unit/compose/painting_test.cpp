@@ -222,6 +222,20 @@ TEST(Painting, AShadowFallsOnlyOnWhatLiesBeneath) {
     EXPECT_EQ(figure.drawing.paths[shadow->clip.front()].bounds().right, 90);
 }
 
+TEST(Painting, AWashIsLeftOutOnlyWhereAllOfItIsCovered) {
+    const Uniform uniform = trial_uniform();
+    const auto shapes_drawn = [&](const std::string& strokes) {
+        const std::string wash =
+            strokes.empty() ? "" : "<path class=\"tone\" d=\"" + strokes + "\"/>";
+        const std::string over =
+            R"(<g id="over" data-cloth="cuffs.cloth"><path class="shape" d="M -40 0 H 0 V 200 H -40 Z"/></g>)";
+        return dump(draw(uniform, part("data-cloth=\"coat.cloth\"", wash) + over));
+    };
+    const std::string covered = "M -30 20 H -10 V 90 H -30 Z";
+    EXPECT_EQ(shapes_drawn(covered), shapes_drawn(""));
+    EXPECT_NE(shapes_drawn(covered + " M 10 20 H 30 V 90 H 10 Z"), shapes_drawn(""));
+}
+
 TEST(Painting, TheSameUniformGivesTheSameDrawing) {
     const Uniform uniform = trial_uniform();
     const std::string parts = part("data-cloth=\"coat.cloth\" data-zone=\"body\"",
