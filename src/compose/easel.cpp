@@ -154,7 +154,7 @@ Colour Easel::tinted(Colour colour) const {
     constexpr double bright = 0.2;
     const OkLab cloth = to_oklab(colour);
     const double dullness = std::max(0.0, 1 - std::hypot(cloth.a, cloth.b) / bright);
-    const double strength = 0.80 + 0.45 * (1 - cloth.l) * dullness;
+    const double strength = 0.77 + 0.47 * (1 - cloth.l) * dullness;
     return from_oklab({0.30 + 0.66 * cloth.l, strength * cloth.a, strength * cloth.b});
 }
 
