@@ -145,7 +145,7 @@ double place(const Draft& draft, const ComparedMan& drawn, ComparedCallout& call
         if (seen != drawn.views[i].seen.end() && seen->second.area > most) {
             most = seen->second.area;
             callout.view = i;
-            callout.sites = seen->second.sites;
+            callout.sites = all_sites(seen->second);
         }
     }
     return most;

@@ -107,19 +107,23 @@ std::vector<std::string> detail_names(const Uniform& uniform, const Job& job) {
 
 std::vector<PlateDetail> details_of_plate(const Uniform& uniform,
                                           const Job& job,
-                                          const Printing& printing) {
+                                          const Printing& printing,
+                                          double scale) {
+    const double widest = window_width(scale, printing.paper);
     std::vector<PlateDetail> details;
     for (const std::string& name : detail_names(uniform, job)) {
         const auto window = window_of(job, name);
         if (!window) {
             continue;
         }
+        const double width = window->box.width();
+        const Rect box = width > widest ? window->box.grown((widest - width) / 2) : window->box;
         details.push_back({name,
                            compose(uniform,
                                    *window->view,
                                    job.ornaments,
-                                   window_scale(window->box, printing.paper),
-                                   window->box,
+                                   window_scale(box, printing.paper),
+                                   box,
                                    printing.ink)});
     }
     return details;

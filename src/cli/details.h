@@ -20,9 +20,11 @@ bool check_details(const Job& job, Diagnostics& to);
 /// place.
 std::vector<std::string> detail_names(const Uniform& uniform, const Job& job);
 
-/// Each of them, drawn from the first view that has a frame for it.
+/// Each of them, drawn from the first view that has a frame for it; of a large frame the middle,
+/// so that it is seen at twice the size it has on figures at 1 : `scale`.
 std::vector<PlateDetail> details_of_plate(const Uniform& uniform,
                                           const Job& job,
-                                          const Printing& printing);
+                                          const Printing& printing,
+                                          double scale);
 
 }  // namespace platewright::cli

@@ -36,7 +36,7 @@ void add_musket(const Uniform& man,
         return;
     }
     parts.push_back({term(man.language, "musket"), wood->name, wood->colour, {}, false, {}});
-    for (const Site& site : seen->second.sites) {
+    for (const Site& site : all_sites(seen->second)) {
         parts.back().sites.push_back(site.at);
     }
 }
@@ -67,7 +67,7 @@ std::vector<HandoutPart> parts_of(const Uniform& man,
                          material->tincture(),
                          material->metal,
                          {}};
-        for (const Site& site : seen->second.sites) {
+        for (const Site& site : all_sites(seen->second)) {
             part.sites.push_back(site.at);
         }
         parts.push_back(std::move(part));

@@ -420,7 +420,7 @@ Document plate_of(const Uniform& uniform,
         return drawn;
     });
     pictures.details =
-        timings.measure("compose", [&] { return details_of_plate(uniform, job, printing); });
+        timings.measure("compose", [&] { return details_of_plate(uniform, job, printing, scale); });
     return timings.measure(
         "layout", [&] { return lay_out_plate(pictures, captions, printing.paper, type, to); });
 }

@@ -36,7 +36,20 @@ struct Seen {
     std::vector<Site> sites;
     /// The property whose material lies under most of it; empty: none, or not known of a choice.
     std::string beneath = {};
+    /// The outermost places with half as much room on the left and on the right: a line from there
+    /// crosses least of the figure.
+    std::vector<Site> edges = {};
+    /// For every few centimetres of its height the outermost places of its larger pieces: a level
+    /// line leads to them from words at any of these heights.
+    std::vector<Site> levels = {};
 };
+
+/// All places that may be pointed at.
+inline std::vector<Site> all_sites(const Seen& seen) {
+    std::vector<Site> all = seen.sites;
+    all.insert(all.end(), seen.edges.begin(), seen.edges.end());
+    return all;
+}
 
 /// What shows less than this, in mm² on the body, nobody would find.
 inline constexpr double kLeastFound = 150;

@@ -194,6 +194,132 @@ std::vector<int> Visible::distances(const std::vector<int>& raster) const {
     return steps;
 }
 
+int Visible::merit(const std::vector<int>& raster,
+                   const std::vector<int>& steps,
+                   std::size_t cell) const {
+    constexpr int thin = 2;
+    constexpr long round = 2;
+    constexpr int foreign = 2;
+    if (steps[cell] > thin) {
+        return steps[cell] * 100;
+    }
+    int alone = 0;
+    const auto row = static_cast<long>(cell / columns_);
+    const auto column = static_cast<long>(cell % columns_);
+    for (long y = std::max(0L, row - round);
+         y <= std::min(static_cast<long>(rows_) - 1, row + round);
+         ++y) {
+        for (long x = std::max(0L, column - round);
+             x <= std::min(static_cast<long>(columns_) - 1, column + round);
+             ++x) {
+            const auto other = static_cast<std::size_t>(y) * columns_ + static_cast<std::size_t>(x);
+            const bool same = raster[other] == raster[cell];
+            alone += same ? 1 : raster[other] == under_[cell] ? 0 : -foreign;
+        }
+    }
+    return steps[cell] * 100 + alone;
+}
+
+void Visible::add_edges(const std::vector<int>& raster,
+                        const std::vector<int>& steps,
+                        std::map<int, Seen>& seen) const {
+    /// A dot that small still lies within the thing, in steps.
+    constexpr int room_of_a_dot = 2;
+    std::map<int, int> most;
+    for (std::size_t i = 0; i < raster.size(); ++i) {
+        int& best = most[raster[i]];
+        best = std::max(best, steps[i]);
+    }
+    std::map<int, std::array<std::size_t, 2>> ends;
+    for (std::size_t i = 0; i < raster.size(); ++i) {
+        const int best = most[raster[i]];
+        if (raster[i] == 0 || steps[i] < std::min(best, std::max(room_of_a_dot, best / 2))) {
+            continue;
+        }
+        const auto [at, is_new] = ends.try_emplace(raster[i], std::array<std::size_t, 2>{i, i});
+        const double x = middle(i).x;
+        std::size_t& left = at->second[0];
+        std::size_t& right = at->second[1];
+        const auto better = [&](std::size_t than) {
+            return x == middle(than).x && merit(raster, steps, i) > merit(raster, steps, than);
+        };
+        left = x < middle(left).x || better(left) ? i : left;
+        right = x > middle(right).x || better(right) ? i : right;
+    }
+    for (const auto& [number, cells] : ends) {
+        for (const std::size_t cell : cells) {
+            seen[number].edges.push_back({middle(cell), (steps[cell] - 0.5) * kCell});
+        }
+    }
+}
+
+std::vector<int> Visible::sizes_of_pieces(const std::vector<int>& raster) const {
+    std::vector<int> sizes(raster.size(), 0);
+    std::vector<std::size_t> piece;
+    const auto take = [&](std::size_t row, std::size_t column, int number) {
+        const std::size_t cell = row * columns_ + column;
+        if (row < rows_ && column < columns_ && sizes[cell] == 0 && raster[cell] == number) {
+            sizes[cell] = -1;
+            piece.push_back(cell);
+        }
+    };
+    for (std::size_t start = 0; start < raster.size(); ++start) {
+        if (raster[start] == 0 || sizes[start] != 0) {
+            continue;
+        }
+        piece.clear();
+        take(start / columns_, start % columns_, raster[start]);
+        for (std::size_t i = 0; i < piece.size(); ++i) {
+            // Beyond the first row or column the numbers wrap round to what is outside too.
+            const std::size_t row = piece[i] / columns_ - 1;
+            const std::size_t column = piece[i] % columns_ - 1;
+            for (std::size_t k = 0; k < 9; ++k) {
+                take(row + k / 3, column + k % 3, raster[start]);
+            }
+        }
+        for (const std::size_t cell : piece) {
+            sizes[cell] = static_cast<int>(piece.size());
+        }
+    }
+    return sizes;
+}
+
+void Visible::add_levels(const std::vector<int>& raster,
+                         const std::vector<int>& steps,
+                         std::map<int, Seen>& seen) const {
+    constexpr int room_of_a_dot = 3;
+    constexpr std::size_t rows_of_a_level = 3;
+    constexpr double remnant = 0.6;
+    const std::vector<int> sizes = sizes_of_pieces(raster);
+    std::map<int, std::pair<int, int>> most;
+    for (std::size_t i = 0; i < raster.size(); ++i) {
+        auto& [room, size] = most[raster[i]];
+        room = std::max(room, steps[i]);
+        size = std::max(size, sizes[i]);
+    }
+    std::map<std::pair<int, std::size_t>, std::array<std::size_t, 2>> ends;
+    for (std::size_t i = 0; i < raster.size(); ++i) {
+        const auto [room, size] = most[raster[i]];
+        if (raster[i] == 0 || steps[i] < std::min(room, room_of_a_dot) ||
+            sizes[i] < remnant * size) {
+            continue;
+        }
+        const std::size_t level = i / columns_ / rows_of_a_level;
+        auto& [left, right] = ends.try_emplace({raster[i], level}, std::array{i, i}).first->second;
+        const auto better = [&](std::size_t than) {
+            return i % columns_ == than % columns_ &&
+                   merit(raster, steps, i) > merit(raster, steps, than);
+        };
+        left = i % columns_ < left % columns_ || better(left) ? i : left;
+        right = i % columns_ > right % columns_ || better(right) ? i : right;
+    }
+    for (const auto& [key, cells] : ends) {
+        for (const std::size_t cell : cells) {
+            seen[key.first].levels.push_back({middle(cell), (steps[cell] - 0.5) * kCell});
+        }
+    }
+}
+
 std::map<int, Seen> Visible::seen_in(const std::vector<int>& raster) const {
     /// The best cell of a number on each side of the middle.
     struct Best {
@@ -211,7 +337,7 @@ std::map<int, Seen> Visible::seen_in(const std::vector<int>& raster) const {
         Best& best = by_number[raster[i]];
         ++best.cells;
         std::optional<std::size_t>& at = best.at[middle(i).x < centre ? 0 : 1];
-        if (!at || steps[i] > steps[*at]) {
+        if (!at || merit(raster, steps, i) > merit(raster, steps, *at)) {
             at = i;
         }
     }
@@ -225,6 +351,8 @@ std::map<int, Seen> Visible::seen_in(const std::vector<int>& raster) const {
             }
         }
     }
+    add_edges(raster, steps, seen);
+    add_levels(raster, steps, seen);
     return seen;
 }
 
@@ -265,6 +393,8 @@ std::map<std::string, Seen> Visible::seen() const {
                     *same_side = site;
                 }
             }
+            all.edges.insert(all.edges.end(), part.edges.begin(), part.edges.end());
+            all.levels.insert(all.levels.end(), part.levels.begin(), part.levels.end());
         }
     }
     return seen;

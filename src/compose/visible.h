@@ -55,6 +55,21 @@ class Visible {
                std::vector<int>& steps,
                std::size_t cell,
                long neighbour) const;
+    /// How well a place shows its number: by its room, and of thin things by how much of them alone
+    /// is seen round it.
+    [[nodiscard]] int merit(const std::vector<int>& raster,
+                            const std::vector<int>& steps,
+                            std::size_t cell) const;
+    /// The outermost places of each number that have room enough.
+    void add_edges(const std::vector<int>& raster,
+                   const std::vector<int>& steps,
+                   std::map<int, Seen>& seen) const;
+    /// For each cell how many cells hang together with it.
+    [[nodiscard]] std::vector<int> sizes_of_pieces(const std::vector<int>& raster) const;
+    /// The outermost places of each number on every level, in pieces that are no mere remnants.
+    void add_levels(const std::vector<int>& raster,
+                    const std::vector<int>& steps,
+                    std::map<int, Seen>& seen) const;
     /// What is seen of each number of a raster, without keys; 0 is nothing.
     [[nodiscard]] std::map<int, Seen> seen_in(const std::vector<int>& raster) const;
     /// The key of the material under most of the cells of a property.

@@ -16,6 +16,7 @@ constexpr double kLeading = 1.16;
 constexpr double kCalloutGap = 0.55;
 constexpr double kTick = 0.9;
 constexpr double kAir = 0.35;
+constexpr double kDot = 0.16;
 
 /// One callout that has a side, while its height is sought.
 struct Label {
@@ -173,14 +174,6 @@ void set_heights(Column& column, double gap) {
     }
 }
 
-/// Whether the two lines cross or touch.
-bool cross_each_other(Point a, Point b, Point c, Point d) {
-    const auto side = [](Point p, Point q, Point r) { return cross(q - p, r - p); };
-    const bool apart_1 = (side(a, b, c) > 0) == (side(a, b, d) > 0);
-    const bool apart_2 = (side(c, d, a) > 0) == (side(c, d, b) > 0);
-    return !apart_1 && !apart_2;
-}
-
 Point bend_of(const Column& column, const Label& label, double size) {
     const double out = (kAir + kTick) * size;
     return {column.edge() + (column.on_left ? out : -out), label.y};
@@ -191,10 +184,10 @@ bool undo_a_crossing(Column& column, double size) {
     std::vector<Label>& labels = column.labels;
     for (std::size_t i = 0; i < labels.size(); ++i) {
         for (std::size_t k = i + 1; k < labels.size(); ++k) {
-            if (cross_each_other(bend_of(column, labels[i], size),
-                                 labels[i].site,
-                                 bend_of(column, labels[k], size),
-                                 labels[k].site)) {
+            if (lines_cross(bend_of(column, labels[i], size),
+                            labels[i].site,
+                            bend_of(column, labels[k], size),
+                            labels[k].site)) {
                 std::swap(labels[i], labels[k]);
                 return true;
             }
@@ -203,24 +196,82 @@ bool undo_a_crossing(Column& column, double size) {
     return false;
 }
 
-void settle(Column& column, double size, std::vector<std::size_t>& left_out) {
+/// By their sites, then uncrossed: in what order labels stand, and how high.
+void set_in_order(Column& column, double size) {
+    std::ranges::sort(column.labels, [](const Label& a, const Label& b) {
+        return std::pair(a.site.y, a.number) < std::pair(b.site.y, b.number);
+    });
+    const double gap = kCalloutGap * size;
+    // Every exchange shortens the lines where labels are of one height; the bound is for others.
+    const std::size_t most = column.labels.size() * column.labels.size();
+    set_heights(column, gap);
+    for (std::size_t i = 0; i < most && undo_a_crossing(column, size); ++i) {
+        set_heights(column, gap);
+    }
+}
+
+/// What is wrong with the lines of a column: their length, and in mm of length what it is worth to
+/// keep them from crossing and from running through another's dot.
+double faults(const Column& column, double size) {
+    constexpr double crossing = 400;
+    constexpr double touching = 60;
+    const double clear = size * kDot * 2.6;
+    double sum = 0;
+    for (const Label& one : column.labels) {
+        const Point bend = bend_of(column, one, size);
+        sum += length(one.site - bend);
+        for (const Label& other : column.labels) {
+            if (&one == &other) {
+                continue;
+            }
+            const Point across = bend_of(column, other, size);
+            sum += lines_cross(bend, one.site, across, other.site) ? crossing / 2 : 0;
+            sum += distance_from_line(other.site, bend, one.site) < clear ? touching : 0;
+        }
+    }
+    return sum;
+}
+
+/// Leads single labels elsewhere as long as the lines get better by it.
+void choose_sites(Column& column, const std::vector<Callout>& callouts, double size) {
+    constexpr int most_rounds = 4;
+    double least = faults(column, size);
+    bool better = true;
+    for (int round = 0; round < most_rounds && better; ++round) {
+        better = false;
+        for (std::size_t number = 0; number < callouts.size(); ++number) {
+            for (const Point site : sites_for(callouts[number], column)) {
+                Column tried = column;
+                const auto label = std::ranges::find(tried.labels, number, &Label::number);
+                if (label == tried.labels.end() || label->site == site) {
+                    continue;
+                }
+                label->site = site;
+                set_in_order(tried, size);
+                const double found = faults(tried, size);
+                if (found < least - 1e-6) {
+                    least = found;
+                    column = std::move(tried);
+                    better = true;
+                }
+            }
+        }
+    }
+}
+
+void settle(Column& column,
+            const std::vector<Callout>& callouts,
+            double size,
+            std::vector<std::size_t>& left_out) {
     const double gap = kCalloutGap * size;
     while (!column.labels.empty() && column.height_of_labels(gap) > column.box.height()) {
         const auto last = std::ranges::max_element(column.labels, {}, &Label::number);
         left_out.push_back(last->number);
         column.labels.erase(last);
     }
-    std::ranges::sort(column.labels, [](const Label& a, const Label& b) {
-        return std::pair(a.site.y, a.number) < std::pair(b.site.y, b.number);
-    });
-    if (column.labels.empty()) {
-        return;
-    }
-    // Every exchange shortens the lines where labels are of one height; the bound is for others.
-    const std::size_t most = column.labels.size() * column.labels.size();
-    set_heights(column, gap);
-    for (std::size_t i = 0; i < most && undo_a_crossing(column, size); ++i) {
-        set_heights(column, gap);
+    if (!column.labels.empty()) {
+        set_in_order(column, size);
+        choose_sites(column, callouts, size);
     }
 }
 
@@ -233,11 +284,37 @@ PlacedCallout placed(const Column& column, const Label& label, double size) {
         column.box.left, label.y - label.height / 2, column.box.right, label.y + label.height / 2};
     made.bend = bend_of(column, label, size);
     made.start = {made.bend.x + (column.on_left ? -kTick : kTick) * size, label.y};
+    made.turn = made.bend;
     made.site = label.site;
     return made;
 }
 
 }  // namespace
+
+bool lines_cross(Point a, Point b, Point c, Point d) {
+    const auto side = [](Point p, Point q, Point r) { return cross(q - p, r - p); };
+    const bool apart_1 = (side(a, b, c) > 0) == (side(a, b, d) > 0);
+    const bool apart_2 = (side(c, d, a) > 0) == (side(c, d, b) > 0);
+    return !apart_1 && !apart_2;
+}
+
+double distance_from_line(Point from, Point a, Point b) {
+    const Point along = b - a;
+    const double squared = dot(along, along);
+    const double share = squared > 0 ? std::clamp(dot(from - a, along) / squared, 0.0, 1.0) : 0;
+    return length(from - (a + along * share));
+}
+
+bool stroke_meets(Point from, Point to, const Rect& box) {
+    const auto holds = [&box](Point p) {
+        return box.left <= p.x && p.x <= box.right && box.top <= p.y && p.y <= box.bottom;
+    };
+    const Point corner{box.right, box.top};
+    const Point other{box.left, box.bottom};
+    return holds(from) || holds(to) ||
+           (!(from == to) && (lines_cross(from, to, {box.left, box.top}, {box.right, box.bottom}) ||
+                              lines_cross(from, to, corner, other)));
+}
 
 void add_site(Point site, double middle, const Placed& picture, Callout& to) {
     (site.x < middle ? to.from_left : to.from_right).push_back(picture.at + site * picture.factor);
@@ -263,7 +340,7 @@ CalloutPlan place_callouts(const std::vector<Callout>& callouts,
     Column right{columns.right, false, {}};
     Sides(callouts, type, ruler).share(left, right, plan.left_out);
     for (Column* column : {&left, &right}) {
-        settle(*column, type.size, plan.left_out);
+        settle(*column, callouts, type.size, plan.left_out);
         for (const Label& label : column->labels) {
             plan.placed.push_back(placed(*column, label, type.size));
         }
@@ -274,17 +351,17 @@ CalloutPlan place_callouts(const std::vector<Callout>& callouts,
 
 void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on) {
     constexpr double line_share = 0.045;
-    constexpr double dot_share = 0.16;
     for (const PlacedCallout& callout : plan.placed) {
         on.begin_link(callout.link);
         Path line;
         line.move_to(callout.start);
         line.line_to(callout.bend);
+        line.line_to(callout.turn);
         line.line_to(callout.site);
         // Paper on both sides of the line keeps it legible on dark cloth.
         on.stroke(line, kPaper, type.size * line_share * 3, 0.7);
         on.stroke(line, kInk, type.size * line_share);
-        const double dot = type.size * dot_share;
+        const double dot = type.size * kDot;
         on.outlined(ellipse(callout.site, dot, dot), kInk, kPaper, type.size * line_share * 1.4);
         double y = callout.box.top + type.size * kBaseline;
         for (const std::string& words : callout.lines) {

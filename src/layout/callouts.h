@@ -21,6 +21,15 @@ struct Callout {
     std::vector<Point> from_right;
 };
 
+/// Whether the lines from `a` to `b` and from `c` to `d` cross or touch.
+bool lines_cross(Point a, Point b, Point c, Point d);
+
+/// How far a place is from the nearest point of the straight line from `a` to `b`.
+double distance_from_line(Point from, Point a, Point b);
+
+/// Whether the line from `from` to `to` runs through the box or touches it.
+bool stroke_meets(Point from, Point to, const Rect& box);
+
 /// Adds a place that no line may reach across the middle of the picture: from the left only what
 /// lies left of it. `site` and `middle` are the picture's own, mm.
 void add_site(Point site, double middle, const Placed& picture, Callout& to);
@@ -31,8 +40,8 @@ struct CalloutColumns {
     Rect right;
 };
 
-/// Words set in a column, and their line: level out of the column to `bend`, then straight to
-/// `site`.
+/// Words set in a column, and their line: level out of the column to `bend`, straight to `turn`,
+/// and to `site`.
 struct PlacedCallout {
     std::size_t number = 0;
     bool on_left = false;
@@ -40,6 +49,7 @@ struct PlacedCallout {
     Rect box;
     Point start;
     Point bend;
+    Point turn;
     Point site;
     /// Its name and where it leads; the area is that of its words.
     Linked link = {};

@@ -16,10 +16,6 @@ namespace {
 constexpr Colour kEdgeShade{0xdb, 0xd1, 0xbb};
 constexpr Colour kEdgeLight{0xfd, 0xfb, 0xf4};
 
-/// Clear space round a roundel, and where down the figures it should stand, as a share of their
-/// height.
-constexpr double kClear = 3;
-constexpr double kLevelOfHeads = 0.2;
 /// A shorter bar on A4 is of no use to a ruler.
 constexpr double kShortestBar = 18;
 
@@ -36,85 +32,6 @@ constexpr std::array<Bar, 6> kBars{{{1000, 10, "1 m"},
                                     {200, 4, "20 cm"},
                                     {100, 5, "10 cm"},
                                     {50, 5, "5 cm"}}};
-
-/// Free stretch across the page left and right of something at some height.
-struct Gap {
-    double left = 0;
-    double right = 0;
-};
-
-/// The gap before figure `index` (after the last one for `index` = number of figures) between two
-/// heights.
-std::optional<Gap> gap_at(const Plan& plan,
-                          const std::vector<Stand>& stands,
-                          std::size_t index,
-                          double top,
-                          double bottom) {
-    Gap gap{plan.named ? plan.figures.left : plan.neat.left,
-            plan.named || plan.beside ? plan.figures.right : plan.neat.right};
-    if (index > 0) {
-        const Stand& stand = stands[index - 1];
-        const auto reach = stand.silhouette.reach((top - stand.at.y) / plan.factor,
-                                                  (bottom - stand.at.y) / plan.factor);
-        gap.left = stand.at.x + (reach ? reach->second * plan.factor : 0);
-    }
-    if (index < stands.size()) {
-        const Stand& stand = stands[index];
-        const auto reach = stand.silhouette.reach((top - stand.at.y) / plan.factor,
-                                                  (bottom - stand.at.y) / plan.factor);
-        gap.right = stand.at.x + (reach ? reach->first * plan.factor : 0);
-    }
-    return gap.right > gap.left ? std::optional(gap) : std::nullopt;
-}
-
-/// The middle of the figures if what is `needed` fits there, so that the roundel stands on the axis
-/// of the plate; otherwise the middle of the gap.
-double centred(const Plan& plan, const Gap& gap, double needed) {
-    const double axis = plan.figures.centre().x;
-    const bool fits = axis - needed / 2 >= gap.left && axis + needed / 2 <= gap.right;
-    return fits ? axis : (gap.left + gap.right) / 2;
-}
-
-/// Whether a roundel, with the words under it, comes too near another.
-bool meets(const Roundel& roundel, const std::vector<Roundel>& placed, double clear) {
-    return std::ranges::any_of(placed, [&](const Roundel& other) {
-        return length(roundel.centre - other.centre) < roundel.radius + other.radius + clear;
-    });
-}
-
-/// The place in one gap nearest to the level of the heads.
-std::optional<Roundel> place_in_gap(const Plan& plan,
-                                    const std::vector<Stand>& stands,
-                                    const std::vector<Roundel>& placed,
-                                    std::size_t index,
-                                    const RoundelSize& size) {
-    const double clear = kClear * plan.style.unit;
-    const double radius = size.radius;
-    const double needed = std::max(2 * radius, size.words_width) + 2 * clear;
-    const double wanted = plan.figures.top + kLevelOfHeads * plan.figures.height();
-    std::optional<Roundel> best;
-    constexpr int tries = 120;
-    for (int i = 0; i <= tries; ++i) {
-        const double y = plan.figures.top + plan.figures.height() * i / tries;
-        if (y - radius < plan.neat.top + clear ||
-            y + radius + size.words_height > plan.figures.bottom) {
-            continue;
-        }
-        const auto gap =
-            gap_at(plan, stands, index, y - radius - clear, y + radius + size.words_height);
-        if (!gap || gap->right - gap->left < needed) {
-            continue;
-        }
-        const Roundel found{{centred(plan, *gap, needed), y}, radius};
-        if (meets(found, placed, size.words_height + clear)) {
-            continue;
-        }
-        if (!best || std::abs(y - wanted) < std::abs(best->centre.y - wanted)) {
-            best = found;
-        }
-    }
-    return best;
-}
 
 /// Where the scale stands among the labels, and its room: between the first two, or, where that
 /// leaves none, in the widest gap there is, also beyond the last.
@@ -146,6 +63,27 @@ std::pair<double, double> place_of_scale(const std::vector<Stand>& stands,
 }
 
 }  // namespace
+
+std::optional<Gap> gap_at(const Plan& plan,
+                          const std::vector<Stand>& stands,
+                          std::size_t index,
+                          double top,
+                          double bottom) {
+    Gap gap{plan.neat.left, plan.beside ? plan.words.left : plan.neat.right};
+    if (index > 0) {
+        const Stand& stand = stands[index - 1];
+        const auto reach = stand.silhouette.reach((top - stand.at.y) / plan.factor,
+                                                  (bottom - stand.at.y) / plan.factor);
+        gap.left = stand.at.x + (reach ? reach->second * plan.factor : 0);
+    }
+    if (index < stands.size()) {
+        const Stand& stand = stands[index];
+        const auto reach = stand.silhouette.reach((top - stand.at.y) / plan.factor,
+                                                  (bottom - stand.at.y) / plan.factor);
+        gap.right = stand.at.x + (reach ? reach->first * plan.factor : 0);
+    }
+    return gap.right > gap.left ? std::optional(gap) : std::nullopt;
+}
 
 void draw_frame(const Plan& plan, Layer& on) {
     draw_frame(plan.plate_mark, plan.neat, plan.style.unit, on);
@@ -218,30 +156,6 @@ void draw_scale_bar(const Plan& plan, Point middle, double room, Ruler& ruler, L
         return;
     }
     on.words(scale, middle, type, kInk, Align::middle);
-}
-
-std::optional<Roundel> find_roundel(const Plan& plan,
-                                    const std::vector<Stand>& stands,
-                                    const std::vector<Roundel>& placed,
-                                    const RoundelSize& size) {
-    if (stands.empty()) {
-        return std::nullopt;
-    }
-    std::vector<std::size_t> between;
-    for (std::size_t index = 1; index < stands.size(); ++index) {
-        between.push_back(index);
-    }
-    for (const std::vector<std::size_t>& gaps : {between, {stands.size(), 0}}) {
-        for (const double smaller : {1.0, 0.85, 0.7, 0.55}) {
-            const RoundelSize tried{size.radius * smaller, size.words_width, size.words_height};
-            for (const std::size_t index : gaps) {
-                if (auto found = place_in_gap(plan, stands, placed, index, tried)) {
-                    return found;
-                }
-            }
-        }
-    }
-    return std::nullopt;
 }
 
 void put_labels(const std::vector<Stand>& stands, const Plan& plan, Ruler& ruler, Page& page) {

@@ -18,6 +18,20 @@ struct Stand {
     Silhouette silhouette;
 };
 
+/// Free stretch across the page left and right of something at some height.
+struct Gap {
+    double left = 0;
+    double right = 0;
+};
+
+/// The gap before figure `index` (after the last one for `index` = number of figures) between two
+/// heights.
+std::optional<Gap> gap_at(const Plan& plan,
+                          const std::vector<Stand>& stands,
+                          std::size_t index,
+                          double top,
+                          double bottom);
+
 /// Paper inside the edge of the plate, the edge, and the double line of the frame.
 void draw_frame(const Plan& plan, Layer& on);
 
@@ -44,19 +58,13 @@ struct Roundel {
     double radius = 0;
 };
 
-/// What a roundel needs: its radius, and the size of the words under it.
-struct RoundelSize {
-    double radius = 0;
-    double words_width = 0;
-    double words_height = 0;
-};
-
-/// The best free place for a roundel of that size, or of a somewhat smaller radius. Prefers the
-/// level of the heads between two figures, and keeps clear of those already placed. Empty if there
-/// is none.
-std::optional<Roundel> find_roundel(const Plan& plan,
-                                    const std::vector<Stand>& stands,
-                                    const std::vector<Roundel>& placed,
-                                    const RoundelSize& size);
+/// Places for roundels of one size, in the order of the words under them: the first between two
+/// figures at the level of the heads, a pair of others beside the heads of the outer figures, what
+/// is left between the figures, not below the knee where there is room above it. Smaller than
+/// `radius` as far as all find room by it; empty for those that find none.
+std::vector<std::optional<Roundel>> find_roundels(const Plan& plan,
+                                                  const std::vector<Stand>& stands,
+                                                  double radius,
+                                                  const std::vector<double>& words_widths);
 
 }  // namespace platewright::sheet

@@ -41,6 +41,10 @@ double detail_scale(const Rect& frame, const Paper& paper);
 /// The denominator at which a part of the figure of that frame fills a roundel.
 double window_scale(const Rect& frame, const Paper& paper);
 
+/// How wide a part of figures at 1 : `scale` can be, in mm on the body, to be seen in a roundel at
+/// twice their size.
+double window_width(double scale, const Paper& paper);
+
 /// A part of the figure enlarged: `cuff` with its picture, cut to its frame.
 struct PlateDetail {
     std::string words;

@@ -35,6 +35,8 @@ struct FigureRow {
 
 /// Width of callouts on A4: "pocket piping: sea green" on two lines.
 constexpr double kCallouts = 27;
+/// The same with words between the figures.
+constexpr double kCalloutsOfThree = 20;
 
 FigureRow row_of(const Task& task) {
     FigureRow row;
@@ -228,9 +230,9 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
     const double middle = plan.neat.centre().x;
     const double top = plan.neat.top + s.head + spare * 0.3;
     plan.named = task.callout_width() > 0;
-    plan.figures = {middle - width / 2 + task.callout_width(),
+    plan.figures = {middle - width / 2 + task.column_width(),
                     top,
-                    middle + width / 2 - task.callout_width(),
+                    middle + width / 2 - task.column_width(),
                     top + height};
     plan.words = {plan.neat.left + s.side,
                   plan.figures.bottom + label + s.before_title + spare * 0.25,
@@ -263,7 +265,7 @@ std::optional<Plan> plan_beside(Plan plan, const Task& task, Ruler& ruler) {
     const double left = plan.neat.left + s.side * 0.5;
     plan.named = task.callout_width() > 0;
     plan.figures = {
-        left + task.callout_width(), top, left + width - task.callout_width(), top + height};
+        left + task.column_width(), top, left + width - task.column_width(), top + height};
     plan.words = {left + width + s.side * 0.5,
                   plan.neat.top + margin,
                   plan.neat.right - s.side,
@@ -381,6 +383,11 @@ Plan shrink(const Task& task, double scale, double body, Ruler& ruler) {
 
 double Task::callout_width() const {
     return captions.callouts.empty() || frames.empty() ? 0 : kCallouts * unit_of(paper);
+}
+
+double Task::column_width() const {
+    const bool several = frames.size() > 1 && callout_width() > 0;
+    return several ? kCalloutsOfThree * unit_of(paper) : callout_width();
 }
 
 double unit_of(const Paper& paper) {

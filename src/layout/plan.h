@@ -24,6 +24,10 @@ struct Task {
 
     /// Width of the words on each side of the figures that name things, mm; 0 if there are none.
     [[nodiscard]] double callout_width() const;
+
+    /// What of that width the words on each side take; between several figures there is room for
+    /// others, which gets the rest.
+    [[nodiscard]] double column_width() const;
 };
 
 /// What a plate gives up so that its words fit, one after the other.

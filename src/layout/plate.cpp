@@ -6,12 +6,12 @@
 #include <utility>
 
 #include "base/text.h"
-#include "layout/callouts.h"
 #include "layout/furniture.h"
 #include "layout/ground.h"
 #include "layout/key.h"
 #include "layout/layout.h"
 #include "layout/plan.h"
+#include "layout/plate_callouts.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
 
@@ -26,6 +26,8 @@ using sheet::Stand;
 /// Diameter of the roundel on A4, and how much of it the frame of the button fills.
 constexpr double kRoundel = 21.5;
 constexpr double kButtonFills = 0.95;
+/// A detail is shown at least so much larger than on the figure.
+constexpr double kMagnified = 2;
 /// The lowest part of a figure, as a share of its height, that counts as its feet.
 constexpr double kFeet = 0.04;
 
@@ -51,22 +53,26 @@ sheet::Task task_of(const std::vector<Figure>& figures,
 }
 
 /// Where each figure's origin goes: all origins at one height, and as much air between what is
-/// drawn of two neighbours as between any others; half of it at the ends.
+/// drawn of two neighbours as between any others; half of what the frames leave at the ends.
 std::vector<Stand> stand_up(const std::vector<Figure>& figures, const Plan& plan) {
     double top = 0;
     double air = 0;
+    double spare = plan.figures.width();
     std::vector<Stand> stands;
     for (const Figure& figure : figures) {
         top = std::min(top, figure.frame.top);
         stands.push_back({{}, sheet::Silhouette(figure.drawing, figure.frame)});
         air += figure.frame.width() - stands.back().silhouette.box().width();
+        spare -= figure.frame.width() * plan.factor;
     }
     air *= plan.factor / static_cast<double>(figures.size());
+    const double between =
+        air + (figures.size() > 1 ? spare / static_cast<double>(figures.size() - 1) : 0);
     double left = plan.figures.left + air / 2;
     for (Stand& stand : stands) {
         const Rect& box = stand.silhouette.box();
         stand.at = {left - box.left * plan.factor, plan.figures.top - top * plan.factor};
-        left += box.width() * plan.factor + air;
+        left += box.width() * plan.factor + between;
     }
     return stands;
 }
@@ -177,150 +183,95 @@ void put_ring(const sheet::Roundel& roundel,
              Align::middle);
 }
 
-/// Where roundels go, and those that are there already.
-struct RoundelGround {
+/// What is shown in rings: the button first, if there is one, then the details.
+struct RoundelTask {
+    const PlatePictures& pictures;
     const Plan& plan;
-    const std::vector<Stand>& stands;
     Language language;
-    Ruler& ruler;
-    Page& page;
-    std::vector<sheet::Roundel> placed;
-
-    /// Room for one of that radius with such words under it; `placed` is told of it.
-    std::optional<sheet::Roundel> take(double radius, double words) {
-        const double under = sheet::italic(plan.style.small()).size * 1.9;
-        auto found = sheet::find_roundel(plan, stands, placed, {radius, words, under});
-        if (found) {
-            placed.push_back(*found);
-        }
-        return found;
-    }
 };
 
-void put_button(const Figure& button, RoundelGround& on) {
-    const Plan& plan = on.plan;
-    const double across = std::max(button.frame.width(), button.frame.height());
-    if (across <= 0 || button.scale <= 0) {
-        return;
-    }
-    const double unit = plan.style.unit;
-    const double radius = std::min(across / button.scale / kButtonFills, kRoundel * unit) / 2;
-    const Type type = sheet::italic(plan.style.small());
-    double widest = 0;
-    for (const DetailScale& usual : kDetailScales) {
-        widest = std::max(widest, on.ruler.width(button_words(usual.factor, on.language), type));
-    }
-    const auto roundel = on.take(radius, widest);
-    if (!roundel) {
-        return;
-    }
-    const double factor =
-        std::min(1 / button.scale, usual_factor(2 * roundel->radius * kButtonFills / across));
-    Layer ring("roundel");
-    ring.fill(ellipse(roundel->centre, roundel->radius, roundel->radius), sheet::kPaper);
-    put_ring(*roundel, button_words(factor, on.language), plan, ring);
-    std::move(ring).put_on(on.page);
-    Placed placed{roundel->centre - button.frame.centre() * factor, factor, button.drawing};
-    placed.drawing.root.name = "button";
-    on.page.items.push_back(std::move(placed));
+bool shows_button(const PlatePictures& pictures) {
+    return pictures.button && pictures.button->scale > 0 &&
+           std::max(pictures.button->frame.width(), pictures.button->frame.height()) > 0;
 }
 
-/// A part of the figure enlarged within a ring; left out where there is no room for it.
-void put_detail(const PlateDetail& detail, RoundelGround& on) {
-    const Plan& plan = on.plan;
-    const double across = std::max(detail.picture.frame.width(), detail.picture.frame.height());
-    if (across <= 0) {
-        return;
-    }
-    const std::string words = term(on.language, detail.words);
-    const auto roundel = on.take(kRoundel * plan.style.unit / 2,
-                                 on.ruler.width(words, sheet::italic(plan.style.small())));
-    if (!roundel) {
-        return;
-    }
+/// A button on its ring's paper, at a usual scale.
+void put_button(const Figure& button,
+                const sheet::Roundel& roundel,
+                const RoundelTask& task,
+                Page& page) {
+    const double across = std::max(button.frame.width(), button.frame.height());
+    const double factor =
+        std::min(1 / button.scale, usual_factor(2 * roundel.radius * kButtonFills / across));
+    Layer ring("roundel");
+    ring.fill(ellipse(roundel.centre, roundel.radius, roundel.radius), sheet::kPaper);
+    put_ring(roundel, button_words(factor, task.language), task.plan, ring);
+    std::move(ring).put_on(page);
+    Placed placed{roundel.centre - button.frame.centre() * factor, factor, button.drawing};
+    placed.drawing.root.name = "button";
+    page.items.push_back(std::move(placed));
+}
+
+/// A part of the figure within a ring, at least twice as large as on the figure.
+void put_detail(const PlateDetail& detail,
+                const sheet::Roundel& roundel,
+                const RoundelTask& task,
+                Page& page) {
     Layer ground("detail-ground");
-    ground.fill(ellipse(roundel->centre, roundel->radius, roundel->radius), sheet::kPaper);
-    std::move(ground).put_on(on.page);
-    const double inner = roundel->radius - 0.8 * plan.style.unit;
+    ground.fill(ellipse(roundel.centre, roundel.radius, roundel.radius), sheet::kPaper);
+    std::move(ground).put_on(page);
+    const double inner = roundel.radius - 0.8 * task.plan.style.unit;
+    const Rect& frame = detail.picture.frame;
+    const double across = std::min(std::max(frame.width(), frame.height()),
+                                   2 * inner / (kMagnified * task.plan.factor));
     const double factor = 2 * inner / across;
-    const Point middle = detail.picture.frame.centre();
-    Placed placed{roundel->centre - middle * factor, factor, detail.picture.drawing};
+    const Point middle = frame.centre();
+    Placed placed{roundel.centre - middle * factor, factor, detail.picture.drawing};
     placed.drawing.root.name = "detail";
     placed.drawing.root.clip = {placed.drawing.add(ellipse(middle, across / 2, across / 2))};
-    on.page.items.push_back(std::move(placed));
+    page.items.push_back(std::move(placed));
     Layer ring("detail-ring");
-    put_ring(*roundel, words, plan, ring);
-    std::move(ring).put_on(on.page);
+    put_ring(roundel, term(task.language, detail.words), task.plan, ring);
+    std::move(ring).put_on(page);
 }
 
-/// Where on the page a property's material is seen on a figure.
-std::vector<Point> sites_on(const Figure& figure,
-                            const Stand& stand,
-                            const Plan& plan,
-                            const std::string& key) {
-    std::vector<Point> sites;
-    const auto seen = figure.seen.find(key);
-    if (seen != figure.seen.end() && seen->second.area >= kLeastFound) {
-        for (const Site& site : seen->second.sites) {
-            sites.push_back(stand.at + site.at * plan.factor);
+/// The places taken; what finds no room is left out.
+std::vector<sheet::Roundel> put_roundels(const RoundelTask& task,
+                                         const std::vector<Stand>& stands,
+                                         Ruler& ruler,
+                                         Page& page) {
+    const Type type = sheet::italic(task.plan.style.small());
+    const double unit = task.plan.style.unit;
+    double radius = kRoundel * unit / 2;
+    std::vector<double> widths;
+    if (shows_button(task.pictures)) {
+        const Figure& button = *task.pictures.button;
+        const double across = std::max(button.frame.width(), button.frame.height());
+        radius = std::min(across / button.scale / kButtonFills, kRoundel * unit) / 2;
+        widths.push_back(0);
+        for (const DetailScale& usual : kDetailScales) {
+            widths.back() = std::max(widths.back(),
+                                     ruler.width(button_words(usual.factor, task.language), type));
         }
     }
-    return sites;
-}
-
-/// Every callout leads to the row of the key that lists its thing; the first of a row is where that
-/// leads back to.
-void link_callouts(const Captions& captions,
-                   const Type& type,
-                   Ruler& ruler,
-                   sheet::CalloutPlan& plan) {
-    std::vector<bool> led_to(captions.key.size(), false);
-    for (sheet::PlacedCallout& placed : plan.placed) {
-        const std::string& property = captions.callouts[placed.number].key;
-        const auto row = std::ranges::find_if(captions.key, [&](const KeyEntry& entry) {
-            return std::ranges::find(entry.properties, property) != entry.properties.end();
-        });
-        if (row == captions.key.end()) {
+    const std::size_t first = widths.size();
+    for (const PlateDetail& detail : task.pictures.details) {
+        widths.push_back(ruler.width(term(task.language, detail.words), type));
+    }
+    std::vector<sheet::Roundel> taken;
+    const auto places = sheet::find_roundels(task.plan, stands, radius, widths);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (!places[i]) {
             continue;
         }
-        const auto number = static_cast<std::size_t>(row - captions.key.begin());
-        placed.link = {led_to[number] ? std::string() : sheet::callout_anchor(number),
-                       sheet::key_anchor(number),
-                       sheet::words_area(placed, type, ruler)};
-        led_to[number] = true;
+        if (i < first) {
+            put_button(*task.pictures.button, *places[i], task, page);
+        } else {
+            put_detail(task.pictures.details[i - first], *places[i], task, page);
+        }
+        taken.push_back(*places[i]);
     }
-}
-
-/// Things of the first figure are named on its left, those of the last on its right; of a single
-/// figure on both sides.
-void put_callouts(const std::vector<Figure>& figures,
-                  const std::vector<Stand>& stands,
-                  const sheet::Task& task,
-                  const Plan& plan,
-                  Ruler& ruler,
-                  Page& page) {
-    const Captions& captions = task.captions;
-    const double width = task.callout_width();
-    if (width <= 0) {
-        return;
-    }
-    std::vector<sheet::Callout> callouts;
-    for (const CalloutWords& words : captions.callouts) {
-        callouts.push_back({words.words,
-                            sites_on(figures.front(), stands.front(), plan, words.key),
-                            sites_on(figures.back(), stands.back(), plan, words.key)});
-    }
-    const double air = 1.2 * plan.style.unit;
-    const Rect& row = plan.figures;
-    const sheet::CalloutColumns columns{
-        {row.left - width + air, row.top, row.left - air, row.bottom},
-        {row.right + air, row.top, row.right + width - air, row.bottom}};
-    const Type type = sheet::italic(plan.style.small());
-    Layer layer("callouts");
-    sheet::CalloutPlan placed = sheet::place_callouts(callouts, columns, type, ruler);
-    link_callouts(captions, type, ruler, placed);
-    sheet::draw_callouts(placed, type, layer);
-    std::move(layer).put_on(page);
+    return taken;
 }
 
 void put_words(const Plan& plan, Page& page) {
@@ -411,6 +362,10 @@ double plate_scale(const std::vector<Rect>& frames,
     return sheet::choose_scale({frames, captions, paper}, ruler);
 }
 
+double window_width(double scale, const Paper& paper) {
+    return (kRoundel - 1.6) * sheet::unit_of(paper) * scale / kMagnified;
+}
+
 double window_scale(const Rect& frame, const Paper& paper) {
     const double room = (kRoundel - 1.6) * sheet::unit_of(paper);
     return std::max({frame.width(), frame.height(), 1.0}) / room;
@@ -443,15 +398,10 @@ Document lay_out_plate(const PlatePictures& pictures,
     std::move(frame).put_on(page);
     put_ground(figures, stands, plan, page);
     put_figures(figures, stands, plan, page);
-    RoundelGround roundels{plan, stands, captions.language, ruler, page, {}};
-    if (pictures.button) {
-        put_button(*pictures.button, roundels);
-    }
-    for (const PlateDetail& detail : pictures.details) {
-        put_detail(detail, roundels);
-    }
+    const std::vector<sheet::Roundel> roundels =
+        put_roundels({pictures, plan, captions.language}, stands, ruler, page);
     sheet::put_labels(stands, plan, ruler, page);
-    put_callouts(figures, stands, task, plan, ruler, page);
+    sheet::put_callouts({figures, stands, roundels, task, plan}, ruler, page);
     put_words(plan, page);
     put_credits(captions, task, plan, ruler, page);
     warn_if_small(plan, to);

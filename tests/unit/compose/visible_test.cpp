@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "sample.h"
 
@@ -70,6 +71,20 @@ TEST(Visible, GivesAPlaceOnEachSide) {
     ASSERT_EQ(sites.size(), 2U);
     EXPECT_NEAR(sites[0].at.x, -60, 4);
     EXPECT_NEAR(sites[1].at.x, 60, 4);
+}
+
+// A chape of the hilt's own metal is no place to name the hilt at.
+TEST(Visible, TellsTheOutermostPlacesOfEveryLevelButNotOfRemnants) {
+    Visible visible({-100, 0, 100, 400});
+    visible.lay({box(-80, 0, 80, 200)}, {}, property_id("coat.cloth"));
+    visible.lay({box(-80, 300, -60, 320)}, {}, property_id("coat.cloth"));
+    const std::vector<Site> levels = visible.seen().at("coat.cloth").levels;
+    ASSERT_GE(levels.size(), 24U);
+    for (const Site& site : levels) {
+        EXPECT_LT(site.at.y, 200);
+        EXPECT_GT(std::abs(site.at.x), 60);
+        EXPECT_GE(site.room, 10);
+    }
 }
 
 TEST(Visible, KeepsWithinTheClipAndTheFrame) {

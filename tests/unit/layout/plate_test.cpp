@@ -417,7 +417,7 @@ TEST(Plate, KeepsWordsOnOneLineWhateverCharactersTheyHold) {
 TEST(Plate, NamesThingsBesideItsFiguresWithinTheFrame) {
     const Typesetter type;
     Captions captions = sample::captions();
-    captions.callouts = {{"coat.cloth", "coat: dark blue"}, {"hat.felt", "hat: black"}};
+    captions.callouts = {{"coat.cloth", "coat: blue"}, {"hat.felt", "hat: black"}};
     const Paper paper;
     const std::vector<Rect> frames{sample::man("front", 8).frame, sample::man("back", 8).frame};
     const double scale = plate_scale(frames, captions, paper, type);
@@ -431,13 +431,42 @@ TEST(Plate, NamesThingsBesideItsFiguresWithinTheFrame) {
     EXPECT_GE(scale, plate_scale(frames, without, paper, type));
     std::size_t found = 0;
     for (const Written& line : written(plate)) {
-        const bool left = line.words == "coat: dark blue";
+        const bool left = line.words == "coat: blue";
         if (left || line.words == "hat: black") {
             ++found;
             EXPECT_TRUE(left ? line.box.right < 60 : line.box.left > 150) << line.words;
         }
     }
     EXPECT_EQ(found, 2U);
+}
+
+TEST(Plate, ShowsDetailsInRingsOfOneSizeAbreastAndTwiceAsLarge) {
+    const Typesetter type;
+    PlatePictures pictures{
+        {sample::man("front", 12), sample::man("back", 12)}, sample::button(1), {}};
+    Figure part = sample::man("front", 6);
+    part.frame = {-100, 600, 100, 800};
+    pictures.details = {{"collar", part}, {"cuff", part}};
+    Diagnostics problems;
+    const Document plate = lay_out_plate(pictures, sample::captions(), Paper{}, type, problems);
+    const std::vector<Placed> rings = drawings(plate, "detail-ground");
+    ASSERT_EQ(rings.size(), 2U);
+    const auto box_of = [](const Placed& ring) {
+        return sample::placed(ring.drawing.paths.front().bounds(), ring);
+    };
+    const Rect button = box_of(drawings(plate, "roundel").front());
+    const double factor = drawings(plate, "figure-1-front").front().factor;
+    for (const Placed& ring : rings) {
+        EXPECT_NEAR(box_of(ring).width(), button.width(), 1e-9);
+        EXPECT_NEAR(box_of(ring).centre().y, button.centre().y, 2);
+    }
+    EXPECT_LT(box_of(rings[0]).right, button.left);
+    EXPECT_GT(box_of(rings[1]).left, button.right);
+    for (const Placed& detail : drawings(plate, "detail")) {
+        if (detail.drawing.root.name == "detail") {
+            EXPECT_GE(detail.factor, 2 * factor - 1e-9);
+        }
+    }
 }
 
 TEST(Plate, KeepsTheButtonOffTheNamesBesideTheFigure) {

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// Of many places where words could stand, one for each, so that neither words nor lines meet.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "layout/callouts.h"
+
+namespace platewright::sheet {
+
+/// Words in one place with their line, and what speaks against it, in mm of line over paper.
+struct CalloutOption {
+    PlacedCallout placed;
+    double cost = 0;
+};
+
+/// Whether words or lines of two callouts meet or come so near that they are taken for each
+/// other's; `size` of type.
+bool callouts_meet(const PlacedCallout& one, const PlacedCallout& other, double size);
+
+/// One option of each list, or none; as many as can be, at the least cost that is found by giving
+/// each in turn a better place, and by moving one other that is in the way. `options`: the cheapest
+/// first.
+std::vector<std::optional<PlacedCallout>> choose_callouts(
+    const std::vector<std::vector<CalloutOption>>& options, double size);
+
+}  // namespace platewright::sheet

@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: MIT
+// Words beside the figures of a plate and between them.
+#include "layout/plate_callouts.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+#include "layout/callout_choice.h"
+#include "layout/key.h"
+#include "layout/style.h"
+
+namespace platewright::sheet {
+namespace {
+
+/// In ems: between words and their line, and how far it goes on level.
+constexpr double kAirOfWords = 0.35;
+constexpr double kTickOfWords = 0.7;
+
+/// Every callout leads to the row of the key that lists its thing; the first of a row is where that
+/// leads back to.
+void link_callouts(const Captions& captions, const Type& type, Ruler& ruler, CalloutPlan& plan) {
+    std::vector<bool> led_to(captions.key.size(), false);
+    for (PlacedCallout& placed : plan.placed) {
+        const std::string& property = captions.callouts[placed.number].key;
+        const auto row = std::ranges::find_if(captions.key, [&](const KeyEntry& entry) {
+            return std::ranges::find(entry.properties, property) != entry.properties.end();
+        });
+        if (row == captions.key.end()) {
+            continue;
+        }
+        const auto number = static_cast<std::size_t>(row - captions.key.begin());
+        placed.link = {led_to[number] ? std::string() : callout_anchor(number),
+                       key_anchor(number),
+                       words_area(placed, type, ruler)};
+        led_to[number] = true;
+    }
+}
+
+/// Where words for a thing of a figure may stand: left or right of it, in the gap of that number.
+struct Beside {
+    std::size_t figure = 0;
+    bool on_left = false;
+    std::size_t gap = 0;
+};
+
+/// A place that may be pointed at, on paper, where a level line to it enters the figure, what it
+/// costs to cross that much of it, and how far it is above or below the middle of its thing.
+struct Target {
+    Point at;
+    double room = 0;
+    double edge = 0;
+    double over = 0;
+    double off_middle = 0;
+};
+
+/// All places for the words of one plate.
+class Places {
+  public:
+    Places(const NamedFigures& named, const Type& type, Ruler& ruler)
+        : named_(named), type_(type), ruler_(ruler) {}
+
+    /// Cheapest first.
+    [[nodiscard]] std::vector<CalloutOption> of(std::size_t number) {
+        constexpr std::size_t most = 400;
+        found_.clear();
+        const CalloutWords& words = named_.task.captions.callouts[number];
+        for (std::size_t i = 0; i < named_.figures.size(); ++i) {
+            const auto seen = named_.figures[i].seen.find(words.key);
+            if (seen == named_.figures[i].seen.end() || seen->second.area < kLeastFound) {
+                continue;
+            }
+            for (const std::vector<Site>* sites : {&seen->second.levels, &seen->second.sites}) {
+                for (const Site& site : *sites) {
+                    const double off = std::abs(site.at.y - middle_of(seen->second));
+                    add(number, {i, true, i}, site, off);
+                    add(number, {i, false, i + 1}, site, off);
+                }
+            }
+        }
+        std::ranges::stable_sort(found_, {}, &CalloutOption::cost);
+        found_.resize(std::min(found_.size(), most));
+        return std::move(found_);
+    }
+
+  private:
+    const NamedFigures& named_;
+    const Type& type_;
+    Ruler& ruler_;
+    std::vector<CalloutOption> found_;
+
+    /// Halfway between the highest and the lowest place.
+    static double middle_of(const Seen& seen) {
+        Rect all;
+        for (const Site& site : all_sites(seen)) {
+            all.include(site.at);
+        }
+        for (const Site& site : seen.levels) {
+            all.include(site.at);
+        }
+        return all.centre().y;
+    }
+
+    [[nodiscard]] bool is_outer(const Beside& beside) const {
+        return beside.gap == 0 || beside.gap == named_.stands.size();
+    }
+
+    /// A line that would cross more than this share of the figure is not drawn; what it costs from
+    /// a third on.
+    void add(std::size_t number, const Beside& beside, const Site& site, double off_middle) {
+        constexpr double most_over = 0.48;
+        const Stand& stand = named_.stands[beside.figure];
+        const double factor = named_.plan.factor;
+        const auto reach = stand.silhouette.reach(site.at.y, site.at.y);
+        if (!reach) {
+            return;
+        }
+        const double over = beside.on_left ? site.at.x - reach->first : reach->second - site.at.x;
+        const double width = stand.silhouette.box().width();
+        if (over > most_over * width) {
+            return;
+        }
+        const double beyond = std::max(0.0, over - width / 3) * 3 + std::max(0.0, over);
+        const double edge = beside.on_left ? reach->first : reach->second;
+        const Target target{stand.at + site.at * factor,
+                            site.room * factor,
+                            stand.at.x + edge * factor,
+                            beyond * factor,
+                            off_middle * factor};
+        const std::string& words = named_.task.captions.callouts[number].words;
+        for (const double room : rooms_for(beside)) {
+            PlacedCallout made;
+            made.number = number;
+            made.on_left = beside.on_left;
+            made.lines = ruler_.lines(words, type_, room);
+            add_heights(made, beside, target);
+        }
+    }
+
+    /// How wide lines of words may be.
+    [[nodiscard]] std::vector<double> rooms_for(const Beside& beside) const {
+        if (is_outer(beside)) {
+            return {named_.task.column_width() - 2 * air()};
+        }
+        return {1e3, 7.5 * type_.size, 5.5 * type_.size};
+    }
+
+    [[nodiscard]] double air() const { return 1.2 * named_.plan.style.unit; }
+
+    void add_heights(const PlacedCallout& words, const Beside& beside, const Target& target) {
+        constexpr int most_steps = 12;
+        constexpr double step = 0.4;
+        for (int i = -most_steps; i <= most_steps; ++i) {
+            PlacedCallout made = words;
+            if (set_words(made, beside, target.at.y + i * step * type_.size) &&
+                set_line(made, beside, target.at) && !meets_roundel(made)) {
+                found_.push_back({made, cost(made, beside, target)});
+            }
+        }
+    }
+
+    /// Long lines cost, across the figure most; so does what stands apart from its height.
+    [[nodiscard]] double cost(const PlacedCallout& made,
+                              const Beside& beside,
+                              const Target& target) const {
+        const double apart = std::abs(made.site.y - made.bend.y);
+        const double small = std::max(0.0, 0.8 * type_.size - target.room);
+        // Between the figures there is less room than beside them.
+        const double between = is_outer(beside) ? 0 : 2.5;
+        const double lines = static_cast<double>(made.lines.size() - 1) * 0.8 + between;
+        // A bend on the cloth is taken for one of its own lines.
+        const double bent = (made.turn.x - target.edge) * (made.on_left ? 1 : -1);
+        return 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) +
+               0.3 * std::abs(made.site.x - made.start.x) + 0.8 * apart + 1.5 * small +
+               0.8 * lines + 0.04 * target.off_middle;
+    }
+
+    /// Where words stand whose middle is at that height; false if there is no room.
+    bool set_words(PlacedCallout& made, const Beside& beside, double middle) {
+        constexpr double leading = 1.16;
+        double width = 0;
+        for (const std::string& line : made.lines) {
+            width = std::max(width, ruler_.width(line, type_));
+        }
+        const double height = leading * type_.size * static_cast<double>(made.lines.size());
+        const Rect& row = named_.plan.figures;
+        made.box = {0, middle - height / 2, width, middle + height / 2};
+        const double ground = (is_outer(beside) ? 0.03 : 0.06) * row.height();
+        if (made.box.top < row.top || made.box.bottom > row.bottom - ground) {
+            return false;
+        }
+        const auto left = is_outer(beside) ? left_in_column(made) : left_in_gap(made, beside.gap);
+        if (!left) {
+            return false;
+        }
+        made.box.left += *left;
+        made.box.right += *left;
+        const double edge = made.on_left ? made.box.right : made.box.left;
+        const double way = made.on_left ? 1 : -1;
+        made.start = {edge + way * kAirOfWords * type_.size, middle};
+        made.bend = {made.start.x + way * kTickOfWords * type_.size, middle};
+        return true;
+    }
+
+    [[nodiscard]] std::optional<double> left_in_column(const PlacedCallout& made) const {
+        const Rect& row = named_.plan.figures;
+        return made.on_left ? row.left - air() - made.box.width() : row.right + air();
+    }
+
+    /// On the axis of the gap, if the words, the beginning of their line and some air fit there.
+    [[nodiscard]] std::optional<double> left_in_gap(const PlacedCallout& made,
+                                                    std::size_t gap) const {
+        const double clear = 0.5 * type_.size;
+        const auto room = gap_at(
+            named_.plan, named_.stands, gap, made.box.top - clear / 2, made.box.bottom + clear / 2);
+        const double line = (kAirOfWords + kTickOfWords) * type_.size;
+        const double before = made.on_left ? clear : line;
+        const double after = made.on_left ? line : clear;
+        if (!room || room->right - room->left < made.box.width() + before + after) {
+            return std::nullopt;
+        }
+        const double axis =
+            (named_.stands[gap - 1].at.x + named_.stands[gap].at.x - made.box.width()) / 2;
+        return std::clamp(axis, room->left + before, room->right - after - made.box.width());
+    }
+
+    /// Level, at half a right angle, and level again; false where that would overshoot or run into
+    /// the next figure.
+    bool set_line(PlacedCallout& made, const Beside& beside, Point site) const {
+        const double way = made.on_left ? 1 : -1;
+        made.site = site;
+        made.turn = {made.bend.x + way * std::abs(site.y - made.bend.y), site.y};
+        if ((site.x - made.turn.x) * way < 0) {
+            return false;
+        }
+        if (is_outer(beside)) {
+            return true;
+        }
+        const double clear = 0.35 * type_.size;
+        const auto room =
+            gap_at(named_.plan, named_.stands, beside.gap, site.y - clear, site.y + clear);
+        return room && (made.on_left ? made.turn.x > room->left + clear
+                                     : made.turn.x < room->right - clear);
+    }
+
+    [[nodiscard]] bool meets_roundel(const PlacedCallout& made) const {
+        const double clear = 0.6 * type_.size;
+        return std::ranges::any_of(named_.roundels, [&](const Roundel& roundel) {
+            const Point r{roundel.radius + clear, roundel.radius + clear};
+            const Point low = roundel.centre + Point{0, 1.9 * type_.size};
+            Rect area;
+            area.include(roundel.centre - r);
+            area.include(low + r);
+            return area.meets(made.box) || stroke_meets(made.start, made.bend, area) ||
+                   stroke_meets(made.bend, made.turn, area) ||
+                   stroke_meets(made.turn, made.site, area);
+        });
+    }
+};
+
+}  // namespace
+
+void put_callouts(const NamedFigures& named, Ruler& ruler, Page& page) {
+    const Captions& captions = named.task.captions;
+    if (named.task.callout_width() <= 0) {
+        return;
+    }
+    const Type type = italic(named.plan.style.small());
+    Places places(named, type, ruler);
+    std::vector<std::vector<CalloutOption>> options;
+    for (std::size_t i = 0; i < captions.callouts.size(); ++i) {
+        options.push_back(places.of(i));
+    }
+    CalloutPlan plan;
+    for (std::optional<PlacedCallout>& placed : choose_callouts(options, type.size)) {
+        if (placed) {
+            plan.placed.push_back(*std::move(placed));
+        }
+    }
+    link_callouts(captions, type, ruler, plan);
+    Layer layer("callouts");
+    draw_callouts(plan, type, layer);
+    std::move(layer).put_on(page);
+}
+
+}  // namespace platewright::sheet
