@@ -181,11 +181,15 @@ class Indexer {
         for (const Shown& shown : group) {
             const Rect& frame = shown.window.frame;
             const bool ornament = properties()[shown.told.option.property].key == kOrnament;
+            const bool centred =
+                ornament || shown.window.flat || shown.window.view->view == "detail";
             (ornament ? ornaments_ : section)
-                .samples.push_back({as_written(shown.told),
-                                    frame,
-                                    picture(shown.uniform, shown.window, room_round(frame)),
-                                    trade_words(shown.told, shown.uniform)});
+                .samples.push_back(
+                    {as_written(shown.told),
+                     frame,
+                     picture(shown.uniform, shown.window, room_round(frame, centred)),
+                     trade_words(shown.told, shown.uniform),
+                     centred});
         }
     }
 

@@ -79,11 +79,14 @@ struct WardrobeSample {
     Figure picture;
     /// What the trade calls it; empty where `words` say it.
     std::string called = {};
+    /// Whether it stands in the middle of a tile higher than its frame; else what is below it is
+    /// shown with it.
+    bool centred = false;
 };
 
 /// What of a man a tile of the index may show around a frame: tiles are of one width, whatever is
 /// seen in them, and higher where one in their row is.
-Rect room_round(const Rect& frame);
+Rect room_round(const Rect& frame, bool centred = false);
 
 /// Options that are looked for together.
 struct WardrobeSection {

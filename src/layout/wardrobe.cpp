@@ -333,8 +333,8 @@ class IndexSheet {
         const Point middle = sample.frame.centre();
         const Point half{box.width() / factor / 2, box.height() / factor / 2};
         // What there is room for besides is shown below: above a coat it would be half a face.
-        const Rect window{
-            middle.x - half.x, sample.frame.top, middle.x + half.x, sample.frame.top + 2 * half.y};
+        const double top = sample.centred ? middle.y - half.y : sample.frame.top;
+        const Rect window{middle.x - half.x, top, middle.x + half.x, top + 2 * half.y};
         Layer ground("ground");
         ground.fill(rectangle(box), sheet::kPlateTone);
         std::move(ground).put_on(pages_.back());
@@ -385,14 +385,16 @@ double sample_scale(const Rect& frame, const Paper& paper) {
         {frame.height() / measures.usual_height(), frame.width() / measures.tile(), 0.1});
 }
 
-Rect room_round(const Rect& frame) {
+Rect room_round(const Rect& frame, bool centred) {
     // The shape of a tile, width to height: where pages are filled with the lowest of rows, and in
     // a row of tall things at its highest.
     constexpr double broadest = 1.06;
     constexpr double tallest = 0.53;
     Rect room =
         frame.widened(std::max(1.0, broadest * frame.height() / std::max(frame.width(), 1e-6)));
-    room.bottom = std::max(room.bottom, room.top + frame.width() / tallest);
+    const double more = std::max(0.0, frame.width() / tallest - room.height());
+    room.top -= centred ? more / 2 : 0;
+    room.bottom += centred ? more / 2 : more;
     return room;
 }
 
