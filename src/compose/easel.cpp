@@ -148,14 +148,9 @@ Colour Easel::tinted(Colour colour) const {
     if (!line_drawing_) {
         return colour;
     }
-    // A wash of its hue, strong enough to be found in the key and never so dark that its lines
-    // would not be read. A dull dark cloth made so much lighter looks greyed, unless it gains
-    // colour with it; a bright one would turn to another.
-    constexpr double bright = 0.2;
+    // The cloth of the swatch in the key, lifted as little as lets dimension lines be read on it.
     const OkLab cloth = to_oklab(colour);
-    const double dullness = std::max(0.0, 1 - std::hypot(cloth.a, cloth.b) / bright);
-    const double strength = 0.77 + 0.47 * (1 - cloth.l) * dullness;
-    return from_oklab({0.30 + 0.66 * cloth.l, strength * cloth.a, strength * cloth.b});
+    return from_oklab({0.09 + 0.89 * cloth.l, cloth.a, cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {
@@ -165,10 +160,14 @@ Inks Easel::inks_of(const Paint& paint, Surface surface) const {
     }
     Inks inks = inks_for(paint.colour, surface);
     if (line_drawing_) {
-        // One pen draws everything: lines that took the hue of the tint would be as pale as it is.
+        // One pen draws everything; only on dark cloth its finer lines would vanish, and are drawn
+        // in chalk.
+        constexpr double chalk_below = 0.5;
+        const OkLab cloth = to_oklab(paint.colour);
         inks.contour = kPenInk;
-        inks.seam = mix(kPenInk, paint.colour, 0.12);
-        inks.dark = false;
+        inks.dark = cloth.l < chalk_below;
+        inks.seam = inks.dark ? from_oklab({cloth.l + 0.21, cloth.a * 0.7, cloth.b * 0.7})
+                              : mix(kPenInk, paint.colour, 0.12);
     }
     return inks;
 }
@@ -322,6 +321,9 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         return;
     }
     if (line_drawing_) {
+        if (piece.inks.dark) {
+            stroke(inner, piece.contour(), piece.inks.seam, width + weight(1.9), 0.6);
+        }
         stroke(outer, piece.contour(), piece.inks.contour, width);
         return;
     }

@@ -108,7 +108,8 @@ void paint_hole(Easel& easel, Group& into, Point from, Point to, const Inks& clo
         cut.line_to(to);
         cut.move_to(to - across * 3.2);
         cut.line_to(to + across * 3.2);
-        easel.stroke(into, easel.drawing().add(std::move(cut)), cloth.contour, easel.weight(1.35));
+        const Colour ink = cloth.dark ? cloth.seam : cloth.contour;
+        easel.stroke(into, easel.drawing().add(std::move(cut)), ink, easel.weight(1.35));
         return;
     }
     // A worked hole: a cord of thread each side of the cut, and a bar at the end.

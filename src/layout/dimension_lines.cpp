@@ -10,6 +10,8 @@ namespace {
 
 /// Lighter than any seam that it crosses.
 constexpr double kWitnessLine = 0.13;
+/// From the middle of a line to the edge of the strip under it.
+constexpr double kCasing = 0.19;
 
 /// Least and greatest of the outline along an axis.
 std::pair<double, double> spread(const std::vector<Point>& outline, Point axis) {
@@ -29,6 +31,27 @@ void draw_line(const DimensionLine& each, Point origin, Pen& pen) {
     const Point along = each.to - each.from;
     pen.arrow(origin + each.from, along * (each.arrows_outside ? 1 : -1));
     pen.arrow(origin + each.to, along * (each.arrows_outside ? -1 : 1));
+}
+
+/// A strip of paper under a line, so that it is read on dark cloth too.
+void case_line(Point from, Point to, double half, Pen& pen) {
+    const Point across = right_of(unit(to - from)) * half;
+    const Point beyond = unit(to - from) * kCasing;
+    pen.fill({from - beyond - across,
+              to + beyond - across,
+              to + beyond + across,
+              from - beyond + across},
+             kPaper);
+}
+
+void case_lines(const DimensionLine& each, Point origin, Pen& pen) {
+    for (const auto& [foot, end] : each.witnesses) {
+        case_line(origin + foot, origin + end, kCasing, pen);
+    }
+    case_line(origin + each.line.first, origin + each.line.second, kCasing, pen);
+    const Point head = unit(each.to - each.from) * (each.arrows_outside ? -kArrow : kArrow);
+    case_line(origin + each.from, origin + each.from + head, 2.6 * kCasing, pen);
+    case_line(origin + each.to - head, origin + each.to, 2.6 * kCasing, pen);
 }
 
 }  // namespace
@@ -68,7 +91,15 @@ bool meet(const std::vector<Point>& a, const std::vector<Point>& b, double clear
     return true;
 }
 
-void draw_dimensions(const std::vector<DimensionLine>& dimensions, Point origin, Pen& pen) {
+void draw_dimensions(const std::vector<DimensionLine>& dimensions,
+                     Point origin,
+                     Pen& pen,
+                     Casing casing) {
+    for (const DimensionLine& each : dimensions) {
+        if (casing == Casing::paper) {
+            case_lines(each, origin, pen);
+        }
+    }
     for (const DimensionLine& each : dimensions) {
         draw_line(each, origin, pen);
     }

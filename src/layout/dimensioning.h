@@ -73,7 +73,14 @@ Rect box_of(const DimensionLine& dimension);
 /// negative, reach farther into each other.
 bool meet(const std::vector<Point>& a, const std::vector<Point>& b, double clearance);
 
+/// What lies under dimension lines: on cloth a strip of paper; over a pattern's own lines nothing
+/// that would cut them.
+enum class Casing { none, paper };
+
 /// Draws them with the garment's origin at `origin`: all lines, then all words.
-void draw_dimensions(const std::vector<DimensionLine>& dimensions, Point origin, Pen& pen);
+void draw_dimensions(const std::vector<DimensionLine>& dimensions,
+                     Point origin,
+                     Pen& pen,
+                     Casing casing = Casing::none);
 
 }  // namespace platewright::sheet

@@ -169,7 +169,7 @@ class Sheets {
 
     void dimension(const std::vector<sheet::DimensionLine>& lines, Point origin, Items& on) {
         Pen pen("dimensions");
-        draw_dimensions(lines, origin, pen);
+        draw_dimensions(lines, origin, pen, sheet::Casing::paper);
         std::move(pen).put_on(on);
     }
 

@@ -269,11 +269,33 @@ double chroma_of_flat(const std::string& cloth) {
     return std::hypot(tint.a, tint.b);
 }
 
-TEST(LineDrawing, DoesNotGreyADullDarkClothNorBrightenABrightOne) {
+TEST(LineDrawing, IsOfTheColourOfItsCloth) {
     const OkLab green = to_oklab({0x2a, 0x4f, 0x3a});
-    EXPECT_GT(chroma_of_flat("#2a4f3a"), 0.88 * std::hypot(green.a, green.b));
+    EXPECT_NEAR(chroma_of_flat("#2a4f3a"), std::hypot(green.a, green.b), 0.01);
     const OkLab red = to_oklab({0xa3, 0x31, 0x2b});
-    EXPECT_LT(chroma_of_flat("#a3312b"), 0.85 * std::hypot(red.a, red.b));
+    EXPECT_NEAR(chroma_of_flat("#a3312b"), std::hypot(red.a, red.b), 0.01);
+}
+
+/// On it the pen's finer lines would vanish.
+TEST(LineDrawing, HasItsSeamsInChalkOnDarkCloth) {
+    const auto seam_on = [](const std::string& cloth) {
+        return dump(drawn("<g id=\"coat\" data-cloth=\"" + cloth +
+                              "\"><path class=\"shape\" d=\"M 0 0 H 60 V 60 H 0 Z\"/><path "
+                              "class=\"seam\" d=\"M 5 9 V 50\"/></g>",
+                          {},
+                          {},
+                          "flat"));
+    };
+    const auto lightness = [](const std::string& text) {
+        const std::size_t at = text.rfind("stroke #", text.find("contour"));
+        const unsigned long rgb = std::stoul(text.substr(at + 8, 6), nullptr, 16);
+        return to_oklab({static_cast<std::uint8_t>(rgb >> 16U),
+                         static_cast<std::uint8_t>(rgb >> 8U & 255U),
+                         static_cast<std::uint8_t>(rgb & 255U)})
+            .l;
+    };
+    EXPECT_GT(lightness(seam_on("#28385f")), 0.5);
+    EXPECT_LT(lightness(seam_on("#efeadd")), 0.35);
 }
 
 TEST(LineDrawing, IsDrawnWithOnePenWhateverTheCloth) {
