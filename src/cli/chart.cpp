@@ -86,10 +86,12 @@ class ChartSheet : public Sheet {
             ChartEntry& entry = chart.groups[man.group].entries[man.entry];
             entry.picture = compose(
                 man.uniform, front_of(man.job), man.job.ornaments, scale, first, printing.ink);
-            if (const auto box =
-                    lens_box ? box_to_enlarge(man.uniform, all, front_of(man.job)) : std::nullopt) {
+            const auto box = lens_box
+                                 ? box_of_difference(*all.front(), man.uniform, front_of(man.job))
+                                 : std::nullopt;
+            if (box) {
                 const Rect seen = seen_through(*lens_box, *box);
-                entry.detail = compose(man.uniform,
+                entry.detail = compose(without_a_sword(man.uniform),
                                        front_of(man.job),
                                        man.job.ornaments,
                                        scale * seen.width() / lens_box->width(),

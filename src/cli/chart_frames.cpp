@@ -149,16 +149,9 @@ std::optional<Rect> box_of_difference(const Uniform& ordinary,
     return std::nullopt;
 }
 
-std::optional<Rect> box_to_enlarge(const Uniform& man,
-                                   const std::vector<const Uniform*>& men,
-                                   const Template& front) {
-    for (const Uniform* other : men) {
-        const auto box = box_of_difference(*men.front(), &man == men.front() ? *other : man, front);
-        if (box) {
-            return box;
-        }
-    }
-    return std::nullopt;
+Uniform without_a_sword(Uniform man) {
+    man.decided[property_id("sword.worn")].value = Value{};
+    return man;
 }
 
 Rect in_widths_of(const Rect& frame, const Rect& box) {

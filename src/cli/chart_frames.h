@@ -22,11 +22,8 @@ std::optional<Rect> box_of_difference(const Uniform& ordinary,
                                       const Uniform& man,
                                       const Template& front);
 
-/// What of one of `men` is shown enlarged: what tells him from the first, and of the first the
-/// place where the next wears his marks.
-std::optional<Rect> box_to_enlarge(const Uniform& man,
-                                   const std::vector<const Uniform*>& men,
-                                   const Template& front);
+/// The man as a lens shows him: a hilt that stands into it would be taken for a mark.
+Uniform without_a_sword(Uniform man);
 
 /// A rectangle as seen from the upper left corner of a picture of `frame`, the picture's width
 /// being 1.
