@@ -33,13 +33,6 @@ constexpr std::array<const char*, 2> kFlatViews = {"flat-coat-front", "flat-coat
 /// Without them he looks like the man of the picture before.
 constexpr std::array<std::string_view, 2> kBareWithout = {"belts.worn", "box.leather"};
 
-bool draws(const Group& group) {
-    return std::ranges::any_of(group.children, [](const Node& node) {
-        const auto* inner = std::get_if<Group>(&node);
-        return inner == nullptr || draws(*inner);
-    });
-}
-
 /// The frame of a head with the highest of caps, and that of one with a hat.
 constexpr std::string_view kHat = "hat";
 constexpr std::string_view kLowHat = "low-hat";
@@ -208,9 +201,7 @@ class Indexer {
                 plain->second.uniform = dressed(without);
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
-            if (fits_lower(*uniform, window)) {
-                window.frame = proportioned(*frame_of(*window.view, kLowHat));
-            }
+            show_whole_head(window);
             const auto twin = std::ranges::find(group, look, &Shown::look);
             if (twin != group.end() && twin->told.option.property != id) {
                 twin->told.twins.push_back(option);
@@ -298,16 +289,15 @@ class Indexer {
         return apart;
     }
 
-    /// Whether a head with its hat could be shown larger, since nothing of it stands higher than a
-    /// cocked hat.
-    [[nodiscard]] bool fits_lower(const Uniform& uniform, const Window& window) const {
+    /// Heads are of one size under whatever hat, with chin and collar.
+    static void show_whole_head(Window& window) {
         const auto high = frame_of(*window.view, kHat);
         const auto low = frame_of(*window.view, kLowHat);
-        if (!high || !low || !(proportioned(*high).centre() == window.frame.centre())) {
-            return false;
+        if (high && low && proportioned(*high).centre() == window.frame.centre()) {
+            Rect all = *high;
+            all.include(*low);
+            window.frame = proportioned(all);
         }
-        const Rect above{high->left, high->top, high->right, low->top};
-        return !draws(picture(uniform, window, above).drawing.root);
     }
 
     static std::string opposite(PropertyId id, const std::string& value) {
