@@ -22,10 +22,6 @@ namespace {
 constexpr auto kShapes = std::to_array<std::string_view>(
     {"shape", "direction", "cut", "worn", "carried", "height", "ornament", "device"});
 
-/// What is sewn on a coat, so that a man without it is told by its absence.
-constexpr auto kMissed =
-    std::to_array<std::string_view>({"lapels", "collar", "straps", "turnbacks"});
-
 bool is_among(const auto& list, std::string_view word) {
     return std::ranges::find(list, word) != list.end();
 }
@@ -40,16 +36,16 @@ bool is_shape(const Property& row) {
            is_among(kShapes, row.name());
 }
 
-/// A tip of the plume's own colour is no tip.
-bool is_tip_alike(const Uniform& man, const Property& row) {
-    return row.key == "hat.plume-tip" &&
-           man.word(property_id(row.key)) == man.word(property_id("hat.plume"));
-}
-
 /// No marks are none, not 0.
 bool counts_nothing(const Uniform& man, PropertyId id) {
     const auto shape = find_property(std::string(properties()[id].group()) + ".shape");
     return man.count(id) == 0 && shape && !is_worn(man, *shape);
+}
+
+/// One mark has no distance from another.
+bool is_distance_of_one(const Uniform& man, const Property& row) {
+    const auto number = find_property(std::string(row.group()) + ".number");
+    return row.name() == "spacing" && number && man.count(*number) < 2;
 }
 
 std::string count_words(const Uniform& man, PropertyId id) {
@@ -75,8 +71,6 @@ struct Draft {
     std::vector<std::string> values;
     std::size_t row = 0;
     bool unlike_all = false;
-    /// Led to where others have the thing.
-    bool missed = false;
 };
 
 /// Writes what one man has, row by row.
@@ -88,14 +82,11 @@ class Drafts {
         const Property& property = properties()[row.property];
         const bool material = property.kind == Kind::cloth || property.kind == Kind::metal;
         const Uniform& man = *men_[man_];
-        const bool missed =
-            is_head(property) && is_among(kMissed, property.group()) && !is_worn(man, row.property);
         if ((!material && !is_shape(property)) || row.values[man_].empty() ||
-            (!is_worn(man, row.property) && !missed)) {
+            !is_worn(man, row.property)) {
             return;
         }
         Draft& draft = draft_for(row.property, number);
-        draft.missed = missed;
         draft.unlike_all = draft.unlike_all || unlike_all(row);
         // Colour first, then shape.
         draft.values.insert(material ? draft.values.begin() : draft.values.end(), row.values[man_]);
@@ -151,21 +142,6 @@ double place(const Draft& draft, const ComparedMan& drawn, ComparedCallout& call
     return most;
 }
 
-/// Those who have the thing show where it is missed: all men stand alike.
-double place_missed(const Draft& draft,
-                    std::size_t man,
-                    const std::vector<ComparedMan>& drawn,
-                    ComparedCallout& callout) {
-    double seen = 0;
-    for (std::size_t i = 0; i < drawn.size() && callout.sites.empty(); ++i) {
-        if (i != man) {
-            seen = place(draft, drawn[i], callout);
-        }
-    }
-    callout.view = std::min(callout.view, drawn[man].views.size() - 1);
-    return seen;
-}
-
 struct Placed {
     ComparedCallout callout;
     double seen = 0;
@@ -188,13 +164,18 @@ std::vector<ComparedCallout> seen_most(std::vector<Placed> all, std::size_t most
 
 }  // namespace
 
+bool is_tip_alike(const Uniform& man, const Property& row) {
+    return row.key == "hat.plume-tip" &&
+           man.word(property_id(row.key)) == man.word(property_id("hat.plume"));
+}
+
 bool is_worn(const Uniform& man, PropertyId id) {
     return man.speaks(id) && !is_nothing(man.value(id));
 }
 
 std::string value_words(const Uniform& man, PropertyId id) {
     const Property& row = properties()[id];
-    if (!man.speaks(id) || is_tip_alike(man, row)) {
+    if (!man.speaks(id) || is_tip_alike(man, row) || is_distance_of_one(man, row)) {
         return {};
     }
     if (const Material* material = man.material(id)) {
@@ -235,8 +216,7 @@ std::vector<ComparedCallout> what_sets_apart(std::size_t man,
         callout.words = say(
             men[man]->language, messages::kNameAndValue, {draft.name, comma_list(draft.values)});
         callout.row = draft.row;
-        const double seen = draft.missed ? place_missed(draft, man, drawn, callout)
-                                         : place(draft, drawn[man], callout);
+        const double seen = place(draft, drawn[man], callout);
         if (!callout.sites.empty()) {
             placed.push_back({std::move(callout), seen});
         }

@@ -10,6 +10,9 @@
 
 namespace platewright::cli {
 
+/// A tip of the plume's own colour is no tip.
+bool is_tip_alike(const Uniform& man, const Property& row);
+
 /// Whether a man has the thing that a property tells of: it speaks of him, and is not `none`.
 bool is_worn(const Uniform& man, PropertyId id);
 

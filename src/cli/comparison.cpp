@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "cli/carried.h"
 #include "cli/compared.h"
 #include "cli/from_afar.h"
 #include "layout/comparison.h"
@@ -86,7 +87,7 @@ class ComparisonSheet : public Sheet {
         }
         const std::vector<PropertyId> order = by_what_is_seen(made.men);
         add_differences(order, printing, made);
-        made.words.push_back(carried_over());
+        add_carried_over(uniforms(), language_, made);
         made.words.push_back(told_apart(order, made));
         return made;
     }
@@ -249,9 +250,8 @@ class ComparisonSheet : public Sheet {
                     rows.push_back({id, values});
                 }
             } else if (!values.front().empty() && material) {
-                same.push_back(say(language_,
-                                   messages::kNameAndValue,
-                                   {thing_words(language_, id), values.front()}));
+                same.push_back(
+                    say(language_, messages::kNameAndValue, {name_of(id), values.front()}));
             }
         }
         for (std::size_t i = 0; i < men_.size(); ++i) {
@@ -261,14 +261,28 @@ class ComparisonSheet : public Sheet {
             add_detail(frame_of_thing(row.property), printing, made);
         }
         if (!same.empty()) {
-            made.words.push_back({say(language_, messages::kSameForAll), {comma_list(same) + "."}});
+            const Message& heading =
+                men_.size() > 2 ? messages::kSameForAll : messages::kSameForBoth;
+            made.words.push_back({say(language_, heading), {comma_list(same) + "."}});
         }
+    }
+
+    /// What all who have the thing call it, if they agree.
+    [[nodiscard]] std::string name_of(PropertyId id) const {
+        std::set<std::string_view> names;
+        for (const DressedMan& man : men_) {
+            if (is_worn(man.uniform, id)) {
+                names.insert(called_on(man.uniform, id));
+            }
+        }
+        const bool agreed = names.size() == 1 && *names.begin() != properties()[id].called();
+        return agreed ? term(language_, *names.begin()) : thing_words(language_, id);
     }
 
     [[nodiscard]] ComparedThing row_of(PropertyId id,
                                        const std::vector<std::string>& values) const {
         ComparedThing row;
-        row.name = thing_words(language_, id);
+        row.name = name_of(id);
         for (std::size_t i = 0; i < men_.size(); ++i) {
             ComparedValue value{values[i].empty() ? "–" : values[i], {}};
             const Material* material = men_[i].uniform.material(id);
@@ -282,61 +296,6 @@ class ComparisonSheet : public Sheet {
             row.values.push_back(std::move(value));
         }
         return row;
-    }
-
-    /// "coat (to change: lapels, buttons)".
-    [[nodiscard]] std::string kept_words(const Kept& kept) const {
-        std::vector<std::string> renewed;
-        for (const std::string_view each : kept.renewed) {
-            renewed.push_back(term(language_, each));
-        }
-        const std::string name = term(language_, kept.thing);
-        return renewed.empty() ? name
-                               : say(language_, messages::kToChange, {name, comma_list(renewed)});
-    }
-
-    /// What two men could wear of each other's: it is the same in both directions.
-    [[nodiscard]] ComparedWords carried_over() const {
-        ComparedWords words{say(language_, messages::kWhatCarriesOver), {}};
-        if (men_.size() > 2) {
-            words.paragraphs = carried_among_many();
-            return words;
-        }
-        std::vector<std::string> kept;
-        for (const Kept& each : compare(men_.front().uniform, men_.back().uniform).stays) {
-            kept.push_back(kept_words(each));
-        }
-        words.paragraphs.push_back(
-            (kept.empty() ? say(language_, messages::kNothing) : comma_list(kept)) + ".");
-        return words;
-    }
-
-    /// Thing by thing, those among whom it passes from hand to hand as it is.
-    [[nodiscard]] std::vector<std::string> carried_among_many() const {
-        std::vector<std::string> among_all;
-        std::vector<std::string> among_some;
-        for (const Shared& shared : shared_things(uniforms())) {
-            const std::string thing = term(language_, shared.thing);
-            if (shared.parties.front().size() == men_.size()) {
-                among_all.push_back(thing);
-                continue;
-            }
-            std::string parties;
-            for (const std::vector<std::size_t>& party : shared.parties) {
-                // Titles have commas of their own.
-                std::string names;
-                for (const std::size_t i : party) {
-                    names += (names.empty() ? "" : "; ") + men_[i].uniform.title;
-                }
-                parties += (parties.empty() ? "" : " / ") + names;
-            }
-            among_some.push_back(say(language_, messages::kAmong, {thing, parties}));
-        }
-        if (!among_all.empty()) {
-            among_some.insert(among_some.begin(),
-                              say(language_, messages::kAmongAll, {comma_list(among_all)}));
-        }
-        return among_some;
     }
 
     /// More would be a list, not a hint.

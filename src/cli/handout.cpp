@@ -347,6 +347,7 @@ class HandoutSheet : public Sheet {
         made.marks = marks_of(man, captions, paper, closeness);
         forget_marks_not_printed(made);
         add_kit_list(made, man, orders);
+        show_musket(made);
         add_orders(made, man, orders, paper);
         if (man.ink == Ink::hatched) {
             name_hatching(made);
@@ -374,6 +375,21 @@ class HandoutSheet : public Sheet {
             all.insert(all.end(), stage.items.begin(), stage.items.end());
         }
         to.total = total_of(all, to.language);
+    }
+
+    /// Its wood, which is no property of a man, is known from the figure.
+    static void show_musket(Handout& in) {
+        const std::string name = term(in.language, "musket");
+        const auto part = std::ranges::find(in.parts, name, &HandoutPart::name);
+        for (HandoutStage& stage : in.stages) {
+            for (HandoutItem& item : stage.items) {
+                if (part != in.parts.end() && item.name == name && item.material.empty()) {
+                    item.material = part->material;
+                    item.colour = part->colour;
+                    item.hatch = part->hatch;
+                }
+            }
+        }
     }
 
     static void add_orders(Handout& to,

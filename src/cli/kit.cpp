@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "cli/compared.h"
 #include "resolve/change.h"
 #include "resolve/notable.h"
 #include "vocabulary/property.h"
@@ -146,7 +147,7 @@ std::string details_of(const KitRow& thing, const Uniform& man) {
         const Property& row = properties()[id];
         const Material* material = man.material(id);
         if (material == nullptr || !man.speaks(id) || !is_on(row, thing, group) ||
-            is_earned(man, id)) {
+            is_earned(man, id) || is_tip_alike(man, row)) {
             continue;
         }
         const std::string name = material_in_words(man.language, *material);

@@ -48,6 +48,7 @@ struct Seen {
 inline std::vector<Site> all_sites(const Seen& seen) {
     std::vector<Site> all = seen.sites;
     all.insert(all.end(), seen.edges.begin(), seen.edges.end());
+    all.insert(all.end(), seen.levels.begin(), seen.levels.end());
     return all;
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <cstddef>
 #include <utility>
 
@@ -24,7 +25,7 @@ struct Leg {
     Point to;
 };
 
-std::array<Leg, 3> strokes_of(const PlacedCallout& placed) {
+std::array<Leg, 3> legs_of(const PlacedCallout& placed) {
     return {{{placed.start, placed.bend}, {placed.bend, placed.turn}, {placed.turn, placed.site}}};
 }
 
@@ -39,14 +40,14 @@ bool strokes_meet(const Leg& a, const Leg& b, double clear) {
 }
 
 bool line_meets_words(const PlacedCallout& line, const Rect& words) {
-    return std::ranges::any_of(strokes_of(line), [&words](const Leg& stroke) {
+    return std::ranges::any_of(legs_of(line), [&words](const Leg& stroke) {
         return stroke_meets(stroke.from, stroke.to, words);
     });
 }
 
 bool lines_meet(const PlacedCallout& one, const PlacedCallout& other, double size) {
-    for (const Leg& a : strokes_of(one)) {
-        for (const Leg& b : strokes_of(other)) {
+    for (const Leg& a : legs_of(one)) {
+        for (const Leg& b : legs_of(other)) {
             if (strokes_meet(a, b, kLineToLine * size)) {
                 return true;
             }
@@ -55,16 +56,26 @@ bool lines_meet(const PlacedCallout& one, const PlacedCallout& other, double siz
             return true;
         }
     }
-    return std::ranges::any_of(strokes_of(other), [&](const Leg& b) {
-        return to_stroke(one.site, b) < kDotToLine * size;
-    });
+    return std::ranges::any_of(
+        legs_of(other), [&](const Leg& b) { return to_stroke(one.site, b) < kDotToLine * size; });
 }
 
 /// The state of the search: which option of each list is taken.
 class Choice {
   public:
-    Choice(const std::vector<std::vector<CalloutOption>>& options, double size)
-        : options_(options), size_(size), taken_(options.size()) {}
+    Choice(std::vector<std::vector<CalloutOption>> options, double size)
+        : options_(std::move(options)), size_(size), taken_(options_.size()) {
+        for (std::vector<CalloutOption>& of_one : options_) {
+            for (CalloutOption& option : of_one) {
+                option.area = option.placed.box;
+                for (const Leg& leg : legs_of(option.placed)) {
+                    option.area.include(leg.from);
+                    option.area.include(leg.to);
+                }
+                option.area = option.area.grown(kDotToLine * size);
+            }
+        }
+    }
 
     void improve() {
         constexpr int most_rounds = 8;
@@ -83,7 +94,7 @@ class Choice {
     }
 
   private:
-    const std::vector<std::vector<CalloutOption>>& options_;
+    std::vector<std::vector<CalloutOption>> options_;
     double size_;
     std::vector<std::optional<std::size_t>> taken_;
 
@@ -93,11 +104,15 @@ class Choice {
 
     /// The callouts that an option of another would meet, at most two of them.
     [[nodiscard]] std::vector<std::size_t> in_the_way(std::size_t number,
-                                                      const PlacedCallout& placed) const {
+                                                      const CalloutOption& option) const {
         std::vector<std::size_t> found;
         for (std::size_t k = 0; k < taken_.size() && found.size() < 2; ++k) {
-            if (k != number && taken_[k] &&
-                callouts_meet(placed, options_[k][*taken_[k]].placed, size_)) {
+            if (k == number || !taken_[k]) {
+                continue;
+            }
+            const CalloutOption& other = options_[k][*taken_[k]];
+            if (option.area.meets(other.area) &&
+                callouts_meet(option.placed, other.placed, size_)) {
                 found.push_back(k);
             }
         }
@@ -110,7 +125,7 @@ class Choice {
             if (options_[number][i].cost >= most) {
                 break;
             }
-            if (in_the_way(number, options_[number][i].placed).empty()) {
+            if (in_the_way(number, options_[number][i]).empty()) {
                 return i;
             }
         }
@@ -124,7 +139,7 @@ class Choice {
             if (gain <= least_gain) {
                 return false;
             }
-            const auto others = in_the_way(number, options_[number][i].placed);
+            const auto others = in_the_way(number, options_[number][i]);
             if (others.size() > 1) {
                 continue;
             }
@@ -145,7 +160,126 @@ class Choice {
     }
 };
 
+/// Places for words in one of two columns.
+class LevelPlaces {
+  public:
+    LevelPlaces(const CalloutColumns& columns, const Type& type, Ruler& ruler)
+        : columns_(columns), type_(type), ruler_(ruler) {}
+
+    /// The cheapest of each side.
+    std::vector<CalloutOption> of(std::size_t number, const Callout& callout) {
+        std::vector<CalloutOption> all;
+        for (const bool on_left : {true, false}) {
+            const Rect& column = on_left ? columns_.left : columns_.right;
+            if (column.empty()) {
+                continue;
+            }
+            found_.clear();
+            PlacedCallout made;
+            made.number = number;
+            made.on_left = on_left;
+            made.lines = ruler_.lines(callout.words, type_, column.width());
+            for (const Point site : on_left ? callout.from_left : callout.from_right) {
+                add_heights(made, column, site);
+            }
+            std::ranges::stable_sort(found_, {}, &CalloutOption::cost);
+            found_.resize(std::min(found_.size(), kMostOfASide));
+            all.insert(all.end(), found_.begin(), found_.end());
+        }
+        return all;
+    }
+
+  private:
+    const CalloutColumns& columns_;
+    const Type& type_;
+    Ruler& ruler_;
+    std::vector<CalloutOption> found_;
+    static constexpr std::size_t kMostOfASide = 100;
+
+    void add_heights(PlacedCallout made, const Rect& column, Point site) {
+        constexpr int most_steps = 8;
+        constexpr double step = 0.5;
+        constexpr double leading = 1.16;
+        constexpr double air = 0.35;
+        constexpr double tick = 0.9;
+        const double half = leading * type_.size * static_cast<double>(made.lines.size()) / 2;
+        const double way = made.on_left ? 1 : -1;
+        const double edge = made.on_left ? column.right : column.left;
+        made.site = site;
+        for (int i = -most_steps; i <= most_steps; ++i) {
+            const double y = site.y + i * step * type_.size;
+            made.box = {column.left, y - half, column.right, y + half};
+            made.start = {edge + way * air * type_.size, y};
+            made.bend = {edge + way * (air + tick) * type_.size, y};
+            made.turn = {made.bend.x + way * std::abs(y - site.y), site.y};
+            if (made.box.top >= column.top && made.box.bottom <= column.bottom &&
+                (site.x - made.turn.x) * way >= 0) {
+                found_.push_back({made, std::abs(site.x - edge) + 0.8 * std::abs(y - site.y)});
+            }
+        }
+    }
+};
+
+/// How many more stand left than right.
+int surplus(const CalloutPlan& plan) {
+    const auto left = std::ranges::count(plan.placed, true, &PlacedCallout::on_left);
+    return static_cast<int>(2 * left) - static_cast<int>(plan.placed.size());
+}
+
+/// Everything in its place if the left column costs so much more; nothing if something has none.
+std::optional<CalloutPlan> plan_with(std::vector<std::vector<CalloutOption>> options,
+                                     double more_on_left,
+                                     double size) {
+    for (std::vector<CalloutOption>& of_one : options) {
+        for (CalloutOption& option : of_one) {
+            option.cost += option.placed.on_left ? more_on_left : 0;
+        }
+        std::ranges::stable_sort(of_one, {}, &CalloutOption::cost);
+    }
+    CalloutPlan plan;
+    for (std::optional<PlacedCallout>& placed : choose_callouts(options, size)) {
+        if (!placed) {
+            return std::nullopt;
+        }
+        plan.placed.push_back(*std::move(placed));
+    }
+    std::ranges::stable_sort(plan.placed, [](const PlacedCallout& a, const PlacedCallout& b) {
+        return std::pair(!a.on_left, a.box.top) < std::pair(!b.on_left, b.box.top);
+    });
+    return plan;
+}
+
 }  // namespace
+
+std::optional<CalloutPlan> place_level(const std::vector<Callout>& callouts,
+                                       const CalloutColumns& columns,
+                                       const Type& type,
+                                       Ruler& ruler) {
+    LevelPlaces places(columns, type, ruler);
+    std::vector<std::vector<CalloutOption>> options;
+    for (std::size_t i = 0; i < callouts.size(); ++i) {
+        options.push_back(places.of(i, callouts[i]));
+    }
+    // The fuller column is made dearer until both hold nearly as many.
+    const int few = std::max(1, static_cast<int>(callouts.size()) / 5);
+    constexpr double most_ems = 34;
+    constexpr int most_tries = 7;
+    auto best = plan_with(options, 0, type.size);
+    double less = 0;
+    double more = best && surplus(*best) < 0 ? -most_ems : most_ems;
+    for (int i = 0; i < most_tries && best && std::abs(surplus(*best)) > few; ++i) {
+        const double middle = (less + more) / 2;
+        auto plan = plan_with(options, middle * type.size, type.size);
+        if (!plan) {
+            break;
+        }
+        (surplus(*plan) * more > 0 ? less : more) = middle;
+        if (std::abs(surplus(*plan)) < std::abs(surplus(*best))) {
+            best = std::move(plan);
+        }
+    }
+    return best;
+}
 
 bool callouts_meet(const PlacedCallout& one, const PlacedCallout& other, double size) {
     return one.box.grown(kApart * size).meets(other.box) ||

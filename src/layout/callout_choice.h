@@ -13,6 +13,8 @@ namespace platewright::sheet {
 struct CalloutOption {
     PlacedCallout placed;
     double cost = 0;
+    /// All that words and line take, with what they keep free; empty: not yet known.
+    Rect area = {};
 };
 
 /// Whether words or lines of two callouts meet or come so near that they are taken for each
@@ -24,5 +26,12 @@ bool callouts_meet(const PlacedCallout& one, const PlacedCallout& other, double 
 /// first.
 std::vector<std::optional<PlacedCallout>> choose_callouts(
     const std::vector<std::vector<CalloutOption>>& options, double size);
+
+/// All callouts in two columns, their lines level, bent at half a right angle where words have to
+/// stand higher or lower than what they name; nothing if not all of them have room that way.
+std::optional<CalloutPlan> place_level(const std::vector<Callout>& callouts,
+                                       const CalloutColumns& columns,
+                                       const Type& type,
+                                       Ruler& ruler);
 
 }  // namespace platewright::sheet

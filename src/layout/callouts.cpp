@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "layout/callout_choice.h"
 #include "layout/style.h"
 
 namespace platewright::sheet {
@@ -335,6 +336,9 @@ CalloutPlan place_callouts(const std::vector<Callout>& callouts,
                            const CalloutColumns& columns,
                            const Type& type,
                            Ruler& ruler) {
+    if (auto level = place_level(callouts, columns, type, ruler)) {
+        return *std::move(level);
+    }
     CalloutPlan plan;
     Column left{columns.left, true, {}};
     Column right{columns.right, false, {}};

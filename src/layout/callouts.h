@@ -62,10 +62,11 @@ struct CalloutPlan {
     std::vector<std::size_t> left_out;
 };
 
-/// Labels stand as near the height of their sites as the others allow (least squares). The
-/// two-sided model of M. A. Bekos, M. Kaufmann, A. Symvonis, A. Wolff, "Boundary labeling: Models
-/// and efficient algorithms for rectangular maps", Computational Geometry 36, 2007, with straight
-/// leaders; crossings are undone by exchanging labels, which always shortens the lines.
+/// Lines are level if all find room that way (`place_level`); otherwise labels stand as near the
+/// height of their sites as the others allow (least squares). The two-sided model of M. A. Bekos,
+/// M. Kaufmann, A. Symvonis, A. Wolff, "Boundary labeling: Models and efficient algorithms for
+/// rectangular maps", Computational Geometry 36, 2007, with straight leaders; crossings are undone
+/// by exchanging labels, which always shortens the lines.
 CalloutPlan place_callouts(const std::vector<Callout>& callouts,
                            const CalloutColumns& columns,
                            const Type& type,

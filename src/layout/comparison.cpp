@@ -261,14 +261,22 @@ Letters put_men(const MenCompared& compared, Flow& flow) {
     return letters;
 }
 
-Table table_of(const MenCompared& compared, const Letters& letters) {
+/// Without rows: a column for each man.
+Table table_for(const std::vector<ComparedMan>& men) {
     Table table;
     table.columns.push_back({"", Align::start, false});
-    for (const ComparedMan& man : compared.men) {
+    for (const ComparedMan& man : men) {
         table.columns.push_back({man.name, Align::start, true});
     }
-    for (std::size_t i = 0; i < compared.differ.size(); ++i) {
-        const ComparedThing& thing = compared.differ[i];
+    return table;
+}
+
+Table table_of(const MenCompared& compared,
+               const std::vector<ComparedThing>& things,
+               const Letters& letters) {
+    Table table = table_for(compared.men);
+    for (std::size_t i = 0; i < things.size(); ++i) {
+        const ComparedThing& thing = things[i];
         sheet::TableRow row;
         Cell name;
         name.words = thing.name;
@@ -301,11 +309,7 @@ void put_details(const MenCompared& compared, std::size_t count, Flow& flow) {
         return;
     }
     flow.heading(say(compared.language, messages::kSeenNear));
-    Table table;
-    table.columns.push_back({"", Align::start, false});
-    for (const ComparedMan& man : compared.men) {
-        table.columns.push_back({man.name, Align::start, true});
-    }
+    Table table = table_for(compared.men);
     for (std::size_t i = 0; i < count; ++i) {
         const ComparedDetail& detail = compared.details[i];
         sheet::TableRow row;
@@ -322,6 +326,20 @@ void put_details(const MenCompared& compared, std::size_t count, Flow& flow) {
         table.rows.push_back(std::move(row));
     }
     flow.table(table);
+}
+
+void put_carried(const MenCompared& compared, Flow& flow) {
+    const ComparedTable& carried = compared.carried;
+    if (carried.words.paragraphs.empty()) {
+        return;
+    }
+    flow.heading(carried.words.heading);
+    for (const std::string& paragraph : carried.words.paragraphs) {
+        flow.paragraph(paragraph, Voice::small);
+    }
+    if (!carried.rows.empty()) {
+        flow.table(table_of(compared, carried.rows, Letters(carried.rows.size())));
+    }
 }
 
 void put_credits(const MenCompared& compared, Flow& flow) {
@@ -354,9 +372,10 @@ Document laid_out(const MenCompared& compared,
     if (compared.differ.empty()) {
         flow.paragraph(say(compared.language, messages::kInNothing));
     } else {
-        flow.table(table_of(compared, letters));
+        flow.table(table_of(compared, compared.differ, letters));
     }
     put_details(compared, details, flow);
+    put_carried(compared, flow);
     flow.columns(2);
     for (const ComparedWords& words : compared.words) {
         flow.heading(words.heading);
@@ -398,12 +417,20 @@ Document lay_out_comparison(const MenCompared& compared,
     sheet::Ruler ruler(type);
     Diagnostics problems;
     Document best = laid_out(compared, 0, paper, ruler, problems);
-    for (std::size_t details = compared.details.size(); details > 0; --details) {
-        Diagnostics found;
-        Document document = laid_out(compared, details, paper, ruler, found);
-        if (document.pages.size() <= best.pages.size()) {
-            best = std::move(document);
-            problems = std::move(found);
+    const std::size_t without = best.pages.size();
+    std::size_t shown = 0;
+    for (const std::size_t most : {without, without + 1}) {
+        for (std::size_t details = compared.details.size(); details > shown; --details) {
+            Diagnostics found;
+            Document document = laid_out(compared, details, paper, ruler, found);
+            if (document.pages.size() <= most) {
+                best = std::move(document);
+                problems = std::move(found);
+                shown = details;
+                break;
+            }
+        }
+        if (shown > 0) {
             break;
         }
     }

@@ -57,6 +57,13 @@ struct ComparedWords {
     std::vector<std::string> paragraphs;
 };
 
+/// The same with a table under it, a column for each man; nothing is said without rows and
+/// paragraphs.
+struct ComparedTable {
+    ComparedWords words;
+    std::vector<ComparedThing> rows = {};
+};
+
 /// All that a comparison says.
 struct MenCompared {
     std::string title;
@@ -70,6 +77,8 @@ struct MenCompared {
     std::vector<ComparedMan> men;
     std::vector<ComparedThing> differ;
     std::vector<ComparedDetail> details;
+    /// What passes from hand to hand, of more than two men.
+    ComparedTable carried = {};
     std::vector<ComparedWords> words;
 };
 
@@ -80,7 +89,8 @@ double comparison_scale(const std::vector<std::vector<Rect>>& frames, const Pape
 double near_scale(const Rect& frame, std::size_t men, const Paper& paper);
 
 /// The comparison on as many pages as it takes; details, what matters most first, as far as they
-/// fill pages that are there anyway. Warnings: layout.too-wide, layout.too-large.
+/// fill pages that are there anyway, or one more where none would be seen. Warnings:
+/// layout.too-wide, layout.too-large.
 Document lay_out_comparison(const MenCompared& compared,
                             const Paper& paper,
                             const Typesetter& type,

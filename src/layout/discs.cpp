@@ -45,6 +45,7 @@ void draw_discs(const CalloutPlan& plan,
         Path line;
         line.move_to({centre.x + (placed.on_left ? radius : -radius), centre.y});
         line.line_to({placed.bend.x, centre.y});
+        line.line_to({placed.turn.x, placed.turn == placed.bend ? centre.y : placed.turn.y});
         line.line_to(placed.site);
         // Paper on both sides of the line keeps it legible on dark cloth.
         on.stroke(line, kPaper, 0.5 * unit, 0.75);

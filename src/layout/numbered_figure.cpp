@@ -3,6 +3,7 @@
 #include "layout/numbered_figure.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "base/text.h"
@@ -13,7 +14,7 @@ namespace platewright::sheet {
 namespace {
 
 /// On either side of a figure in a narrow column, and at most, in columns of discs.
-constexpr double kBeside = 1.5;
+constexpr double kBeside = 1.1;
 constexpr double kFarBeside = 5;
 /// The narrowest list with a column of materials, in ems.
 constexpr double kLeastForMaterials = 15;
@@ -31,6 +32,26 @@ double highest_site(const HandoutPart& part) {
     return std::ranges::min(part.sites, {}, &Point::y).y;
 }
 
+/// Numbers run down the page on both sides at once: parts and their places in that order, what has
+/// no place last.
+void number_downward(std::vector<HandoutPart>& parts, CalloutPlan& plan) {
+    std::ranges::stable_sort(plan.placed, {}, [](const PlacedCallout& placed) {
+        return std::pair(std::floor(placed.box.centre().y * 4), !placed.on_left);
+    });
+    std::vector<HandoutPart> ordered;
+    for (PlacedCallout& placed : plan.placed) {
+        ordered.push_back(std::move(parts[placed.number]));
+        placed.number = ordered.size() - 1;
+    }
+    std::ranges::sort(plan.left_out);
+    for (std::size_t& number : plan.left_out) {
+        ordered.push_back(std::move(parts[number]));
+        number = ordered.size() - 1;
+    }
+    std::ranges::reverse(plan.left_out);
+    parts = std::move(ordered);
+}
+
 void warn_of(const HandoutPart& part, Press& press) {
     Diagnostic warning;
     warning.severity = Severity::warning;
@@ -40,22 +61,24 @@ void warn_of(const HandoutPart& part, Press& press) {
     press.problems.add(std::move(warning));
 }
 
-/// The lines and discs of those numbers that have room; returns which have none.
+/// The lines and discs of those numbers that have room, after which the parts are ordered; returns
+/// which have none.
 std::vector<std::size_t> put_numbers(const std::vector<Callout>& callouts,
                                      const Rect& figure,
                                      const Numbering& in,
                                      Press& press,
-                                     Slab& slab) {
+                                     Slab& slab,
+                                     std::vector<HandoutPart>& parts) {
     const Type type = roman(press.style.small);
     const double radius = type.size * kDisc;
     const double column = disc_column(type.size);
     const CalloutColumns columns{{0, figure.top, column, figure.bottom},
                                  {in.width - column, figure.top, in.width, figure.bottom}};
     CalloutPlan plan = place_discs(callouts, columns, type.size, press.ruler);
+    number_downward(parts, plan);
     std::vector<std::string> signs;
-    signs.reserve(callouts.size());
-    for (const Callout& callout : callouts) {
-        signs.push_back(callout.words);
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        signs.push_back(std::to_string(in.first + i));
     }
     for (PlacedCallout& placed : plan.placed) {
         const std::size_t number = in.first + placed.number;
@@ -131,7 +154,7 @@ Slab numbered_figure(const Figure& figure,
         callouts.push_back(std::move(callout));
     }
     const std::vector<std::size_t> left_out =
-        put_numbers(callouts, {left, 0, room - left, height}, {room, in.first}, press, slab);
+        put_numbers(callouts, {left, 0, room - left, height}, {room, in.first}, press, slab, parts);
     for (const std::size_t number : left_out) {
         warn_of(parts[number], press);
     }

@@ -96,9 +96,6 @@ class Places {
         for (const Site& site : all_sites(seen)) {
             all.include(site.at);
         }
-        for (const Site& site : seen.levels) {
-            all.include(site.at);
-        }
         return all.centre().y;
     }
 

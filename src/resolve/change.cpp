@@ -68,7 +68,6 @@ constexpr auto kGroups = std::to_array<std::pair<std::string_view, std::string_v
     {"badge", "service badges"},
     {"box", "cartridge box"},
     {"hilt", "bayonet"},
-    {"scabbard", "scabbards"},
     {"fife", "fife case"},
 });
 

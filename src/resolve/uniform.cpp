@@ -74,6 +74,10 @@ std::string_view called_on(const Uniform& man, PropertyId id) {
         (says("belts.worn") == "crossed" || says("belts.worn") == "waist")) {
         return "sword frog";
     }
+    if (row.key == "scabbard.leather" && says("sword.worn") != "none" &&
+        man.speaks(property_id("hilt.metal")) && says("hilt.metal") != "none") {
+        return "scabbards";
+    }
     return row.called();
 }
 

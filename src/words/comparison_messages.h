@@ -11,6 +11,7 @@ inline constexpr Message kInWhatTheyDiffer{
     "In what they differ", "Ce qui les distingue", "Worin sie sich unterscheiden"};
 inline constexpr Message kInNothing{"In nothing.", "En rien.", "In nichts."};
 inline constexpr Message kSameForAll{"The same for all", "Commun à tous", "Bei allen gleich"};
+inline constexpr Message kSameForBoth{"The same for both", "Commun aux deux", "Bei beiden gleich"};
 inline constexpr Message kWhatCarriesOver{
     "What carries over", "Ce qui peut resservir", "Was weiter dient"};
 inline constexpr Message kToldApart{"Told apart", "À distance", "Aus der Ferne"};
@@ -22,9 +23,12 @@ inline constexpr Message kSeenNear{"Seen near", "De près", "Aus der Nähe"};
 inline constexpr Message kNothing{"nothing", "rien", "nichts"};
 inline constexpr Message kToChange{
     "{1} (to change: {2})", "{1} (à changer : {2})", "{1} (zu ändern: {2})"};
-/// Of more than two: what all could wear, and a thing with those who could wear each other's.
+/// Of more than two: what all could wear, and how the table of what some could wear is read.
 inline constexpr Message kAmongAll{"Among all: {1}.", "Entre tous : {1}.", "Unter allen: {1}."};
-inline constexpr Message kAmong{"{1}: {2}.", "{1} : {2}.", "{1}: {2}."};
+inline constexpr Message kAmongSome{
+    "Among some: men with the same sign in a row can wear each other’s.",
+    "Entre quelques-uns : sur une ligne, ceux qui ont le même signe peuvent échanger l’effet.",
+    "Unter einigen: Wer in einer Zeile dasselbe Zeichen hat, kann des anderen Stück tragen."};
 
 /// The eyes, and what is seen.
 inline constexpr Message kToAllEyes{"to all eyes", "pour tout œil", "für jedes Auge"};
@@ -59,7 +63,7 @@ inline constexpr Message kTheTwoApart{
     "Die beiden sind auf 50 m zu unterscheiden, für jedes Auge und ohne Farbe; der kleinste "
     "Farbabstand ist {1} (ΔE2000): {2}."};
 /// A man, and things that the other has not.
-inline constexpr Message kOnlyHas{"only {1} has {2}", "seul {1} a : {2}", "nur {1} hat: {2}"};
+inline constexpr Message kOnlyHas{"{2}: only {1}", "{2} : seul {1}", "{2}: nur {1}"};
 inline constexpr Message kHowFarSeen{
     "Counted are areas seen from the front of at least ten squares of 14.5 mm, which is one minute "
     "of "

@@ -83,6 +83,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"cartridge box", "giberne", "Patronentasche"},
     {"box", "cartridge box", "giberne", "Patronentasche"},
     {"scabbard", "fourreau", "Scheide"},
+    {"scabbards", "fourreaux", "Scheiden"},
     {"bayonet", "baïonnette", "Bajonett"},
     {"sword", "arme blanche", "Seitengewehr"},
     {"sword hilt", "monture du sabre", "Säbelgefäß"},
