@@ -30,6 +30,8 @@ constexpr double kClearlyMore = 1.6;
 constexpr std::array<const char*, 4> kViews = {"front", "back", "side", "button"};
 /// On the man a sleeve hides half of what these show whole.
 constexpr std::array<const char*, 2> kFlatViews = {"flat-coat-front", "flat-coat-back"};
+/// Shown without a coat, and so with the arms of the shirt beside it.
+constexpr std::string_view kBareArms = "waistcoat";
 /// Without them he looks like the man of the picture before.
 constexpr std::array<std::string_view, 2> kBareWithout = {"belts.worn", "box.leather"};
 
@@ -123,7 +125,7 @@ class Indexer {
     [[nodiscard]] std::vector<Example> options_of(PropertyId id) const {
         std::vector<Example> options = examples_of(id);
         std::erase_if(options, shows_nothing);
-        if (properties()[id].group() == "waistcoat" || properties()[id].key == "breeches.cut") {
+        if (properties()[id].group() == kBareArms || properties()[id].key == "breeches.cut") {
             // The coat is laid off to show what is under it.
             for (Example& option : options) {
                 option.settings.insert(option.settings.begin(), {property_id("coat.cut"), "none"});
@@ -369,6 +371,9 @@ class Indexer {
     /// Its own, or that of its group.
     static std::string_view frame_name(PropertyId id) {
         const Property& row = properties()[id];
+        if (row.group() == kBareArms) {
+            return "trunk";
+        }
         if (!row.frame.empty()) {
             return row.frame;
         }
