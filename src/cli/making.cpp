@@ -5,9 +5,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 #include <string_view>
 
 #include "pattern/named_seams.h"
+#include "pattern/seams.h"
+#include "pattern/shapes.h"
 #include "words/making_messages.h"
 #include "words/terms.h"
 #include "words/workshop_messages.h"
@@ -30,12 +33,12 @@ constexpr std::array kSteps = std::to_array<Step>({
     {"coat", "", messages::kCoatBody},
     {"coat", "fore turnback", messages::kCoatPleats},
     {"coat", "", messages::kCoatShoulders},
+    {"coat", "fore turnback", messages::kCoatTurnbacks},
     {"coat", "upper sleeve", messages::kCoatLining},
     {"coat", "collar", messages::kCoatCollar},
     {"coat", "upper sleeve", messages::kCoatSleeves},
     {"coat", "cuff", messages::kCoatCuffs},
     {"coat", "upper sleeve", messages::kCoatSetIn},
-    {"coat", "fore turnback", messages::kCoatTurnbacks},
     {"coat", "", messages::kCoatButtons},
     {"waistcoat", "pocket flap", messages::kWaistcoatPockets},
     {"waistcoat", "front facing", messages::kWaistcoatFronts},
@@ -79,6 +82,43 @@ WorkshopRow row_of(const PairedSeam& seam, Language language) {
             number_words(language, std::abs(ease) < nothing ? 0 : ease / 10, 1)};
 }
 
+const PatternPiece* piece_of_breeches(const std::vector<PatternPiece>& pieces, const char* name) {
+    const auto found = std::ranges::find_if(pieces, [name](const PatternPiece& piece) {
+        return piece.garment == "breeches" && piece.name == name && !piece.is_lining;
+    });
+    return found == pieces.end() ? nullptr : &*found;
+}
+
+/// From the upper end of a seam of a leg along it, and straight on to the height of its hem.
+double down_seam(const PatternPiece& leg, const char* name) {
+    const auto seam = std::ranges::find(leg.seams, name, &Seam::name);
+    if (seam == leg.seams.end() || seam->line.empty()) {
+        return 0;
+    }
+    const double foot = std::max(seam->line.front().y, seam->line.back().y);
+    const Chain hem = lower_edge(leg.outline);
+    const double end = seam->name == "side seam" ? hem.back().y : hem.front().y;
+    return length_of(seam->line) + std::max(0.0, end - foot);
+}
+
+/// What the man has on his leg, which the flats do not tell. Nothing without knee bands.
+std::optional<std::string> breeches_lengths(Language language,
+                                            const std::vector<PatternPiece>& pieces) {
+    const PatternPiece* leg = piece_of_breeches(pieces, "fore leg");
+    const PatternPiece* knee = piece_of_breeches(pieces, "knee band");
+    const PatternPiece* waist = piece_of_breeches(pieces, "waistband");
+    if (leg == nullptr || knee == nullptr || waist == nullptr) {
+        return std::nullopt;
+    }
+    // The knee band is folded along its middle.
+    const double below = shapes::box(knee->outline).width() / 2;
+    const double above = shapes::box(waist->outline).width();
+    const double side = down_seam(*leg, "side seam") + below;
+    const double inside_leg = down_seam(*leg, "inside leg seam") + below;
+    const auto mm = [language](double value) { return number_words(language, value, 0); };
+    return say(language, messages::kBreechesLengths, {mm(side), mm(side + above), mm(inside_leg)});
+}
+
 }  // namespace
 
 WorkshopTable seam_table(Language language, const std::vector<PatternPiece>& pieces) {
@@ -100,6 +140,9 @@ WorkshopTable seam_table(Language language, const std::vector<PatternPiece>& pie
         made.rows.push_back(row_of(seam, language));
     }
     made.remarks = {say(language, messages::kSeamsRemark)};
+    if (const auto words = breeches_lengths(language, pieces)) {
+        made.remarks.push_back(*words);
+    }
     return made;
 }
 

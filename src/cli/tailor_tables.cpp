@@ -435,9 +435,9 @@ WorkshopTable piece_table(Language language, const std::vector<PatternPiece>& pi
                  number_words(language, length_of(closed) / 1000, 2)});
             number += piece.number;
             area += all;
-            const int again = (piece.lined ? 1 : 0) + (is_stiffened(piece) ? 1 : 0);
-            more += again * piece.number;
-            more_area += again * all;
+            const int again = (piece.lined ? piece.number : 0) + times_stiffened(piece);
+            more += again;
+            more_area += again * area_of(piece);
         }
     }
     made.rows.push_back({say(language, messages::kAllPieces),

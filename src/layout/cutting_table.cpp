@@ -55,6 +55,7 @@ class CuttingLayers {
                                        &pens_.fold,
                                        &pens_.pocket,
                                        &pens_.hole,
+                                       &pens_.eyelet,
                                        &pens_.button,
                                        &pens_.notch,
                                        &pens_.grain,
@@ -78,11 +79,12 @@ class CuttingLayers {
     }
 
   private:
-    std::array<sheet::Pen, 10> pens_of_{sheet::Pen("cut"),
+    std::array<sheet::Pen, 11> pens_of_{sheet::Pen("cut"),
                                         sheet::Pen("sew"),
                                         sheet::Pen("fold"),
                                         sheet::Pen("pocket"),
                                         sheet::Pen("buttonhole"),
+                                        sheet::Pen("eyelet"),
                                         sheet::Pen("button"),
                                         sheet::Pen("notch"),
                                         sheet::Pen("grain"),

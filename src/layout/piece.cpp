@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "layout/style.h"
+#include "pattern/pockets.h"
 #include "pattern/shapes.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
@@ -103,7 +104,7 @@ void draw_points(const PatternPiece& piece, Point at, double factor, const Piece
         draw_notch(notch, at, factor, *pens.notch);
     }
     for (const Point eyelet : piece.eyelets) {
-        pens.hole->circle(at + eyelet * factor, std::max(kLeastEyelet, kEyelet * factor), thin);
+        pens.eyelet->circle(at + eyelet * factor, std::max(kLeastEyelet, kEyelet * factor), thin);
     }
     for (const Point button : piece.buttons) {
         const Point middle = at + button * factor;
@@ -297,6 +298,7 @@ PiecePens::PiecePens(Pen& all, Language spoken)
       fold(&all),
       pocket(&all),
       hole(&all),
+      eyelet(&all),
       button(&all),
       notch(&all),
       grain(&all),
@@ -396,13 +398,15 @@ namespace {
 
 /// Its cloth, and what else is cut by its pattern.
 std::string stuffs_of(const PatternPiece& piece, Language language) {
-    const bool stiff = is_stiffened(piece);
+    const int times = times_stiffened(piece);
+    const bool stiff = times > 0;
     if (!piece.lined && !stiff) {
         return piece.cloth.name;
     }
-    const Message& message = !stiff        ? messages::kAndLining
-                             : piece.lined ? messages::kAndLiningAndStiffLinen
-                                           : messages::kAndStiffLinen;
+    const Message& message = !stiff                 ? messages::kAndLining
+                             : piece.lined          ? messages::kAndLiningAndStiffLinen
+                             : times < piece.number ? messages::kAndStiffLinenOnce
+                                                    : messages::kAndStiffLinen;
     return say(language, message, {piece.cloth.name});
 }
 
@@ -434,6 +438,11 @@ std::vector<std::string> cutting_words(const PatternPiece& piece, Language langu
             say(language,
                 piece.inlay > 0 ? messages::kLiningWithoutInlay : messages::kLiningAlike,
                 {std::to_string(piece.lining_alike)}));
+    }
+    const bool mouths = std::ranges::any_of(
+        piece.slits, [&](const Chain& slit) { return is_mouth(slit, piece.outline); });
+    if (piece.lining_alike > 0 && mouths) {
+        words.push_back(say(language, messages::kMouthsNotInLining));
     }
     if (piece.ease > 0) {
         words.push_back(

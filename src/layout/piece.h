@@ -22,6 +22,7 @@ struct PiecePens {
     sheet::Pen* fold;
     sheet::Pen* pocket;
     sheet::Pen* hole;
+    sheet::Pen* eyelet;
     sheet::Pen* button;
     sheet::Pen* notch;
     sheet::Pen* grain;

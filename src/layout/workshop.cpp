@@ -100,7 +100,6 @@ class Sheets {
     void put_opening() {
         flow_.title(sheets_.title, sheets_.subtitle);
         flow_.contents();
-        flow_.space(flow_.style().leading);
         put_table(sheets_.man);
         if (std::ranges::find(sheets_.order, "flats") != sheets_.order.end()) {
             put_in_columns(sheets_.girths);

@@ -20,6 +20,8 @@ namespace {
 constexpr double kKneeTongue = 65;
 /// Eyelets lie so far within the end of the waistband. Common practice, no source.
 constexpr double kEyeletWithin = 12;
+/// And so far from its upper and lower seam.
+constexpr double kEyeletClear = 8;
 
 class Waistband {
   public:
@@ -91,18 +93,22 @@ class Waistband {
         }
     }
 
-    /// Of the half on the wearer's left, which lies to the left of the page behind.
+    /// Of the half on the wearer's left, which lies to the left of the page behind: as many as are
+    /// drawn, clear of both seams.
     void mark_eyelets(PatternPiece& piece) const {
         const FlatPart* band = back_ != nullptr ? back_->part("waistband") : nullptr;
         if (band == nullptr) {
             return;
         }
-        const double top = shapes::box(shapes::joined(band->outline)).top;
-        for (const Chain& line : band->lines) {
-            // They are drawn as dots.
-            if (length_of(line) < 1 && line.front().x < 0) {
-                piece.eyelets.push_back({line.front().y - top, kEyeletWithin});
-            }
+        // They are drawn as dots.
+        const auto drawn = std::ranges::count_if(band->lines, [](const Chain& line) {
+            return length_of(line) < 1 && line.front().x < 0;
+        });
+        const double depth = waistband_depth(front_) - 2 * kEyeletClear;
+        for (int i = 0; i < drawn; ++i) {
+            const double share =
+                drawn > 1 ? static_cast<double>(i) / static_cast<double>(drawn - 1) : 0.5;
+            piece.eyelets.push_back({kEyeletClear + depth * share, kEyeletWithin});
         }
     }
 };
@@ -112,6 +118,15 @@ double knee_cut_back(const Flat& front, const Chain& slit) {
     const FlatPart* part = legs_of(front);
     const Chain* seam = part != nullptr ? side_seam_of(front, *part, 1) : nullptr;
     return seam != nullptr ? x_at(*seam, slit.back().y) - slit.back().x : 0;
+}
+
+/// On the outer half of a knee band, the fold of which runs down its middle: the bar of the buckle,
+/// which the middle of the tongue reaches when the band is drawn in from where its slit is closed.
+void mark_buckle(PatternPiece& band, double closed, double buckled) {
+    const double drawn_in = std::max(0.0, closed - kKneeTongue - buckled);
+    const double bar = closed - drawn_in - kKneeTongue / 2;
+    band.lines.push_back({{0, bar}, {band.lines.front().front().x, bar}});
+    say_along(band, band.lines.back(), "buckle");
 }
 
 }  // namespace
@@ -150,16 +165,18 @@ std::optional<PatternPiece> knee_band_of(const PatternSource& source,
     piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, end}, {0, end}};
     piece.lines = {{{height, 0}, {height, end}}, {{0, kKneeTongue}, {2 * height, kKneeTongue}}};
     say_along(piece, piece.lines.front(), "fold");
-    say_along(piece, piece.lines.back(), "tongue, buckle");
+    say_along(piece, piece.lines.back(), "tongue");
     if (const Chain* slit = front->guide("knee-slit-left"); slit != nullptr && outer < end) {
         // Buttoned, the edge of the fore leg lies here over the end that passes under.
         const double closed = outer + knee_cut_back(*front, *slit);
         piece.lines.push_back({{0, closed}, {2 * height, closed}});
         say_along(piece, piece.lines.back(), "end of the lap");
+        mark_buckle(piece, closed, source.body.of(BodyMeasure::lower_knee) + kBuckledEase);
     }
     for (const double seam : {inner, outer}) {
         add_notches_at(piece, seam);
     }
+    name_seam(piece, "knee band", {0, kKneeTongue}, {0, end}, Join::set_in);
     piece.paired = false;
     return piece;
 }

@@ -105,7 +105,11 @@ class Breeches {
             inner = length(fork.point - fork.foot());
             add_fork(piece.outline, fork);
             add_notches_at(piece, fork.foot().y);
-            name_seam(piece, "inside leg seam", fork.point, lower_edge(piece.outline).front());
+            const Chain hem = lower_edge(piece.outline);
+            name_seam(piece, "inside leg seam", fork.point, hem.front());
+            name_seam(
+                piece, "front seam", fork.point, upper_edge(piece.outline).front(), Join::mirrored);
+            name_seam(piece, "knee band", hem.front(), hem.back());
         }
         if (const Chain* side = side_seam_of(*front_, part, 1)) {
             const double end = side_ends(*side);
@@ -137,7 +141,9 @@ class Breeches {
             const Fork fork = hind_fork(*seam, inner, piece.outline);
             add_fork(piece.outline, fork);
             add_notches_at(piece, fork.foot().y);
-            name_seam(piece, "inside leg seam", fork.point, lower_edge(piece.outline).back());
+            const Chain hem = lower_edge(piece.outline);
+            name_seam(piece, "inside leg seam", fork.point, hem.back());
+            name_seam(piece, "knee band", hem.front(), hem.back());
             if (!waist.empty()) {
                 name_seam(piece, "seat seam", waist.back(), fork.point, Join::mirrored);
                 open_behind(piece, waist.back(), fork.point);

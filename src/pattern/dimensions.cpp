@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pattern/draft.h"
 #include "pattern/marks.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -270,12 +271,7 @@ class Measuring {
             add("turnback button above the hem", Way::down, below(part, at), at, "skirts");
             return;
         }
-        // Within the corner, so that neither hem nor edge shows it. Common practice, no source.
-        constexpr double up = 16;
-        constexpr double in = 10;
-        const Point corner = edge.back();
-        const Point at =
-            corner + unit(edge.front() - corner) * up + unit(fold.back() - corner) * in;
+        const Point at = hook_on(edge, fold);
         add("turnback hook above the hem", Way::down, below(part, at), at, "skirts");
         add("turnback hook within the edge", Way::along, at, foot_on(edge, at), "skirts");
     }

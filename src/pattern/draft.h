@@ -68,6 +68,15 @@ inline std::vector<Turnback> turnbacks_of(const Flat& flat) {
     return all;
 }
 
+/// Where the hook sits on a corner that is held by no button: within it, so that neither hem nor
+/// edge shows it. Common practice, no source.
+inline Point hook_on(const Chain& edge, const Chain& fold) {
+    constexpr double up = 16;
+    constexpr double in = 10;
+    const Point corner = edge.back();
+    return corner + unit(edge.front() - corner) * up + unit(fold.back() - corner) * in;
+}
+
 /// How deep a band is that is drawn bent, mm.
 inline double depth_of(const Chain& band) {
     return shapes::area(band) / shapes::box(band).width();

@@ -10,6 +10,7 @@
 #include "pattern/marks.h"
 #include "pattern/named_seams.h"
 #include "pattern/pieces.h"
+#include "pattern/placing.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
@@ -103,8 +104,12 @@ class Facings {
                 }
                 piece.outline = shapes::joined(part.outline);
                 piece.holes = holes_of(part);
+                if (row.name == "turnback") {
+                    place_hook(piece, flat, part);
+                }
                 if (row.name == "lapel") {
                     piece.outline = below_neckline(piece.outline, flat);
+                    name_lapel_seam(piece, flat, part.name);
                 }
                 // Lapels are buttoned to the forepart, which shows their buttons.
                 if (row.name != "lapel" || piece.holes.empty()) {
@@ -312,7 +317,6 @@ class Facings {
                            .cloth_key = before->cloth_key};
         const double wide = fore.at_sleeve + hind.at_sleeve;
         piece.outline = strap(fore.along, wide, fore.at_button + hind.at_button);
-        piece.buttons = {{wide / 2, fore.to_button}};
         piece.holes = {{{wide / 2, fore.to_button - kStrapHole / 5},
                         {wide / 2, fore.to_button + kStrapHole * 4 / 5}}};
         piece.number = part != nullptr && other != nullptr ? 2 : 1;

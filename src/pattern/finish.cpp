@@ -83,8 +83,8 @@ void add_inlay(PatternPiece& piece, double allowance) {
 
 }  // namespace
 
-bool is_stiffened(const PatternPiece& piece) {
-    return (piece.lined && !piece.draft) || piece.name == "collar";
+int times_stiffened(const PatternPiece& piece) {
+    return piece.name == "collar" ? 1 : piece.lined && !piece.draft ? piece.number : 0;
 }
 
 double area_of(const PatternPiece& piece) {

@@ -53,8 +53,10 @@ constexpr std::array kOveralls = {FitLine{Of::waist, "girth-waist", 20},
                                   FitLine{Of::knee, "girth-knee", 40, Round::leg}};
 /// Over the breeches, whose knee is of two cloths, buttoned and buckled.
 constexpr std::array kLongGaiter = {FitLine{Of::knee, "girth-knee", 38, Round::leg},
-                                    FitLine{Of::calf, "girth-calf", 10, Round::leg}};
-constexpr std::array kHalfGaiter = {FitLine{Of::calf, "girth-calf", 10, Round::leg}};
+                                    FitLine{Of::calf, "girth-calf", 10, Round::leg},
+                                    FitLine{Of::least_leg, "girth-least-leg", 18, Round::leg}};
+constexpr std::array kHalfGaiter = {FitLine{Of::calf, "girth-calf", 10, Round::leg},
+                                    FitLine{Of::least_leg, "girth-least-leg", 18, Round::leg}};
 
 struct Fitted {
     /// How the parts of its body begin.
@@ -199,6 +201,9 @@ std::vector<FinishedGirth> finished_girths(const Flat& flat, const Body& body) {
     }
     for (const FoundLine& each : lines_of(flat, *garment)) {
         add(each.line.measure, each.line.ease, each.girth + each.beyond);
+    }
+    if (flat.part("knee-band-left") != nullptr) {
+        add(Of::lower_knee, kBuckledEase, body.of(Of::lower_knee) + kBuckledEase);
     }
     if (flat.part("sleeve-left") != nullptr) {
         add(Of::upper_arm, kArmEase, body.of(Of::upper_arm) + kArmEase);

@@ -33,6 +33,10 @@ struct FinishedGirth {
 /// practice, no source.
 inline constexpr double kNeckEase = 20;
 
+/// How much longer than the leg below the knee a knee band is buckled, mm. Common practice, no
+/// source.
+inline constexpr double kBuckledEase = 8;
+
 /// Half the neckline of a coat, from the middle behind to the front, mm; 0 where the flat has no
 /// `neckline-…` guides.
 double half_neckline(const Flat& flat);

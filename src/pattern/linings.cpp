@@ -8,8 +8,10 @@
 #include <utility>
 
 #include "pattern/draft.h"
+#include "pattern/named_seams.h"
 #include "pattern/pieces.h"
 #include "pattern/pockets.h"
+#include "pattern/seams.h"
 #include "pattern/shapes.h"
 #include "pattern/stiffening.h"
 #include "words/terms.h"
@@ -23,6 +25,11 @@ constexpr double kSleeveLiningShort = 12;
 /// Common practice, no source.
 constexpr double kBagDepth = 220;
 constexpr double kBagCorner = 40;
+/// That of an upright pocket is so wide, and reaches so far above its mouth and below, mm. Common
+/// practice, no source.
+constexpr double kUprightBag = 180;
+constexpr double kBagAbove = 40;
+constexpr double kBagBelow = 100;
 /// The bag of a fob is so deep, and so much wider than its mouth; the welt that faces the mouth of
 /// a pocket is so deep. Common practice, no source.
 constexpr double kFobDepth = 90;
@@ -64,12 +71,7 @@ class Lesser {
         }
         for (const PatternPiece& piece : pieces_) {
             if (piece.name == "pocket flap") {
-                const Rect box = shapes::box(piece.outline);
-                add_bags({piece.garment,
-                          "pocket bag",
-                          std::max(box.width(), box.height()) - 2 * kMouthWithinFlap,
-                          kBagDepth,
-                          piece.number});
+                add_bags_below(piece);
             }
         }
         add_pockets_of_breeches();
@@ -110,7 +112,8 @@ class Lesser {
         const Material* own = source_.uniform.material(property_id("coat.lining"));
         piece.stuff = "lining";
         piece.is_lining = true;
-        // Nothing is sewn or buttoned to it.
+        // Nothing is sewn or buttoned to it; bags hang between it and the cloth.
+        std::erase_if(piece.slits, [&](const Chain& slit) { return is_mouth(slit, of.outline); });
         piece.lines.clear();
         piece.buttons.clear();
         piece.holes.clear();
@@ -159,6 +162,52 @@ class Lesser {
             return kCanvasWide + (kCanvasNarrow - kCanvasWide) * down;
         });
         keep_drawn(std::move(piece), source_.allowance, made_);
+    }
+
+    /// Below the mouth of a flap; beside it, where that stands upright.
+    void add_bags_below(const PatternPiece& flap) {
+        const Chain* mouth = nullptr;
+        for (const PatternPiece& piece : pieces_) {
+            const bool cut = piece.garment == flap.garment && piece.name == "forepart";
+            mouth = cut && !piece.slits.empty() ? &piece.slits.front() : mouth;
+        }
+        if (mouth == nullptr) {
+            const double wide = shapes::box(flap.outline).width();
+            add_bags(
+                {flap.garment, "pocket bag", wide - 2 * kMouthWithinFlap, kBagDepth, flap.number});
+            return;
+        }
+        const Point way = mouth->back() - mouth->front();
+        if (std::abs(way.x) > std::abs(way.y)) {
+            add_bags({flap.garment, "pocket bag", length(way), kBagDepth, flap.number});
+        } else {
+            add_upright_bag(flap, length(way));
+        }
+    }
+
+    /// One side is sewn to the mouth; the bag hangs behind it, deeper than its foot.
+    void add_upright_bag(const PatternPiece& flap, double mouth) {
+        PatternPiece piece{.garment = flap.garment,
+                           .name = "pocket bag",
+                           .cloth = linen(),
+                           .cloth_key = "coat.lining"};
+        piece.stuff = "lining";
+        const double high = kBagAbove + mouth + kBagBelow;
+        piece.outline = {{0, 0}, {kUprightBag, 0}};
+        constexpr double quarter = std::numbers::pi / 2;
+        for (const bool left : {false, true}) {
+            const double from = left ? quarter : 0;
+            const Point middle{left ? kBagCorner : kUprightBag - kBagCorner, high - kBagCorner};
+            const Chain corner = shapes::arc(middle, kBagCorner, kBagCorner, from, from + quarter);
+            piece.outline.insert(piece.outline.end(), corner.begin(), corner.end());
+        }
+        constexpr double aside = 6;
+        piece.lines = {{{aside, kBagAbove}, {aside, kBagAbove + mouth}}};
+        say_along(piece, piece.lines.front(), "mouth of the pocket");
+        add_notch(piece, {0, kBagAbove});
+        add_notch(piece, {0, kBagAbove + mouth});
+        piece.number = 2 * flap.number;
+        keep(std::move(piece));
     }
 
     /// Bags of some pockets of one size.

@@ -45,7 +45,7 @@ constexpr std::array kPartNames = std::to_array<PartName>({
 });
 
 /// Pieces that were laid out already, by their list.
-using Layings = std::map<std::vector<const PatternPiece*>, Laying>;
+using Layings = std::map<std::vector<std::pair<const PatternPiece*, int>>, Laying>;
 
 /// Everything that is counted of some garments together.
 class Count {
@@ -113,21 +113,25 @@ class Count {
 
     /// Pieces to lay out, and their finished area.
     struct Lay {
-        std::vector<const PatternPiece*> pieces;
+        /// And how many of each.
+        std::vector<std::pair<const PatternPiece*, int>> pieces;
         double area = 0;
         int number = 0;
 
-        void take(const PatternPiece& piece) {
-            pieces.push_back(&piece);
-            area += area_of(piece) * piece.number;
-            number += piece.number;
+        void take(const PatternPiece& piece) { take(piece, piece.number); }
+
+        void take(const PatternPiece& piece, int many) {
+            pieces.emplace_back(&piece, many);
+            area += area_of(piece) * many;
+            number += many;
         }
     };
 
     void add_lay(const char* kind, const std::string& what, const Lay& lay) {
         std::vector<PatternPiece> pieces;
-        for (const PatternPiece* piece : lay.pieces) {
+        for (const auto& [piece, many] : lay.pieces) {
             pieces.push_back(*piece);
+            pieces.back().number = many;
         }
         // What only one garment takes is laid out for it and for the man alike.
         const auto [known, is_new] = layings_.try_emplace(lay.pieces);
@@ -204,9 +208,9 @@ class Count {
     void interlining() {
         Lay lay;
         for (const PatternPiece& piece : pieces_) {
-            const bool stiff = is_stiffened(piece) || piece.stuff == "interlining";
-            if (counts(piece.garment) && stiff) {
-                lay.take(piece);
+            const int many = piece.stuff == "interlining" ? piece.number : times_stiffened(piece);
+            if (counts(piece.garment) && many > 0) {
+                lay.take(piece, many);
             }
         }
         if (lay.number > 0) {

@@ -17,7 +17,7 @@ struct Edge {
     Seam* seam;
 };
 
-/// Linings follow the pattern of their cloth, and have its letters there.
+/// Linings follow the pattern of their cloth, and have its letters.
 bool has_letters(const PatternPiece& piece) {
     return !piece.is_lining;
 }
@@ -99,6 +99,16 @@ void letter_seams(std::vector<PatternPiece>& pieces) {
         const std::string letter = letter_of(next++);
         for (const Edge& edge : edges) {
             edge.seam->letter = letter;
+        }
+    }
+    for (PatternPiece& lining : pieces) {
+        const auto cloth = std::ranges::find_if(pieces, [&](const PatternPiece& piece) {
+            return lining.is_lining && has_letters(piece) && piece.garment == lining.garment &&
+                   piece.name == lining.name;
+        });
+        for (Seam& seam : cloth != pieces.end() ? lining.seams : std::vector<Seam>{}) {
+            const auto alike = std::ranges::find(cloth->seams, seam.name, &Seam::name);
+            seam.letter = alike != cloth->seams.end() ? alike->letter : "";
         }
     }
 }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 #include <utility>
 
 #include "pattern/draft.h"
@@ -14,6 +15,7 @@
 #include "pattern/shapes.h"
 #include "pattern/shoulders.h"
 #include "pattern/sleeves.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
@@ -31,6 +33,9 @@ constexpr double kLeastSkirt = 200;
 constexpr double kPleatBelowWaist = 16;
 /// How far from its lowest point the arm's hole is rounded, mm.
 constexpr double kRoundHole = 32;
+/// And how far from the point of the shoulder, and the hem where the back is unfolded beside it.
+constexpr double kRoundShoulder = 22;
+constexpr double kRoundHem = 16;
 constexpr double kFar = shapes::kBeyondAll;
 
 class Garments {
@@ -109,8 +114,12 @@ class Garments {
         // Front and back of the arm's hole run into one another below.
         piece.outline =
             rounded_at(shapes::joined(parts), {crossing(side, pit).greatest, pit}, kRoundHole);
+        // What was unfolded ends a little above the hem beside it.
+        piece.outline = rounded_at(piece.outline, outer_corner(side, 1), kRoundHem);
+        if (const Chain* fold = front.guide("shoulder-left"); fold != nullptr && shoulder) {
+            piece.outline = rounded_at(piece.outline, fold->back(), kRoundShoulder);
+        }
         place_turnback(piece, front);
-        place_lapel(piece, front);
         place_pockets(piece, front, back, {side, behind});
         add_pleat_fold(piece, shapes::box(behind).bottom, seam->back().y);
         piece.inlay = kInlay;
@@ -132,6 +141,8 @@ class Garments {
         if (const Chain* neck = front.guide("neckline-before"); neck != nullptr && shoulder) {
             name_seam(piece, "neck", shoulder->neck_before, neck->back());
         }
+        place_lapel(piece, front);
+        place_strap(piece, front);
         if (const Chain* fold = front.guide("shoulder-left")) {
             const Point corner = corner_of(piece);
             shoulder_ = (shoulder ? shoulder->end_before : fold->back()) - corner;
@@ -247,7 +258,6 @@ class Garments {
         name_seam(piece, "side seam", seam.front(), seam.back());
         if (const Chain* middle = flat.guide("back-seam")) {
             add_notch(piece, middle->back());
-            name_seam(piece, "back seam", middle->front(), middle->back(), Join::mirrored);
         }
         if (const Chain* shoulder = flat.guide("shoulder-seam-left")) {
             name_body_seams(piece, shoulder->front(), shoulder->back(), seam.front());
@@ -265,7 +275,21 @@ class Garments {
                       point_between(piece.outline, end, seam.front(), hole_behind_ / 2),
                       Ticks::hind);
         }
+        if (const Chain* middle = flat.guide("back-seam")) {
+            name_back_seam(piece, flat, *middle);
+        }
         keep(std::move(piece));
+    }
+
+    /// It is sewn down to where the corner of the skirt is turned back.
+    void name_back_seam(PatternPiece& piece, const Flat& flat, const Chain& middle) const {
+        Point end = middle.back();
+        for (const Turnback& turnback : turnbacks_of(flat)) {
+            end = turnback.fold.front();
+            add_notch(piece, {0, end.y});
+            piece.remarks.push_back(say(source_.uniform.language, messages::kSkirtsOpenBelow));
+        }
+        name_seam(piece, "back seam", middle.front(), {0, end.y}, Join::mirrored);
     }
 
     static Point top_at_middle(const Chain& half) {
@@ -394,7 +418,10 @@ class Garments {
         upper.outline = made->upper;
         upper.ease = made->upper_head + made->under_head - around;
         for (const PlacedMarks& marks : marks_on_sleeve(flat, upper.outline)) {
-            upper.lines.insert(upper.lines.end(), marks.lines.begin(), marks.lines.end());
+            for (const Chain& line : marks.lines) {
+                upper.lines.push_back(line);
+                say_along(upper, line, marks.group == "marks" ? "rank mark" : "service mark");
+            }
         }
         PatternPiece under = draft_of("coat", "under sleeve", *part);
         under.outline = made->under;
@@ -402,12 +429,14 @@ class Garments {
         name_seam(under, "armhole", made->under_hind, made->under_fore, Join::set_in);
         name_arm_seams(upper, made->hind, made->fore);
         name_arm_seams(under, made->under_hind, made->under_fore);
+        say_which_sleeve(upper, source_.uniform);
         if (hole_behind_ > 0) {
             // Under the arm it is sewn in plain.
             meet_hole(upper, *made, made->upper_head / (around - made->under_head));
         }
         for (PatternPiece* piece : {&upper, &under}) {
             add_notches_at(*piece, made->elbow, Ticks::fore, Ticks::hind);
+            place_cuff_edge(*piece, made->cuff_edge);
             keep(std::move(*piece));
         }
     }

@@ -119,8 +119,9 @@ inline constexpr double kStrapHole = 16;
 /// Finished area of one piece, mm²; doubled where it lies on the fold.
 double area_of(const PatternPiece& piece);
 
-/// Whether the same is cut once more in stiff linen: lapels, collar, cuffs, flaps and straps.
-bool is_stiffened(const PatternPiece& piece);
+/// How many of it are cut again in stiff linen: lapels, cuffs, flaps and straps, and of the collar
+/// the half that lies beneath.
+int times_stiffened(const PatternPiece& piece);
 
 /// What pieces are made from.
 struct PatternSource {

@@ -3,18 +3,25 @@
 #include "pattern/placing.h"
 
 #include <algorithm>
+#include <set>
+#include <string>
 
 #include "pattern/draft.h"
 #include "pattern/named_seams.h"
 #include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
 
 /// How long the line is at which a tape is sewn on, mm.
 constexpr double kTapeRoot = 14;
+
+/// How long the line is at which a hook is sewn on, mm.
+constexpr double kHookBar = 8;
 
 /// That part of a line which lies on the piece, from where it first comes onto it.
 Chain on_piece(const PatternPiece& piece, const Chain& line) {
@@ -85,6 +92,33 @@ void place_lapel(PatternPiece& forepart, const Flat& front) {
             say_along(forepart, line, "edge of the lapel");
         }
         add_buttons(forepart, buttons_of(*lapel));
+        name_lapel_seam(forepart, front, name);
+    }
+}
+
+void name_lapel_seam(PatternPiece& piece, const Flat& front, const std::string& lapel) {
+    const Chain* inner = front.guide(lapel + "-inner");
+    if (inner != nullptr && inner->size() > 1 && piece.outline.size() > 2) {
+        add_notch(piece, inner->back());
+        name_seam(piece, "lapel seam", inner->front(), inner->back());
+    }
+}
+
+void place_hook(PatternPiece& facing, const Flat& flat, const FlatPart& corner) {
+    const Chain* edge = flat.guide(corner.name + "-edge");
+    const Chain* fold = flat.guide(corner.name + "-fold");
+    if (edge == nullptr || fold == nullptr || !buttons_of(corner).empty()) {
+        return;
+    }
+    const Point at = hook_on(*edge, *fold);
+    const Point half = unit(edge->front() - edge->back()) * (kHookBar / 2);
+    facing.lines.push_back({at - half, at + half});
+    say_at(facing, at, "hook");
+}
+
+void place_strap(PatternPiece& forepart, const Flat& front) {
+    if (const FlatPart* strap = front.part("strap-left")) {
+        add_buttons(forepart, buttons_of(*strap));
     }
 }
 
@@ -92,7 +126,8 @@ void place_turnback(PatternPiece& skirt, const Flat& flat) {
     for (const Turnback& turnback : turnbacks_of(flat)) {
         skirt.lines.push_back(turnback.fold);
         say_along(skirt, turnback.fold, "fold of the turnback");
-        add_buttons(skirt, buttons_of(turnback.corner));
+        const std::vector<Point> buttons = buttons_of(turnback.corner);
+        add_buttons(skirt, buttons);
     }
 }
 
@@ -123,6 +158,31 @@ void place_strap_button(PatternPiece& side, const Flat& outer) {
     if (const FlatPart* strap = outer.part("foot-strap")) {
         add_buttons(side, buttons_of(*strap));
     }
+}
+
+void say_which_sleeve(PatternPiece& upper, const Uniform& man) {
+    std::set<std::string> sides;
+    for (const char* group : {"marks.sleeves", "service.sleeves"}) {
+        const PropertyId sleeves = property_id(group);
+        if (man.speaks(sleeves)) {
+            sides.insert(man.word(sleeves));
+        }
+    }
+    if (!upper.lines.empty() && sides.size() == 1 && *sides.begin() != "both") {
+        upper.remarks.push_back(
+            say(man.language, messages::kMarksOnOneSleeve, {term(man.language, *sides.begin())}));
+    }
+}
+
+void place_cuff_edge(PatternPiece& half, double height) {
+    const Crossing at = crossing(half.outline, height);
+    if (height <= 0 || !at.found) {
+        return;
+    }
+    half.lines.push_back({{at.least, height}, {at.greatest, height}});
+    // Below the line: marks may lie close above it.
+    constexpr double below = 22;
+    say_at(half, {(at.least + at.greatest) / 2, height + below}, "edge of the cuff");
 }
 
 namespace {

@@ -59,6 +59,10 @@ std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap) {
     return mouths;
 }
 
+bool is_mouth(const Chain& slit, const Chain& outline) {
+    return !lies_on(outline, slit.front()) && !lies_on(outline, slit.back());
+}
+
 Point carried(Point place, const Mouth& from, const Mouth& to) {
     const Point before = unit(from.second - from.first);
     const Point after = unit(to.second - to.first);

@@ -21,6 +21,10 @@ inline constexpr double kMouthWithinFlap = 10;
 /// its flap is sewn on. A flap seen from the side only, without its buttons, tells of none.
 std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap);
 
+/// Whether a cut lies within the piece, as a pocket's mouth does; the slit of a fall begins at its
+/// edge.
+bool is_mouth(const Chain& slit, const Chain& outline);
+
 /// A place of a flap, carried with the mouth that it belongs to.
 Point carried(Point place, const Mouth& from, const Mouth& to);
 

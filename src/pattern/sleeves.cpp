@@ -158,6 +158,7 @@ std::optional<Sleeves> sleeves_of(const Flat& front, double hole, double upper_a
     made.upper_head = close_head(made.upper, rise);
     made.under_head = close_head(made.under, kHollow);
     made.elbow = (pit + drawn.end()) / 2;
+    made.cuff_edge = halves.cuff_height > 0 ? drawn.end() - halves.cuff_height : 0;
     return made;
 }
 

@@ -23,6 +23,8 @@ struct Sleeves {
     Point under_fore;
     /// The height of the elbow, where the halves are matched.
     double elbow = 0;
+    /// The height of the cuff's upper edge; 0 where there is no cuff.
+    double cuff_edge = 0;
 };
 
 /// How much wider the upper half is than the under one, each way, mm: so far below the fold lie the

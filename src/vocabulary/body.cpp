@@ -23,7 +23,7 @@ constexpr std::array<BodyRow, kBodyMeasures> kRows = {{
     {BodyMeasure::chest,
      "chest girth",
      "bust girth|chest",
-     "over the shoulder blades, under the arms and across the chest, breathing quietly",
+     "over shoulder blades and chest, under the arms, breathing quietly",
      700,
      1500},
     {BodyMeasure::waist,
@@ -69,12 +69,24 @@ constexpr std::array<BodyRow, kBodyMeasures> kRows = {{
      "level round the knee, over the middle of its cap, the leg straight",
      280,
      600},
+    {BodyMeasure::lower_knee,
+     "lower knee girth",
+     "below the knee|small of the knee",
+     "level below the cap of the knee, where breeches are buckled",
+     240,
+     560},
     {BodyMeasure::calf, "calf girth", "calf", "at the fullest part of the calf", 260, 600},
+    {BodyMeasure::least_leg,
+     "minimum leg girth",
+     "small of the leg",
+     "at the thinnest part of the leg, above the ankle",
+     160,
+     400},
 }};
 
 /// Height and chest are those of templates/README.md; the others are read off the flats. They agree
 /// with the rules below.
-constexpr Body kReference{{1730, 960, 853, 970, 385, 416, 610, 790, 310, 375, 370}};
+constexpr Body kReference{{1730, 960, 853, 970, 385, 416, 610, 790, 310, 375, 345, 370, 232}};
 
 std::string in_mm(double mm) {
     return format_number(mm, 0) + " mm";
@@ -152,13 +164,26 @@ constexpr std::array kRelations = std::to_array<Relation>({
      5,
      45,
      "the knee measures about as much as the calf (common practice, no source)"},
+    {BodyMeasure::lower_knee,
+     BodyMeasure::knee,
+     0.92,
+     0,
+     35,
+     "below the knee the leg is about a twelfth less than over it (common practice, no source)"},
+    {BodyMeasure::least_leg,
+     BodyMeasure::calf,
+     0.63,
+     0,
+     40,
+     "the leg's thinnest part is five eighths of the calf (common practice, no source)"},
 });
 
 bool is_girth(BodyMeasure measure) {
     return measure == BodyMeasure::chest || measure == BodyMeasure::waist ||
            measure == BodyMeasure::hip || measure == BodyMeasure::neck ||
            measure == BodyMeasure::upper_arm || measure == BodyMeasure::knee ||
-           measure == BodyMeasure::calf;
+           measure == BodyMeasure::lower_knee || measure == BodyMeasure::calf ||
+           measure == BodyMeasure::least_leg;
 }
 
 }  // namespace

@@ -25,11 +25,13 @@ enum class BodyMeasure {
     inside_leg,
     upper_arm,
     knee,
-    calf
+    lower_knee,
+    calf,
+    least_leg
 };
 
 /// How many there are.
-inline constexpr std::size_t kBodyMeasures = 11;
+inline constexpr std::size_t kBodyMeasures = 13;
 
 /// One measure.
 struct BodyRow {

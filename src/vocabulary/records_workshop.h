@@ -76,7 +76,13 @@ inline constexpr std::array kBody = std::to_array<Key>({
     {.key = "inside leg length", .meaning = "from the fork to the floor", .example = "79 cm"},
     {.key = "upper arm girth", .meaning = "at its thickest, hanging", .example = "31 cm"},
     {.key = "knee girth", .meaning = "round the knee, the leg straight", .example = "37 cm"},
+    {.key = "lower knee girth",
+     .meaning = "below the cap of the knee, where breeches are buckled",
+     .example = "34 cm"},
     {.key = "calf girth", .meaning = "at the fullest part of the calf", .example = "37 cm"},
+    {.key = "minimum leg girth",
+     .meaning = "at the thinnest part of the leg, above the ankle",
+     .example = "23 cm"},
 });
 
 }  // namespace platewright::rows

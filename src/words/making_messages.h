@@ -6,6 +6,16 @@
 
 namespace platewright::messages {
 
+/// Under the table of seams.
+inline constexpr Message kBreechesLengths{
+    "The breeches along their seams: side {1} mm with the knee band, {2} mm with the waistband "
+    "too; "
+    "inside leg {3} mm with the knee band. The flats are measured straight down.",
+    "La culotte le long de ses coutures : côté {1} mm avec la jarretière, {2} mm avec la ceinture "
+    "aussi ; entrejambe {3} mm avec la jarretière. Les vêtements à plat se mesurent d’aplomb.",
+    "Die Hose an ihren Nähten entlang: Seite {1} mm mit dem Kniebund, {2} mm auch mit dem Bund; "
+    "innere Beinnaht {3} mm mit dem Kniebund. Die flach gelegten Stücke sind senkrecht gemessen."};
+
 /// The coat.
 inline constexpr Message kCoatMark{
     "Mark every seam, notch and line with thread through both layers before they are parted; write "
@@ -44,9 +54,9 @@ inline constexpr Message kCoatPleats{
     "hanche.",
     "Die Faltenkanten zusammennähen, die Brüche aufeinanderlegen und an der Hüfte heften."};
 inline constexpr Message kCoatShoulders{
-    "Sew the shoulders, the back eased to the forepart; try the body on before the lining goes in.",
-    "Coudre les épaules, le dos soutenu sur le devant ; essayer le corps avant de doubler.",
-    "Die Schultern schließen, den Rücken auf das Vorderteil eingehalten; anprobieren, ehe das "
+    "Sew the shoulders; try the body on before the lining goes in.",
+    "Coudre les épaules ; essayer le corps avant de doubler.",
+    "Die Schultern schließen; anprobieren, ehe das "
     "Futter "
     "hineinkommt."};
 inline constexpr Message kCoatLining{
@@ -58,23 +68,24 @@ inline constexpr Message kCoatLining{
     "Das Futter nach denselben Buchstaben zusammennähen, links auf links einheften, an Kanten und "
     "Falten anstaffieren."};
 inline constexpr Message kCoatCollar{
-    "Sew the collar to the neck from the middle of the back outward, notch on shoulder; fell its "
-    "lining over the seam.",
-    "Coudre le collet à l’encolure du milieu du dos vers les bords, cran sur l’épaule ; rabattre "
-    "sa "
-    "doublure sur la couture.",
-    "Den Kragen von der Rückenmitte nach außen an den Hals nähen, Zeichen auf die Schulternaht; "
-    "sein "
-    "Futter über die Naht staffieren."};
+    "Pad the stiff linen to the under collar, sew the two collars round their outer edge, turn "
+    "them. "
+    "Sew to the neck from the middle of the back outward, notch on shoulder, the lapels’ ends in "
+    "the seam; fell the upper collar over it.",
+    "Piquer la toile au dessous de collet, coudre les deux collets au bord, retourner. Coudre à "
+    "l’encolure du milieu du dos vers les bords, cran sur l’épaule, les bouts des revers dans la "
+    "couture ; rabattre le dessus.",
+    "Steifleinen auf den Unterkragen pikieren, beide Kragen an der Außenkante verbinden, wenden. "
+    "Von der Rückenmitte nach außen an den Hals nähen, Zeichen auf die Schulternaht, die Enden der "
+    "Rabatten in die Naht; den Oberkragen darüberstaffieren."};
 inline constexpr Message kCoatSleeves{
-    "Sew the fore arm seams, set the marks on while the sleeve lies flat, then the hind arm seams; "
-    "pull the lining in.",
-    "Coudre les saignées, poser les marques tant que la manche est à plat, puis les coudes ; "
-    "passer "
-    "la doublure.",
-    "Die vorderen Ärmelnähte schließen, Abzeichen aufsetzen, solange der Ärmel flach liegt, dann "
-    "die "
-    "hinteren; das Futter einziehen."};
+    "Set the marks on while the upper sleeve lies flat, their ends into its seams; sew fore arm "
+    "and "
+    "hind arm seams, pull the lining in.",
+    "Poser les marques sur le dessus de manche à plat, leurs bouts dans les coutures ; coudre "
+    "saignées et coudes, passer la doublure.",
+    "Abzeichen aufsetzen, solange der Oberärmel flach liegt, ihre Enden in die Nähte; vordere und "
+    "hintere Ärmelnaht schließen, das Futter einziehen."};
 inline constexpr Message kCoatCuffs{
     "Close the cuffs to rings and sew them to the hems of the sleeves, their notches on its seams; "
     "turn them up.",
@@ -153,13 +164,13 @@ inline constexpr Message kBreechesLegs{
     "Seiten- und Schrittnähte schließen, Zeichen auf Zeichen; die Seite unten offen lassen, wo sie "
     "geknöpft wird."};
 inline constexpr Message kBreechesSeat{
-    "Join the legs from the front over the fork up the seat, twice; leave what the gusset fills.",
+    "Join the legs from the front over the fork up the seat, twice; leave what the gusset fills. "
+    "Sew the linings by the same letters and baste them in.",
     "Assembler les jambes du devant par la fourche jusqu’au fond, à double couture ; laisser la "
     "place "
-    "du soufflet.",
+    "du soufflet. Assembler les doublures par les mêmes lettres, les bâtir dedans.",
     "Die Beine von vorn über den Schritt zum Gesäß verbinden, doppelt genäht; offen lassen, was "
-    "der "
-    "Zwickel füllt."};
+    "der Zwickel füllt. Das Futter nach denselben Buchstaben nähen und einheften."};
 inline constexpr Message kBreechesBand{
     "Gather the seat into the waistband between its notches; line the band, work the eyelets, let "
     "in "
@@ -171,12 +182,15 @@ inline constexpr Message kBreechesBand{
     "den "
     "Zwickel einsetzen."};
 inline constexpr Message kBreechesKnee{
-    "Bind the knee openings, sew the legs into the bands folded lengthwise; buckle to the outer "
+    "Turn in the edges of the knee openings, sew the legs into the bands folded lengthwise; buckle "
+    "to the outer "
     "side.",
-    "Border les fentes des genoux, prendre les jambes dans les jarretières pliées en long ; boucle "
+    "Rentrer les bords des fentes aux genoux, prendre les jambes dans les jarretières pliées en "
+    "long ; boucle "
     "en "
     "dehors.",
-    "Die Knieschlitze einfassen, die Beine in die längs gefalteten Kniebänder nähen; Schnalle nach "
+    "Die Kanten der Knieschlitze einschlagen, die Beine in die längs gefalteten Kniebänder nähen; "
+    "Schnalle nach "
     "außen."};
 inline constexpr Message kBreechesButtons{
     "Work the holes of band, fall and knees; sew on the buttons when the breeches have been tried "

@@ -29,8 +29,8 @@ inline constexpr Message kMeasureIso{
 inline constexpr Message kHowTaken{"how it is taken", "comment la prendre", "wie es genommen wird"};
 inline constexpr Message kAsDrawn{"drawn for, mm", "dessiné pour, mm", "gezeichnet für, mm"};
 inline constexpr Message kSizesRest{
-    "Standard sizes: chest by the bands S, M and L of EN 13402-3 (from memory), waist by Hertzer, "
-    "nape to waist by Rosenfeld; the rest common practice, no source.",
+    "Standard sizes: chest by EN 13402-3 (from memory), waist by Hertzer, nape to waist by "
+    "Rosenfeld; the rest common practice, no source.",
     "Tailles : poitrine selon les classes S, M et L de EN 13402-3 (de mémoire), taille selon "
     "Hertzer, dos selon Rosenfeld ; le reste est d’usage, sans source.",
     "Größen: Brust nach den Klassen S, M und L der EN 13402-3 (aus dem Gedächtnis), Taille nach "
@@ -47,22 +47,12 @@ inline constexpr Message kOfTheMan{"man", "homme", "Mann"};
 inline constexpr Message kEase{"ease", "aisance", "Zugabe"};
 inline constexpr Message kFinished{"finished", "fini", "fertig"};
 inline constexpr Message kEaseRemark{
-    "All round, closed edge to edge, without pleats and laps; measured on the drawings. Sleeves "
-    "hang "
-    "in folds there and are cut as wide as is said here. Ease is common practice, no source, and a "
-    "matter of taste: try it on a toile. The seat of the breeches is gathered into the waistband.",
-    "Tout autour, comme si les devants se joignaient partout, sans plis ni croisures ; mesuré sur "
-    "les dessins. Les manches y "
-    "pendent en plis et se coupent aussi larges qu’il est dit ici. L’aisance est d’usage, sans "
-    "source, et affaire de goût : à essayer sur une toile. Le fond de la culotte est froncé dans "
-    "la "
-    "ceinture.",
-    "Ringsum, als träfen sich die Vorderteile in jeder Höhe, ohne Falten und Übertritte; an den "
-    "Zeichnungen gemessen. "
-    "Ärmel hängen dort in Falten und werden so weit geschnitten, wie hier steht. Die Zugabe ist "
-    "üblich, ohne Quelle, und Geschmackssache: an einem Probestück anpassen. Das Gesäß der Hose "
-    "ist "
-    "in den Bund eingereiht."};
+    "All round, edge to edge, without pleats and laps; sleeves and knee bands as cut and buckled. "
+    "Ease: common practice, no source; try it on a toile.",
+    "Tout autour, bord à bord, sans plis ni croisures ; manches et jarretières comme on les coupe "
+    "et les boucle. Aisance : d’usage, sans source ; à essayer sur une toile.",
+    "Ringsum, Kante an Kante, ohne Falten und Übertritte; Ärmel und Kniebund wie geschnitten und "
+    "geschnallt. Zugabe: üblich, ohne Quelle; an einem Probestück anpassen."};
 inline constexpr Message kGirthsAreHalf{
     "Girths are half of the garment as it lies; the wedge of the breeches’ seat is not in them. "
     "What both sides have is told of one. Fractions are the nearest eighth; the millimetres "
@@ -270,6 +260,8 @@ inline constexpr Message kOnTheFold{
 inline constexpr Message kAndLining{"{1}, and lining", "{1}, et doublure", "{1}, und Futter"};
 inline constexpr Message kAndStiffLinen{
     "{1}, and stiff linen", "{1}, et toile forte", "{1}, und Steifleinen"};
+inline constexpr Message kAndStiffLinenOnce{
+    "{1}; stiff linen once", "{1} ; toile forte une fois", "{1}; Steifleinen einmal"};
 inline constexpr Message kAndLiningAndStiffLinen{
     "{1}, lining and stiff linen", "{1}, doublure et toile forte", "{1}, Futter und Steifleinen"};
 
@@ -292,6 +284,16 @@ inline constexpr Message kTopGathered{
 inline constexpr Message kVentOpenBelow{"middle seam open below its notch: the vent",
                                         "couture du milieu ouverte sous le cran : la fente",
                                         "Mittelnaht unter ihrem Zeichen offen: der Schlitz"};
+inline constexpr Message kSkirtsOpenBelow{
+    "back seam open below its lowest notch, where the skirts are turned back",
+    "couture du dos ouverte sous le dernier cran, où les pans se retroussent",
+    "Rückennaht unter dem untersten Zeichen offen, wo die Schöße umgeschlagen sind"};
+inline constexpr Message kMouthsNotInLining{"pocket mouths are not cut in the lining",
+                                            "les poches ne se fendent pas dans la doublure",
+                                            "Taschen werden nicht ins Futter geschnitten"};
+inline constexpr Message kMarksOnOneSleeve{"marks on one sleeve only: {1}",
+                                           "marques sur une seule manche : {1}",
+                                           "Abzeichen nur auf einem Ärmel: {1}"};
 inline constexpr Message kSeatOpenAbove{
     "seat seam open above its notch, for the gusset",
     "couture du fond ouverte au-dessus du cran, pour le soufflet",

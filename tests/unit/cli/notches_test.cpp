@@ -30,7 +30,7 @@ TEST(Notches, MarksAreAsFarAlongBothEdges) {
         return length_between(of.outline, middle_of_notch(of, one), middle_of_notch(of, other));
     };
     // Before, the head between shoulder and middle is as full as the rest of it.
-    const double fuller = between(upper, 0, 2) / between(fore, 4, 5);
+    const double fuller = between(upper, 0, 2) / between(fore, 5, 6);
     EXPECT_GT(fuller, 1.02);
     EXPECT_LT(fuller, 1.12);
     const Point hole = middle_of_notch(back, 4);

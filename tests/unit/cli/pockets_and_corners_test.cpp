@@ -131,7 +131,7 @@ TEST(SumOfPieces, CountsWhatIsCutTwiceByOnePattern) {
     ASSERT_GT(rows.size(), 2U);
     int again = 0;
     for (const PatternPiece& piece : work->sheets.pieces) {
-        again += ((piece.lined ? 1 : 0) + (is_stiffened(piece) ? 1 : 0)) * piece.number;
+        again += (piece.lined ? piece.number : 0) + times_stiffened(piece);
     }
     EXPECT_GT(again, 0);
     EXPECT_EQ(std::stoi(rows.back()[1]), std::stoi(rows[rows.size() - 2][1]) + again);
