@@ -11,6 +11,7 @@
 #include "pattern/openings.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
@@ -120,13 +121,44 @@ double knee_cut_back(const Flat& front, const Chain& slit) {
     return seam != nullptr ? x_at(*seam, slit.back().y) - slit.back().x : 0;
 }
 
-/// On the outer half of a knee band, the fold of which runs down its middle: the bar of the buckle,
-/// which the middle of the tongue reaches when the band is drawn in from where its slit is closed.
-void mark_buckle(PatternPiece& band, double closed, double buckled) {
-    const double drawn_in = std::max(0.0, closed - kKneeTongue - buckled);
-    const double bar = closed - drawn_in - kKneeTongue / 2;
-    band.lines.push_back({{0, bar}, {band.lines.front().front().x, bar}});
+/// The bar of the buckle: the middle of the tongue reaches it where the band is closed.
+void mark_buckle(PatternPiece& band, double closed, double width) {
+    const double bar = closed - kKneeTongue / 2;
+    band.lines.push_back({{0, bar}, {width, bar}});
     say_along(band, band.lines.back(), "buckle");
+}
+
+/// Where the parts of a knee band end, mm from the tip of its tongue.
+struct KneeBand {
+    /// The inner seam, and the side seam beneath the lap.
+    double inner = 0;
+    double outer = 0;
+    double end = 0;
+    /// The edge of the fore leg when it is buttoned; and how much wider the legs are.
+    double closed = 0;
+    double eased = 0;
+};
+
+/// Closed, it is as long as the man's leg below the knee and its ease; wider legs are eased in.
+KneeBand knee_band(const PatternSource& source,
+                   const Flat& front,
+                   const PatternPiece& fore_leg,
+                   const PatternPiece& hind_leg) {
+    const double fore = length_of(lower_edge(fore_leg.outline));
+    const double hind = length_of(lower_edge(hind_leg.outline));
+    const double lap = knee_underlap(front);
+    const Chain* slit = front.guide("knee-slit-left");
+    const double cut_back = slit != nullptr ? knee_cut_back(front, *slit) : 0;
+    const double round = fore + hind - lap + cut_back;
+    const double buckled = source.body.of(BodyMeasure::lower_knee) + kBuckledEase;
+    KneeBand band;
+    band.eased = lap > 0 ? std::max(0.0, round - buckled) : 0;
+    const double share = 1 - band.eased / (fore + hind);
+    band.inner = kKneeTongue + fore * share;
+    band.end = band.inner + hind * share;
+    band.outer = band.end - lap;
+    band.closed = band.outer + cut_back;
+    return band;
 }
 
 }  // namespace
@@ -158,25 +190,29 @@ std::optional<PatternPiece> knee_band_of(const PatternSource& source,
         return std::nullopt;
     }
     const double height = depth_of(shapes::joined(part->outline));
-    const double inner = kKneeTongue + length_of(lower_edge(fore_leg.outline));
-    const double end = inner + length_of(lower_edge(hind_leg.outline));
-    const double outer = end - knee_underlap(*front);
+    const KneeBand band = knee_band(source, *front, fore_leg, hind_leg);
+    const double end = band.end;
     PatternPiece piece = draft_of("breeches", "knee band", *part);
     piece.outline = {{0, 0}, {2 * height, 0}, {2 * height, end}, {0, end}};
     piece.lines = {{{height, 0}, {height, end}}, {{0, kKneeTongue}, {2 * height, kKneeTongue}}};
     say_along(piece, piece.lines.front(), "fold");
     say_along(piece, piece.lines.back(), "tongue");
-    if (const Chain* slit = front->guide("knee-slit-left"); slit != nullptr && outer < end) {
+    if (band.outer < end) {
         // Buttoned, the edge of the fore leg lies here over the end that passes under.
-        const double closed = outer + knee_cut_back(*front, *slit);
-        piece.lines.push_back({{0, closed}, {2 * height, closed}});
+        piece.lines.push_back({{0, band.closed}, {2 * height, band.closed}});
         say_along(piece, piece.lines.back(), "end of the lap");
-        mark_buckle(piece, closed, source.body.of(BodyMeasure::lower_knee) + kBuckledEase);
+        mark_buckle(piece, band.closed, 2 * height);
     }
-    for (const double seam : {inner, outer}) {
+    for (const double seam : {band.inner, band.outer}) {
         add_notches_at(piece, seam);
     }
-    name_seam(piece, "knee band", {0, kKneeTongue}, {0, end}, Join::set_in);
+    name_seam(piece, "knee band", {0, kKneeTongue}, {0, end});
+    constexpr double least = 1;
+    if (band.eased >= least) {
+        const Language language = source.uniform.language;
+        piece.remarks.push_back(
+            say(language, messages::kLegsEasedIn, {number_words(language, band.eased, 0)}));
+    }
     piece.paired = false;
     return piece;
 }

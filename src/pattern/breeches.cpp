@@ -109,7 +109,7 @@ class Breeches {
             name_seam(piece, "inside leg seam", fork.point, hem.front());
             name_seam(
                 piece, "front seam", fork.point, upper_edge(piece.outline).front(), Join::mirrored);
-            name_seam(piece, "knee band", hem.front(), hem.back());
+            name_seam(piece, "knee band", hem.front(), hem.back(), Join::set_in);
         }
         if (const Chain* side = side_seam_of(*front_, part, 1)) {
             const double end = side_ends(*side);
@@ -143,7 +143,7 @@ class Breeches {
             add_notches_at(piece, fork.foot().y);
             const Chain hem = lower_edge(piece.outline);
             name_seam(piece, "inside leg seam", fork.point, hem.back());
-            name_seam(piece, "knee band", hem.front(), hem.back());
+            name_seam(piece, "knee band", hem.front(), hem.back(), Join::set_in);
             if (!waist.empty()) {
                 name_seam(piece, "seat seam", waist.back(), fork.point, Join::mirrored);
                 open_behind(piece, waist.back(), fork.point);

@@ -284,6 +284,9 @@ inline constexpr Message kTopGathered{
 inline constexpr Message kVentOpenBelow{"middle seam open below its notch: the vent",
                                         "couture du milieu ouverte sous le cran : la fente",
                                         "Mittelnaht unter ihrem Zeichen offen: der Schlitz"};
+inline constexpr Message kLegsEasedIn{"leg {1} mm longer than the band: ease it in all round",
+                                      "jambe plus longue de {1} mm que la bande : la soutenir",
+                                      "Bein {1} mm länger als das Band: ringsum einhalten"};
 inline constexpr Message kSkirtsOpenBelow{
     "back seam open below its lowest notch, where the skirts are turned back",
     "couture du dos ouverte sous le dernier cran, où les pans se retroussent",

@@ -103,7 +103,11 @@ TEST(Notches, LetteredSeamsFitOneAnother) {
     const auto seams = paired_seams(pieces);
     EXPECT_GT(seams.size(), 14U);
     for (const PairedSeam& seam : seams) {
-        const double most = seam.name == "armhole" ? 30 : seam.name == "hem of the sleeve" ? 15 : 2;
+        // The legs of breeches are eased into bands that fit below the knee.
+        const double most = seam.name == "knee band"           ? 60
+                            : seam.name == "armhole"           ? 30
+                            : seam.name == "hem of the sleeve" ? 15
+                                                               : 2;
         EXPECT_GT(seam.length_here - seam.length_there, -2) << seam.garment << seam.letter;
         EXPECT_LT(seam.length_here - seam.length_there, most) << seam.garment << seam.letter;
         EXPECT_FALSE(seam.letter.empty()) << seam.name;
