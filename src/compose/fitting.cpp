@@ -228,6 +228,9 @@ class Fitting {
                 collar(part, fitted_.parts[i]);
             } else if (key.starts_with("cuffs.") && stated_.cuff_height) {
                 cuff(part, fitted_.parts[i]);
+            } else if (part.name.starts_with("pocket-") &&
+                       (stated_.pocket_width || stated_.pocket_depth)) {
+                pocket(part, fitted_.parts[i]);
             }
         }
         return touched_ ? std::optional(std::move(fitted_)) : std::nullopt;
@@ -276,6 +279,26 @@ class Fitting {
         move(into, [&](Point p) { return collar.moved(p); });
     }
 
+    /// A flap grows from the middle of its upper edge; one that stands upright, about its middle.
+    void pocket(const Part& drawn, Part& into) {
+        Rect box;
+        for (const Chain& chain : outlines(drawn.shape)) {
+            for (const Point p : chain) {
+                box.include(p);
+            }
+        }
+        const bool upright = drawn.name.find("vertical") != std::string::npos;
+        const Point from{box.centre().x, upright ? box.centre().y : box.top};
+        const auto ratio = [&](const std::optional<Measure>& stated, double truth) {
+            return stated ? stated->mm / truth : 1.0;
+        };
+        const double wider = ratio(stated_.pocket_width, drawn.truth.front());
+        const double deeper = ratio(stated_.pocket_depth, drawn.truth.back());
+        move(into, [&](Point p) {
+            return Point{from.x + (p.x - from.x) * wider, from.y + (p.y - from.y) * deeper};
+        });
+    }
+
     void cuff(const Part& drawn, Part& into) {
         const std::string side = drawn.name.find("right") != std::string::npos ? "right" : "left";
         // An arm that is not drawn twice alike has a name of its own for what its hand does.
@@ -316,7 +339,8 @@ class Fitting {
 
 std::optional<Template> fitted(const Uniform& uniform, const Template& view) {
     const StatedMeasures stated = stated_by(uniform);
-    const bool any = stated.lapel_width || stated.cuff_height || stated.collar_height;
+    const bool any = stated.lapel_width || stated.cuff_height || stated.collar_height ||
+                     stated.pocket_width || stated.pocket_depth;
     const bool on_man = view.view == "front" || view.view == "back" || view.view == "side";
     return any && on_man ? Fitting(stated, view).fit() : std::nullopt;
 }

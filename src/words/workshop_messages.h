@@ -56,17 +56,17 @@ inline constexpr Message kEaseRemark{
 inline constexpr Message kGirthsAreHalf{
     "Girths are half of the garment as it lies; the wedge of the breeches’ seat is not in them. "
     "What both sides have is told of one. Fractions are the nearest eighth; the millimetres "
-    "are what was measured. What the order states has moved these drawings and the pieces; lapels, "
-    "cuffs and collar also on the figure of the plate.",
+    "are what was measured. What the order states has moved these drawings, the pieces and the "
+    "figure of the plate.",
     "Les tours sont ceux de la moitié du vêtement à plat, sans la pointe du fond de culotte. Ce "
     "que "
     "les deux côtés portent est dit d’un seul. Les fractions sont au huitième le plus "
     "proche ; les millimètres sont ce qui a été mesuré. Ce que l’ordonnance fixe a déplacé ces "
-    "dessins et les pièces ; revers, parements et collet aussi sur la figure de la planche.",
+    "dessins, les pièces et la figure de la planche.",
     "Umfänge sind die Hälfte des liegenden Stücks, ohne den Gesäßkeil der Hose. Was beide Seiten "
     "tragen, ist von einer gesagt. Brüche sind das nächste Achtel; die Millimeter "
-    "sind gemessen. Was die Vorschrift bestimmt, hat diese Zeichnungen und die Schnittteile "
-    "bewegt; Rabatten, Aufschläge und Kragen auch an der Figur der Tafel."};
+    "sind gemessen. Was die Vorschrift bestimmt, hat diese Zeichnungen, die Schnittteile und "
+    "die Figur der Tafel bewegt."};
 inline constexpr Message kSleeveAndArm{
     "The sleeve is measured straight down its outer side, from the shoulder’s seam to the hem; the "
     "arm over the bent elbow to the wrist bone, which the hem leaves free by {1} mm.",

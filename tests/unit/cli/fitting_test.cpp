@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <string>
+#include <vector>
 
 #include "compose/curve.h"
 #include "pattern/dimensions.h"
@@ -63,6 +64,25 @@ class OrderedMan {
 Chain outline_of(const Template& view, const std::string& name) {
     const auto part = std::ranges::find(view.parts, name, &Part::name);
     return part == view.parts.end() ? Chain{{0, 0}} : outlines(part->shape).front();
+}
+
+/// How wide and deep a flap is as it is moved, were it not foreshortened; every flap of that name.
+std::vector<Point> flaps(const OrderedMan& man,
+                         const std::string& view,
+                         const std::string& begins) {
+    const Template before = man.usual(view);
+    const Template after = man.ordered(view);
+    std::vector<Point> found;
+    for (std::size_t i = 0; i < before.parts.size(); ++i) {
+        const Part& part = before.parts[i];
+        if (part.name.starts_with(begins) && part.truth.size() == 2) {
+            const Rect was = part.shape.bounds();
+            const Rect is = after.parts[i].shape.bounds();
+            found.push_back({part.truth[0] * is.width() / was.width(),
+                             part.truth[1] * is.height() / was.height()});
+        }
+    }
+    return found;
 }
 
 /// From a lapel's inner edge to its outer one, at that share of the way down.
@@ -190,6 +210,32 @@ TEST(OrderedMeasures, SleeveReachesUnderLowCuffAndMarksKeepTheirDistance) {
     };
     const Rect usual = shapes::box(outline_of(man.usual("front"), "cuff-left-round"));
     EXPECT_NEAR(lowest_mark(low) - cuff.top, lowest_mark(man.usual("front")) - usual.top, 1);
+}
+
+TEST(Fitting, FlapsOfPocketsFollowTheirOrder) {
+    const OrderedMan man("pockets: {width: 150 mm, depth: 120 mm}\n");
+    ASSERT_TRUE(man.ready());
+    for (const char* view : {"front", "back", "side"}) {
+        const std::vector<Point> all = flaps(man, view, "pocket-left-");
+        // Three shapes in three directions, usual and large.
+        EXPECT_GE(all.size(), 18U) << view;
+        for (const Point flap : all) {
+            EXPECT_NEAR(flap.x, 150, 0.5) << view;
+            EXPECT_NEAR(flap.y, 120, 0.5) << view;
+        }
+    }
+}
+
+TEST(Fitting, WhatIsNotOrderedOfAFlapStays) {
+    const OrderedMan man("pockets: {depth: 120 mm}\n");
+    ASSERT_TRUE(man.ready());
+    const std::vector<Point> usual = flaps(OrderedMan(""), "back", "pocket-left-");
+    const std::vector<Point> all = flaps(man, "back", "pocket-left-");
+    ASSERT_EQ(all.size(), usual.size());
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        EXPECT_NEAR(all[i].x, usual[i].x, 1e-6);
+        EXPECT_NEAR(all[i].y, 120, 0.5);
+    }
 }
 
 }  // namespace
