@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "pattern/draft.h"
+#include "pattern/wares.h"
 #include "words/terms.h"
 #include "words/workshop_messages.h"
 
@@ -17,11 +18,6 @@ const Flat* other_side(const TableSource& source, const std::string& view) {
     const std::string begins = view.substr(0, view.rfind('-') + 1);
     const auto found = source.flats.find(begins + (view.ends_with("front") ? "back" : "front"));
     return found == source.flats.end() ? nullptr : &found->second;
-}
-
-bool hooked(const Uniform& man) {
-    const PropertyId held = property_id("turnbacks.held");
-    return man.speaks(held) && man.word(held) == "hooked";
 }
 
 double dimension_of(const TableSource& source, const std::string& view, std::string_view what) {
@@ -57,7 +53,7 @@ std::string with_corner_held(const TableSource& source,
     if (!part.name.starts_with("turnback-")) {
         return words;
     }
-    if (!hooked(source.uniform)) {
+    if (!has_hooked_turnbacks(source.uniform)) {
         return say(source.language, messages::kSewnThroughCorner, {words});
     }
     const Flat* behind = view.ends_with("front") ? other_side(source, view) : nullptr;
@@ -68,7 +64,7 @@ std::string with_corner_held(const TableSource& source,
 std::vector<WorkshopRow> hook_rows(const TableSource& source, const std::string& view) {
     const double up = dimension_of(source, view, "turnback hook above the hem");
     const Flat* before = view.ends_with("back") ? other_side(source, view) : nullptr;
-    if (!hooked(source.uniform) || up <= 0 || before == nullptr) {
+    if (!has_hooked_turnbacks(source.uniform) || up <= 0 || before == nullptr) {
         return {};
     }
     const double within = dimension_of(source, view, "turnback hook within the edge");

@@ -194,11 +194,19 @@ Rect room_of_letter(const Spot& spot, double factor) {
     return Rect{at.x, at.y, at.x, at.y}.grown(letter_type(factor) / 2);
 }
 
-/// Beside the middle of the seam, clear of its notches and of words.
-Spot spot_of_letter(const PatternPiece& piece, const Seam& seam, double factor) {
-    constexpr double clear = 22;
+/// What words, folds and slits take, where no letter is to stand.
+std::vector<Rect> not_for_letters(const PatternPiece& piece, double factor) {
     std::vector<Rect> taken = room_of_words(piece, factor);
     add_lines(piece, 1 / factor, taken);
+    return taken;
+}
+
+/// Beside the middle of the seam, clear of its notches and of what is `taken`.
+Spot spot_of_letter(const PatternPiece& piece,
+                    const Seam& seam,
+                    double factor,
+                    const std::vector<Rect>& taken) {
+    constexpr double clear = 22;
     for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
         const Spot spot = spot_along(seam.line, share, piece.outline);
         const Rect room = room_of_letter(spot, factor);
@@ -216,9 +224,10 @@ Spot spot_of_letter(const PatternPiece& piece, const Seam& seam, double factor) 
 
 void draw_letters(const PatternPiece& piece, Point at, double factor, Pen& pen) {
     const double type = letter_type(factor) * factor;
+    const std::vector<Rect> taken = not_for_letters(piece, factor);
     for (const Seam& seam : piece.seams) {
         if (!seam.letter.empty() && seam.line.size() > 1) {
-            const Spot spot = spot_of_letter(piece, seam, factor);
+            const Spot spot = spot_of_letter(piece, seam, factor, taken);
             const Point middle = at + (spot.at + spot.inward * letter_within(factor)) * factor;
             pen.words(seam.letter, middle + Point{0, type * 0.32}, type, Align::middle);
         }
@@ -361,9 +370,10 @@ void add_marks_of_words(const PatternPiece& piece,
                         double clear,
                         double factor,
                         std::vector<Rect>& marks) {
+    const std::vector<Rect> taken = not_for_letters(piece, factor);
     for (const Seam& seam : piece.seams) {
         if (!seam.letter.empty() && seam.line.size() > 1) {
-            const Spot spot = spot_of_letter(piece, seam, factor);
+            const Spot spot = spot_of_letter(piece, seam, factor, taken);
             marks.push_back(room_of_letter(spot, factor).grown(clear));
         }
     }

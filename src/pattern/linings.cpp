@@ -193,14 +193,7 @@ class Lesser {
                            .cloth_key = "coat.lining"};
         piece.stuff = "lining";
         const double high = kBagAbove + mouth + kBagBelow;
-        piece.outline = {{0, 0}, {kUprightBag, 0}};
-        constexpr double quarter = std::numbers::pi / 2;
-        for (const bool left : {false, true}) {
-            const double from = left ? quarter : 0;
-            const Point middle{left ? kBagCorner : kUprightBag - kBagCorner, high - kBagCorner};
-            const Chain corner = shapes::arc(middle, kBagCorner, kBagCorner, from, from + quarter);
-            piece.outline.insert(piece.outline.end(), corner.begin(), corner.end());
-        }
+        piece.outline = bag(kUprightBag, high);
         constexpr double aside = 6;
         piece.lines = {{{aside, kBagAbove}, {aside, kBagAbove + mouth}}};
         say_along(piece, piece.lines.front(), "mouth of the pocket");
@@ -208,6 +201,20 @@ class Lesser {
         add_notch(piece, {0, kBagAbove + mouth});
         piece.number = 2 * flap.number;
         keep(std::move(piece));
+    }
+
+    /// Its lower corners are round; a small bag is round below.
+    static Chain bag(double wide, double deep) {
+        const double round = std::min(kBagCorner, wide / 2);
+        Chain outline = {{0, 0}, {wide, 0}};
+        constexpr double quarter = std::numbers::pi / 2;
+        for (const bool left : {false, true}) {
+            const double from = left ? quarter : 0;
+            const Point middle{left ? round : wide - round, deep - round};
+            const Chain corner = shapes::arc(middle, round, round, from, from + quarter);
+            outline.insert(outline.end(), corner.begin(), corner.end());
+        }
+        return outline;
     }
 
     /// Bags of some pockets of one size.
@@ -226,16 +233,7 @@ class Lesser {
                            .cloth = linen(),
                            .cloth_key = "coat.lining"};
         piece.stuff = "lining";
-        piece.outline = {{0, 0}, {bags.mouth, 0}};
-        // A small bag is round below.
-        const double round = std::min(kBagCorner, bags.mouth / 2);
-        constexpr double quarter = std::numbers::pi / 2;
-        for (const bool left : {false, true}) {
-            const double from = left ? quarter : 0;
-            const Point middle{left ? round : bags.mouth - round, bags.depth - round};
-            const Chain corner = shapes::arc(middle, round, round, from, from + quarter);
-            piece.outline.insert(piece.outline.end(), corner.begin(), corner.end());
-        }
+        piece.outline = bag(bags.mouth, bags.depth);
         // Two to a pocket.
         piece.number = 2 * bags.pockets;
         keep(std::move(piece));

@@ -76,8 +76,7 @@ class Wares {
         if (counted("flat-coat-front") == nullptr || !man.speaks(property_id("coat.cloth"))) {
             return;
         }
-        const bool hooked = man.speaks(property_id("turnbacks.held")) &&
-                            man.word(property_id("turnbacks.held")) == "hooked";
+        const bool hooked = has_hooked_turnbacks(man);
         add_pairs("hooks",
                   term(language_, "hooks and eyes"),
                   1 + (hooked ? 2 : 0),
@@ -144,6 +143,11 @@ class Wares {
 };
 
 }  // namespace
+
+bool has_hooked_turnbacks(const Uniform& man) {
+    const PropertyId held = property_id("turnbacks.held");
+    return man.speaks(held) && man.word(held) == "hooked";
+}
 
 std::vector<MaterialLine> wares_of(const PatternSource& source,
                                    const std::vector<PatternPiece>& pieces,

@@ -11,6 +11,9 @@
 
 namespace platewright {
 
+/// Whether he wears skirts whose corners are hooked together, not sewn down.
+bool has_hooked_turnbacks(const Uniform& man);
+
 /// For one garment, or for the `man` altogether.
 std::vector<MaterialLine> wares_of(const PatternSource& source,
                                    const std::vector<PatternPiece>& pieces,
