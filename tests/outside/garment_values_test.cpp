@@ -2,14 +2,13 @@
 // Measures of real garments: stated on a plate, the tailor's drawings have them.
 #include <gtest/gtest.h>
 
-#include <fstream>
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "base/files.h"
 #include "cli/tailor.h"
+#include "files_over_disk.h"
 #include "pattern/fit.h"
 #include "table.h"
 
@@ -28,9 +27,9 @@ class Coat {
         for (const auto& [name, words] : groups) {
             text += name + ": {" + words + "}\n";
         }
-        std::ofstream(testing::TempDir() + "stated-coat.yaml") << text;
-        const FileId file = sources_.add(testing::TempDir() + "workshop.yaml",
-                                         "workshop: Coat\nman: stated-coat.yaml\n");
+        files_.own["stated-coat.yaml"] = text;
+        const FileId file =
+            sources_.add("workshop.yaml", "workshop: Coat\nman: stated-coat.yaml\n");
         cli::Timings timings;
         const auto job = cli::prepare_tailor(workshop_, file, problems_, timings);
         work_ = job ? cli::tailor_work(workshop_, *job, Paper{}, Typesetter{}, problems_)
@@ -63,7 +62,7 @@ class Coat {
     }
 
   private:
-    DiskReader files_;
+    test::FilesOverDisk files_;
     SourceMap sources_;
     Diagnostics problems_;
     cli::Workshop workshop_{files_, PLATEWRIGHT_SOURCE_DIR, sources_};

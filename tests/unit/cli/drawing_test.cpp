@@ -3,37 +3,19 @@
 #include "cli/drawing.h"
 
 #include <gtest/gtest.h>
+#include <unistd.h>
 
 #include <cstdlib>
 #include <map>
 #include <string>
 #include <vector>
 
-#include "base/files.h"
+#include "files_over_disk.h"
 
 namespace platewright::cli {
 namespace {
 
-/// The shipped data with plates from memory.
-class Files : public FileReader {
-  public:
-    std::map<std::string, std::string> plates;
-    mutable std::vector<std::string> opened;
-
-    [[nodiscard]] FileResult read(const std::string& path, std::size_t limit) const override {
-        opened.push_back(path);
-        const auto plate = plates.find(path);
-        return plate == plates.end() ? disk_.read(path, limit) : FileResult{plate->second, ""};
-    }
-
-    [[nodiscard]] std::vector<std::string> list(const std::string& folder,
-                                                const std::string& ending) const override {
-        return disk_.list(folder, ending);
-    }
-
-  private:
-    DiskReader disk_;
-};
+using Files = test::FilesOverDisk;
 
 struct DrawnFiles {
     DrawResult result;
@@ -42,7 +24,8 @@ struct DrawnFiles {
 };
 
 DrawnFiles draw_with(const Files& files, const std::vector<std::string>& inputs, std::size_t jobs) {
-    const std::string folder = testing::TempDir() + "drawing-" + std::to_string(jobs) + "-";
+    const std::string folder = testing::TempDir() + "drawing-" + std::to_string(getpid()) + "-" +
+                               std::to_string(jobs) + "-";
     Outputs outputs{Format::svg, {}};
     for (const std::string& input : inputs) {
         outputs.files.push_back({input, folder + input + ".svg"});
@@ -68,7 +51,7 @@ TEST(DrawAll, WritesTheSameBytesOnAnyNumberOfThreads) {
     std::vector<std::string> names;
     for (const char* colour : {"red", "dark green", "white", "dark blue", "black"}) {
         names.push_back(std::string(1, colour[0]) + std::to_string(names.size()));
-        files.plates[names.back()] =
+        files.own[names.back()] =
             "plate: " + names.back() + "\ncoat: " + colour + "\nrank: corporal\n";
     }
     const DrawnFiles one = draw_with(files, names, 1);
@@ -80,8 +63,8 @@ TEST(DrawAll, WritesTheSameBytesOnAnyNumberOfThreads) {
 
 TEST(DrawAll, DrawsTheGoodBesideTheBad) {
     Files files;
-    files.plates["good"] = "plate: x\n";
-    files.plates["bad"] = "plate: x\ncoat: no such colour\n";
+    files.own["good"] = "plate: x\n";
+    files.own["bad"] = "plate: x\ncoat: no such colour\n";
     const DrawnFiles drawn = draw_with(files, {"bad", "missing", "good"}, 2);
     EXPECT_EQ(drawn.result.exit, ExitCode::cannot_read_or_write);
     EXPECT_EQ(drawn.codes, (std::vector<std::string>{"resolve.unknown-colour", "cli.cannot-read"}));
@@ -91,13 +74,13 @@ TEST(DrawAll, DrawsTheGoodBesideTheBad) {
 
 TEST(Workshop, OpensEveryFileOnceForAnyNumberOfPlates) {
     Files files;
-    files.plates["a"] = "plate: a\n";
-    files.plates["b"] = "plate: b\n";
+    files.own["a"] = "plate: a\n";
+    files.own["b"] = "plate: b\n";
     SourceMap sources;
     Diagnostics problems;
     Timings timings;
     Workshop workshop(files, PLATEWRIGHT_SOURCE_DIR, sources);
-    for (const auto& [name, text] : files.plates) {
+    for (const auto& [name, text] : files.own) {
         EXPECT_TRUE(workshop.prepare(sources.add(name, text), true, problems, timings));
     }
     std::map<std::string, int> times;

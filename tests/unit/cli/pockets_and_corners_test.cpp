@@ -68,19 +68,10 @@ TEST(PiecesOfAMan, PocketsAreCutAndFrontsAreFaced) {
 
 TEST(PiecesOfAMan, PocketFlapsAreAsLargeAsTheyAreOrdered) {
     for (const char* direction : {"horizontal", "vertical"}) {
-        Bench bench;
-        const std::string folder = testing::TempDir();
-        const std::string man = "pocket-" + std::string(direction) + ".yaml";
-        ASSERT_EQ(write_whole(folder + man,
-                              "plate: Trial\npockets: {direction: " + std::string(direction) +
-                                  ", width: 5 in, depth: 7 in}\n"),
-                  "");
-        const FileId file = bench.sources.add(folder + "trial.yaml",
-                                              "workshop: Trial\nman: " + man + "\nsize: large\n");
-        const auto job = prepare_tailor(bench.workshop, file, bench.problems, bench.timings);
-        ASSERT_TRUE(job);
-        const Typesetter type;
-        const auto work = tailor_work(bench.workshop, *job, Paper{}, type, bench.problems);
+        const auto work = work_for("size: large\n",
+                                   "pocket.yaml",
+                                   "plate: Trial\npockets: {direction: " + std::string(direction) +
+                                       ", width: 5 in, depth: 7 in}\n");
         ASSERT_TRUE(work);
         const Chain drawn = drawn_flap(work->sheets);
         EXPECT_NEAR(shapes::box(drawn).width(), 127, 0.2) << direction;
@@ -115,9 +106,7 @@ TEST(CornersOfSkirts, HookAndEyeAreTold) {
 }
 
 TEST(CornersOfSkirts, SewnDownTheyHaveNoHook) {
-    const std::string folder = testing::TempDir();
-    ASSERT_EQ(write_whole(folder + "corners.yaml", "plate: Trial\nturnbacks: {held: sewn}\n"), "");
-    const auto work = work_for("", "corners.yaml", folder);
+    const auto work = work_for("", "corners.yaml", "plate: Trial\nturnbacks: {held: sewn}\n");
     ASSERT_TRUE(work);
     const auto words = told_of(work->sheets, "Turnback");
     ASSERT_EQ(words.size(), 1U);

@@ -2,14 +2,14 @@
 // Everything a sheet is prepared with, from the shipped data.
 #pragma once
 
-#include "base/files.h"
 #include "cli/workshop.h"
+#include "files_over_disk.h"
 
 namespace platewright::cli {
 
 /// A workshop over the project's own files, and what it reports.
 struct Bench {
-    DiskReader files;
+    test::FilesOverDisk files;
     SourceMap sources;
     Diagnostics problems;
     Timings timings;

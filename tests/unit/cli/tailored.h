@@ -16,9 +16,12 @@ namespace platewright::cli {
 /// What is made with these measures for a man of Tannbruck, or for one of another file.
 inline std::optional<TailorWork> work_for(const std::string& measures,
                                           const std::string& man = "tannbruck-corporal.yaml",
-                                          const std::string& folder = PLATEWRIGHT_SOURCE_DIR
-                                          "/plates/") {
+                                          const std::string& plate = "") {
     Bench bench;
+    const std::string folder = PLATEWRIGHT_SOURCE_DIR "/plates/";
+    if (!plate.empty()) {
+        bench.files.own[folder + man] = plate;
+    }
     const FileId file =
         bench.sources.add(folder + "trial.yaml",
                           "workshop: Trial\nman: " + man + "\nseam allowance: 10 mm\n" + measures);
