@@ -60,6 +60,8 @@ struct Text {
     Align align = Align::start;
     /// Clockwise turn about `at`.
     double degrees = 0;
+    /// Figures as high as capitals.
+    bool lining = false;
 };
 
 struct Group;

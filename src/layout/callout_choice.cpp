@@ -88,6 +88,11 @@ class Choice {
         }
     }
 
+    /// The option taken for that callout.
+    [[nodiscard]] const CalloutOption* taken(std::size_t number) const {
+        return taken_[number] ? &options_[number][*taken_[number]] : nullptr;
+    }
+
     [[nodiscard]] std::optional<PlacedCallout> of(std::size_t number) const {
         return taken_[number] ? std::optional(options_[number][*taken_[number]].placed)
                               : std::nullopt;
@@ -160,6 +165,39 @@ class Choice {
     }
 };
 
+/// How many callouts stand in each region, and what speaks against the whole.
+struct Shares {
+    std::vector<std::size_t> counts;
+    double faults = 0;
+};
+
+/// `prices`: what was added to the cost of each region.
+Shares shares_of(const Choice& choice,
+                 std::size_t callouts,
+                 const std::vector<double>& prices,
+                 double size) {
+    // Of the square of what a region has too many or too few, in ems.
+    constexpr double uneven = 0.7;
+    Shares shares{std::vector<std::size_t>(prices.size(), 0)};
+    std::size_t placed = 0;
+    for (std::size_t i = 0; i < callouts; ++i) {
+        const CalloutOption* taken = choice.taken(i);
+        if (taken == nullptr) {
+            shares.faults += kLeftOut;
+            continue;
+        }
+        ++placed;
+        ++shares.counts[taken->region];
+        shares.faults += taken->cost - prices[taken->region];
+    }
+    const double even = static_cast<double>(placed) / static_cast<double>(prices.size());
+    for (const std::size_t count : shares.counts) {
+        const double off = static_cast<double>(count) - even;
+        shares.faults += uneven * size * off * off;
+    }
+    return shares;
+}
+
 /// Places for words in one of two columns.
 class LevelPlaces {
   public:
@@ -178,7 +216,7 @@ class LevelPlaces {
             PlacedCallout made;
             made.number = number;
             made.on_left = on_left;
-            made.lines = ruler_.lines(callout.words, type_, column.width());
+            made.lines = ruler_.label_lines(callout.words, type_, column.width());
             for (const Point site : on_left ? callout.from_left : callout.from_right) {
                 add_heights(made, column, site);
             }
@@ -297,6 +335,37 @@ std::vector<std::optional<PlacedCallout>> choose_callouts(
         chosen.push_back(choice.of(i));
     }
     return chosen;
+}
+
+std::vector<std::optional<PlacedCallout>> share_out_callouts(
+    std::vector<std::vector<CalloutOption>> options, std::size_t regions, double size) {
+    constexpr int tries = 14;
+    constexpr double step_ems = 1.6;
+    std::vector<double> prices(regions, 0);
+    std::vector<std::optional<PlacedCallout>> best;
+    double least = 0;
+    for (int i = 0; i < tries; ++i) {
+        Choice choice(options, size);
+        choice.improve();
+        const Shares shares = shares_of(choice, options.size(), prices, size);
+        if (best.empty() || shares.faults < least) {
+            least = shares.faults;
+            best.clear();
+            for (std::size_t k = 0; k < options.size(); ++k) {
+                best.push_back(choice.of(k));
+            }
+        }
+        const auto fullest = static_cast<std::size_t>(std::ranges::max_element(shares.counts) -
+                                                      shares.counts.begin());
+        prices[fullest] += step_ems * size;
+        for (std::vector<CalloutOption>& of_one : options) {
+            for (CalloutOption& option : of_one) {
+                option.cost += option.region == fullest ? step_ems * size : 0;
+            }
+            std::ranges::stable_sort(of_one, {}, &CalloutOption::cost);
+        }
+    }
+    return best;
 }
 
 }  // namespace platewright::sheet

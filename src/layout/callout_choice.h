@@ -2,6 +2,7 @@
 // Of many places where words could stand, one for each, so that neither words nor lines meet.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -15,6 +16,8 @@ struct CalloutOption {
     double cost = 0;
     /// All that words and line take, with what they keep free; empty: not yet known.
     Rect area = {};
+    /// Which of the regions beside the pictures it stands in.
+    std::size_t region = 0;
 };
 
 /// Whether words or lines of two callouts meet or come so near that they are taken for each
@@ -26,6 +29,11 @@ bool callouts_meet(const PlacedCallout& one, const PlacedCallout& other, double 
 /// first.
 std::vector<std::optional<PlacedCallout>> choose_callouts(
     const std::vector<std::vector<CalloutOption>>& options, double size);
+
+/// The same, and so that the regions hold about as many each: what stands in a full one is made
+/// dearer step by step, and the best of all that comes of it is taken.
+std::vector<std::optional<PlacedCallout>> share_out_callouts(
+    std::vector<std::vector<CalloutOption>> options, std::size_t regions, double size);
 
 /// All callouts in two columns, their lines level, bent at half a right angle where words have to
 /// stand higher or lower than what they name; nothing if not all of them have room that way.

@@ -17,7 +17,6 @@ constexpr double kLeading = 1.16;
 constexpr double kCalloutGap = 0.55;
 constexpr double kTick = 0.9;
 constexpr double kAir = 0.35;
-constexpr double kDot = 0.16;
 
 /// One callout that has a side, while its height is sought.
 struct Label {
@@ -102,7 +101,7 @@ class Sides {
     Label label(std::size_t number, const Column& column) {
         Label made;
         made.number = number;
-        made.lines = ruler_.lines(callouts_[number].words, type_, column.box.width());
+        made.lines = ruler_.label_lines(callouts_[number].words, type_, column.box.width());
         made.height = static_cast<double>(made.lines.size()) * kLeading * type_.size;
         made.site = nearest_site(callouts_[number], column);
         return made;
@@ -365,7 +364,7 @@ void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on) {
         // Paper on both sides of the line keeps it legible on dark cloth.
         on.stroke(line, kPaper, type.size * line_share * 3, 0.7);
         on.stroke(line, kInk, type.size * line_share);
-        const double dot = type.size * kDot;
+        const double dot = type.size * callout.dot;
         on.outlined(ellipse(callout.site, dot, dot), kInk, kPaper, type.size * line_share * 1.4);
         double y = callout.box.top + type.size * kBaseline;
         for (const std::string& words : callout.lines) {

@@ -40,6 +40,11 @@ struct CalloutColumns {
     Rect right;
 };
 
+/// Radius of the dot at the end of a line, in ems: on what is larger than that, and on small
+/// things, which it must not hide.
+inline constexpr double kDot = 0.16;
+inline constexpr double kSmallDot = 0.095;
+
 /// Words set in a column, and their line: level out of the column to `bend`, straight to `turn`,
 /// and to `site`.
 struct PlacedCallout {
@@ -51,6 +56,8 @@ struct PlacedCallout {
     Point bend;
     Point turn;
     Point site;
+    /// Radius of the dot at the site, in ems.
+    double dot = kDot;
     /// Its name and where it leads; the area is that of its words.
     Linked link = {};
 };

@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "layout/ruler.h"
 #include "layout/style.h"
 
 namespace platewright::sheet {
@@ -28,8 +29,10 @@ Point disc_centre(const PlacedCallout& placed, const CalloutColumns& columns, do
 
 void draw_disc(Point centre, const std::string& sign, const Type& type, double line, Layer& on) {
     on.outlined(ellipse(centre, type.size * kDisc, type.size * kDisc), kPaper, kInk, line);
-    // Old-style figures stand a little higher than the x-height: this is their middle.
-    on.words(sign, {centre.x, centre.y + type.size * 0.25}, type, kInk, Align::middle);
+    // Half the height of figures, and of small letters.
+    const Type set = with_figures(sign, type);
+    const double half = set.lining ? 0.32 : 0.25;
+    on.words(sign, {centre.x, centre.y + type.size * half}, set, kInk, Align::middle);
 }
 
 void draw_discs(const CalloutPlan& plan,

@@ -59,6 +59,7 @@ std::string text_line(const Text& text) {
     if (text.tracking != 0) {
         line += " tracking " + number(text.tracking);
     }
+    line += text.lining ? " lining" : "";
     if (text.degrees != 0) {
         line += " turned " + number(text.degrees);
     }

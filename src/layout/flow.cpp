@@ -60,7 +60,7 @@ void put_furniture(
     press.put_line(std::to_string(page + 1) + " / " + std::to_string(count),
                    line,
                    baseline,
-                   small,
+                   {lining(small.type), small.leading, small.colour},
                    Align::middle,
                    on);
     press.put_line(shortened(form.foot, small.type, room, press.ruler),
@@ -106,7 +106,8 @@ void put_contents(const std::vector<ContentsLine>& chapters,
     if (!start) {
         return;
     }
-    const Speech speech = speech_of(Voice::body, press.style);
+    Speech speech = speech_of(Voice::body, press.style);
+    speech.type = lining(speech.type);
     const double dot = press.ruler.width(". ", speech.type);
     double y = start->at.y;
     for (const ContentsLine& chapter : chapters) {
@@ -197,6 +198,7 @@ void Flow::heading(const std::string& words, int level, const std::string& ancho
         speech.leading = style.leading * 1.1;
     }
     const std::string line = on_one_line(words);
+    speech.type = with_figures(line, speech.type);
     std::vector<Slab> slabs = paragraph_slabs(line, speech, width(), press_);
     if (slabs.empty()) {
         return;

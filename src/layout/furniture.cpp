@@ -18,6 +18,8 @@ constexpr Colour kEdgeLight{0xfd, 0xfb, 0xf4};
 
 /// A shorter bar on A4 is of no use to a ruler.
 constexpr double kShortestBar = 18;
+/// Of the row of figures, what the scale beneath their labels may take.
+constexpr double kBarShare = 0.36;
 
 /// A scale bar that may be drawn: what it measures, in how many parts.
 struct Bar {
@@ -33,33 +35,30 @@ constexpr std::array<Bar, 6> kBars{{{1000, 10, "1 m"},
                                     {100, 5, "10 cm"},
                                     {50, 5, "5 cm"}}};
 
-/// Where the scale stands among the labels, and its room: between the first two, or, where that
-/// leaves none, in the widest gap there is, also beyond the last.
+Type scale_type(const Plan& plan) {
+    return lining(italic(plan.style.small()));
+}
+
+/// Where the scale stands between two labels, or beyond the second, and its room.
 std::pair<double, double> place_of_scale(const std::vector<Stand>& stands,
                                          const Plan& plan,
                                          Ruler& ruler) {
     const Type type = italic(plan.label_size());
     const double air = 1.3 * plan.label_size();
-    std::vector<double> halves;
-    for (const std::vector<std::string>& lines : plan.labels) {
-        halves.push_back(0);
+    const auto half_of = [&](const std::vector<std::string>& lines) {
+        double half = 0;
         for (const std::string& line : lines) {
-            halves.back() = std::max(halves.back(), ruler.width(line, type) / 2);
+            half = std::max(half, ruler.width(line, type) / 2);
         }
-    }
-    const double needed = ruler.width(scale_words(plan.factor), italic(plan.style.small()));
-    std::pair<double, double> best;
-    for (std::size_t i = 0; i < stands.size(); ++i) {
-        const double left = stands[i].at.x + halves[i] + air;
-        const bool last = i + 1 == stands.size();
-        const double right = last ? plan.neat.right : stands[i + 1].at.x - halves[i + 1] - air;
-        const std::pair<double, double> gap{(left + right) / 2, right - left};
-        if (i == 0 && gap.second >= needed) {
-            return gap;
-        }
-        best = gap.second > best.second ? gap : best;
-    }
-    return best;
+        return half;
+    };
+    const double left = stands.front().at.x + half_of(plan.labels.front()) + air;
+    const double right = stands.back().at.x - half_of(plan.labels.back()) - air;
+    const double needed = ruler.width(scale_words(plan.factor), scale_type(plan));
+    const double beyond = stands.back().at.x + half_of(plan.labels.back()) + air;
+    return right - left >= needed || right - left >= plan.neat.right - beyond
+               ? std::pair((left + right) / 2, right - left)
+               : std::pair((beyond + plan.neat.right) / 2, plan.neat.right - beyond);
 }
 
 }  // namespace
@@ -127,7 +126,7 @@ std::string scale_words(double factor) {
 }
 
 void draw_scale_bar(const Plan& plan, Point middle, double room, Ruler& ruler, Layer& on) {
-    const Type type = italic(plan.style.small());
+    const Type type = scale_type(plan);
     const std::string scale = scale_words(plan.factor);
     const double space = type.size * 0.6;
     for (const Bar& bar : kBars) {
@@ -172,8 +171,21 @@ void put_labels(const std::vector<Stand>& stands, const Plan& plan, Ruler& ruler
     std::move(labels).put_on(page);
     if (stands.size() > 1) {
         Layer scale("scale");
-        const auto [middle, room] = place_of_scale(stands, plan, ruler);
-        draw_scale_bar(plan, {middle, baseline}, room, ruler, scale);
+        if (plan.scale_below()) {
+            std::size_t lines = 1;
+            for (const std::vector<std::string>& label : plan.labels) {
+                lines = std::max(lines, label.size());
+            }
+            const double down = static_cast<double>(lines - 1) * plan.label_leading();
+            draw_scale_bar(plan,
+                           {plan.figures.centre().x, baseline + down + plan.scale_leading()},
+                           kBarShare * plan.figures.width(),
+                           ruler,
+                           scale);
+        } else {
+            const auto [middle, room] = place_of_scale(stands, plan, ruler);
+            draw_scale_bar(plan, {middle, baseline}, room, ruler, scale);
+        }
         std::move(scale).put_on(page);
     }
 }

@@ -66,7 +66,8 @@ void Layer::hatched(Path path, TinctureId tincture, double width) {
 
 void Layer::words(
     const std::string& words, Point at, const Type& type, Colour colour, Align align) {
-    nodes().emplace_back(Text{words, at, type.face, type.size, type.tracking, colour, align, 0});
+    nodes().emplace_back(
+        Text{words, at, type.face, type.size, type.tracking, colour, align, 0, type.lining});
 }
 
 void Layer::append(const Layer& other, Point by) {

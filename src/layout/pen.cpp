@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "layout/ruler.h"
 #include "layout/style.h"
 
 namespace platewright::sheet {
@@ -95,15 +96,15 @@ void Pen::arrows(Point from, Point to) {
 
 void Pen::words(
     const std::string& words, Point at, double size, Align align, double degrees, bool slanted) {
-    const Type type = slanted ? italic(size) : roman(size);
+    const Type type = with_figures(words, slanted ? italic(size) : roman(size));
     drawing_.root.children.emplace_back(
-        Text{words, at, type.face, type.size, type.tracking, kInk, align, degrees});
+        Text{words, at, type.face, type.size, type.tracking, kInk, align, degrees, type.lining});
 }
 
 void Pen::heading(const std::string& words, Point at, double size, Align align) {
     const Type type = small_capitals(size);
     drawing_.root.children.emplace_back(
-        Text{words, at, type.face, type.size, type.tracking, kInk, align, 0});
+        Text{words, at, type.face, type.size, type.tracking, kInk, align, 0, type.lining});
 }
 
 void Pen::clip(const Rect& to) {

@@ -72,6 +72,9 @@ Spaces spaces_of(const Plan& plan) {
             s.label,
             plan.label_size() + static_cast<double>(lines.size() - 1) * plan.label_leading());
     }
+    if (plan.scale_below()) {
+        s.label += plan.scale_leading();
+    }
     s.before_title = (wide ? 1.4 : 0.8) * body;
     s.after_title = (wide ? 2.2 : 0.8) * body;
     s.before_notes = (wide ? 1.6 : 0.8) * body;
@@ -228,7 +231,7 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
         return std::nullopt;
     }
     const double middle = plan.neat.centre().x;
-    const double top = plan.neat.top + s.head + spare * 0.3;
+    const double top = plan.neat.top + s.head + spare * 0.24;
     plan.named = task.callout_width() > 0;
     plan.figures = {middle - width / 2 + task.column_width(),
                     top,

@@ -85,6 +85,12 @@ struct Plan {
     /// From one line of a label to the next.
     [[nodiscard]] double label_leading() const { return label_size() * 1.05; }
 
+    /// Between two labels there is room for the scale; among more it would stand off the middle.
+    [[nodiscard]] bool scale_below() const { return labels.size() > 2; }
+
+    /// From the last line of the labels to the scale beneath them.
+    [[nodiscard]] double scale_leading() const { return label_size() * 1.6; }
+
     /// Whether there is a line of credits between the frame and the edge of the plate.
     bool credits = true;
 

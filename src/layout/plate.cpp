@@ -178,7 +178,7 @@ void put_ring(const sheet::Roundel& roundel,
     on.stroke(ellipse(roundel.centre, inner, inner), sheet::kInk, std::max(0.08, 0.1 * unit));
     on.words(words,
              {roundel.centre.x, roundel.centre.y + roundel.radius + type.size * 1.25},
-             type,
+             sheet::with_figures(words, type),
              sheet::kInk,
              Align::middle);
 }

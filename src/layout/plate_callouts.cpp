@@ -17,6 +17,8 @@ namespace {
 /// In ems: between words and their line, and how far it goes on level.
 constexpr double kAirOfWords = 0.35;
 constexpr double kTickOfWords = 0.7;
+/// Words between two figures stand flush at the edges of a column so wide, in ems.
+constexpr double kFlush = 6.6;
 
 /// Every callout leads to the row of the key that lists its thing; the first of a row is where that
 /// leads back to.
@@ -46,13 +48,21 @@ struct Beside {
 };
 
 /// A place that may be pointed at, on paper, where a level line to it enters the figure, what it
-/// costs to cross that much of it, and how far it is above or below the middle of its thing.
+/// costs to cross that much of it, how far it is above or below the middle of its thing.
 struct Target {
     Point at;
     double room = 0;
     double edge = 0;
     double over = 0;
     double off_middle = 0;
+    /// How much is seen of the thing, mm².
+    double area = 0;
+};
+
+/// The same two of a site's thing, on the body.
+struct Thing {
+    double off_middle = 0;
+    double area = 0;
 };
 
 /// All places for the words of one plate.
@@ -63,7 +73,6 @@ class Places {
 
     /// Cheapest first.
     [[nodiscard]] std::vector<CalloutOption> of(std::size_t number) {
-        constexpr std::size_t most = 400;
         found_.clear();
         const CalloutWords& words = named_.task.captions.callouts[number];
         for (std::size_t i = 0; i < named_.figures.size(); ++i) {
@@ -74,17 +83,25 @@ class Places {
             for (const std::vector<Site>* sites : {&seen->second.levels, &seen->second.sites}) {
                 for (const Site& site : *sites) {
                     const double off = std::abs(site.at.y - middle_of(seen->second));
-                    add(number, {i, true, i}, site, off);
-                    add(number, {i, false, i + 1}, site, off);
+                    add(number, {i, true, i}, site, {off, seen->second.area});
+                    add(number, {i, false, i + 1}, site, {off, seen->second.area});
                 }
             }
         }
-        std::ranges::stable_sort(found_, {}, &CalloutOption::cost);
-        found_.resize(std::min(found_.size(), most));
-        return std::move(found_);
+        return cheapest_of_regions();
     }
 
   private:
+    /// In order of their cost, of each region so many.
+    std::vector<CalloutOption> cheapest_of_regions() {
+        constexpr std::size_t most = 160;
+        std::ranges::stable_sort(found_, {}, &CalloutOption::cost);
+        std::vector<std::size_t> counts(named_.stands.size() + 1, 0);
+        std::erase_if(found_,
+                      [&](const CalloutOption& option) { return ++counts[option.region] > most; });
+        return std::move(found_);
+    }
+
     const NamedFigures& named_;
     const Type& type_;
     Ruler& ruler_;
@@ -103,9 +120,9 @@ class Places {
         return beside.gap == 0 || beside.gap == named_.stands.size();
     }
 
-    /// A line that would cross more than this share of the figure is not drawn; what it costs from
-    /// a third on.
-    void add(std::size_t number, const Beside& beside, const Site& site, double off_middle) {
+    /// A line that would cross more than this share of the figure, or of what there is of it at
+    /// that height, is not drawn; what it costs from a third on.
+    void add(std::size_t number, const Beside& beside, const Site& site, const Thing& thing) {
         constexpr double most_over = 0.48;
         const Stand& stand = named_.stands[beside.figure];
         const double factor = named_.plan.factor;
@@ -115,7 +132,10 @@ class Places {
         }
         const double over = beside.on_left ? site.at.x - reach->first : reach->second - site.at.x;
         const double width = stand.silhouette.box().width();
-        if (over > most_over * width) {
+        constexpr double most_at_height = 0.62;
+        const double most =
+            std::min(most_over * width, most_at_height * (reach->second - reach->first));
+        if (over > most) {
             return;
         }
         const double beyond = std::max(0.0, over - width / 3) * 3 + std::max(0.0, over);
@@ -124,13 +144,14 @@ class Places {
                             site.room * factor,
                             stand.at.x + edge * factor,
                             beyond * factor,
-                            off_middle * factor};
+                            thing.off_middle * factor,
+                            thing.area * factor * factor};
         const std::string& words = named_.task.captions.callouts[number].words;
         for (const double room : rooms_for(beside)) {
             PlacedCallout made;
             made.number = number;
             made.on_left = beside.on_left;
-            made.lines = ruler_.lines(words, type_, room);
+            made.lines = ruler_.label_lines(words, type_, room);
             add_heights(made, beside, target);
         }
     }
@@ -145,14 +166,29 @@ class Places {
 
     [[nodiscard]] double air() const { return 1.2 * named_.plan.style.unit; }
 
-    void add_heights(const PlacedCallout& words, const Beside& beside, const Target& target) {
+    /// Small things are not hidden by the dot: it is finer, and the line ends at their edge.
+    void spare_small(PlacedCallout& made, Target& target) const {
+        constexpr double small_room = 0.9;
+        constexpr double smallest_room = 0.27;
+        constexpr double small_area = 4;
+        if (target.room < small_room * type_.size) {
+            made.dot = kSmallDot;
+            if (target.room < smallest_room * type_.size ||
+                target.area < small_area * type_.size * type_.size) {
+                target.at.x += (made.on_left ? -0.8 : 0.8) * target.room;
+            }
+        }
+    }
+
+    void add_heights(PlacedCallout words, const Beside& beside, Target target) {
         constexpr int most_steps = 12;
         constexpr double step = 0.4;
+        spare_small(words, target);
         for (int i = -most_steps; i <= most_steps; ++i) {
             PlacedCallout made = words;
             if (set_words(made, beside, target.at.y + i * step * type_.size) &&
                 set_line(made, beside, target.at) && !meets_roundel(made)) {
-                found_.push_back({made, cost(made, beside, target)});
+                found_.push_back({made, cost(made, beside, target), {}, beside.gap});
             }
         }
     }
@@ -168,8 +204,9 @@ class Places {
         const double lines = static_cast<double>(made.lines.size() - 1) * 0.8 + between;
         // A bend on the cloth is taken for one of its own lines.
         const double bent = (made.turn.x - target.edge) * (made.on_left ? 1 : -1);
-        return 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) +
-               0.3 * std::abs(made.site.x - made.start.x) + 0.8 * apart + 1.5 * small +
+        const double knee = apart > 1e-6 ? 0.5 * type_.size : 0;
+        return 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) + knee +
+               0.3 * std::abs(made.site.x - made.start.x) + 1.1 * apart + 1.5 * small +
                0.8 * lines + 0.04 * target.off_middle;
     }
 
@@ -205,7 +242,8 @@ class Places {
         return made.on_left ? row.left - air() - made.box.width() : row.right + air();
     }
 
-    /// On the axis of the gap, if the words, the beginning of their line and some air fit there.
+    /// Flush with the others that lead the same way, as far as the words, the beginning of their
+    /// line and some air fit there.
     [[nodiscard]] std::optional<double> left_in_gap(const PlacedCallout& made,
                                                     std::size_t gap) const {
         const double clear = 0.5 * type_.size;
@@ -217,9 +255,10 @@ class Places {
         if (!room || room->right - room->left < made.box.width() + before + after) {
             return std::nullopt;
         }
-        const double axis =
-            (named_.stands[gap - 1].at.x + named_.stands[gap].at.x - made.box.width()) / 2;
-        return std::clamp(axis, room->left + before, room->right - after - made.box.width());
+        const double axis = (named_.stands[gap - 1].at.x + named_.stands[gap].at.x) / 2;
+        const double half = kFlush / 2 * type_.size;
+        const double wanted = made.on_left ? axis + half - made.box.width() : axis - half;
+        return std::clamp(wanted, room->left + before, room->right - after - made.box.width());
     }
 
     /// Level, at half a right angle, and level again; false where that would overshoot or run into
@@ -270,7 +309,8 @@ void put_callouts(const NamedFigures& named, Ruler& ruler, Page& page) {
         options.push_back(places.of(i));
     }
     CalloutPlan plan;
-    for (std::optional<PlacedCallout>& placed : choose_callouts(options, type.size)) {
+    for (std::optional<PlacedCallout>& placed :
+         share_out_callouts(options, named.stands.size() + 1, type.size)) {
         if (placed) {
             plan.placed.push_back(*std::move(placed));
         }

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "base/text.h"
+#include "layout/style.h"
 
 namespace platewright::sheet {
 namespace {
@@ -18,9 +19,9 @@ constexpr double kSlack = 0.02;
 }  // namespace
 
 double Ruler::width(const std::string& words, const Type& type) {
-    const auto [at, is_new] = widths_.try_emplace({type.face, words}, 0.0);
+    const auto [at, is_new] = widths_.try_emplace({type.face, type.lining, words}, 0.0);
     if (is_new) {
-        at->second = type_.width(words, {type.face, kMeasuredAt, 0}) / kMeasuredAt;
+        at->second = type_.width(words, {type.face, kMeasuredAt, 0, type.lining}) / kMeasuredAt;
     }
     const double spread = type.tracking * static_cast<double>(count_characters(words));
     return at->second * type.size + spread;
@@ -33,8 +34,8 @@ std::vector<std::string> Ruler::lines(const std::string& words, const Type& type
     if (width(words, type) <= room - kSlack) {
         return {words};
     }
-    const auto [at, is_new] =
-        wrapped_.try_emplace({type.face, type.size, room, words}, std::vector<std::string>{});
+    const auto [at, is_new] = wrapped_.try_emplace({type.face, type.lining, type.size, room, words},
+                                                   std::vector<std::string>{});
     if (is_new) {
         at->second = type_.wrap(words, type, room - kSlack);
     }
@@ -57,9 +58,10 @@ std::vector<std::string> Ruler::lines(const std::string& words,
 
 double Ruler::least_width(const std::string& words, const Type& type, const std::string& language) {
     const double tracking = type.size > 0 ? type.tracking / type.size : 0;
-    const auto [at, is_new] = narrowest_.try_emplace({type.face, tracking, language, words}, 0.0);
+    const auto [at, is_new] =
+        narrowest_.try_emplace({type.face, type.lining, tracking, language, words}, 0.0);
     if (is_new) {
-        const Type measured{type.face, kMeasuredAt, tracking * kMeasuredAt};
+        const Type measured{type.face, kMeasuredAt, tracking * kMeasuredAt, type.lining};
         // The library counts the tracking behind the last letter too.
         at->second = type_.least_width(words, measured, language) / kMeasuredAt + tracking;
     }
@@ -103,6 +105,30 @@ std::vector<std::string> Ruler::even_lines(const std::string& words,
     return best;
 }
 
+std::vector<std::string> Ruler::label_lines(const std::string& words,
+                                            const Type& type,
+                                            double room) {
+    std::vector<std::string> best = lines(words, type, room);
+    if (best.size() != 2) {
+        return best;
+    }
+    constexpr double after_colon = 0.6;
+    constexpr double within = 2.2;
+    double least = room + within * type.size;
+    for (std::size_t at = words.find(' '); at != std::string::npos; at = words.find(' ', at + 1)) {
+        const std::string first = words.substr(0, at);
+        const std::string second = words.substr(at + 1);
+        const double wide = std::max(width(first, type), width(second, type));
+        const char last = first.empty() ? ' ' : first.back();
+        const double ems = last == ',' ? 0 : last == ':' ? after_colon : within;
+        if (wide <= room - kSlack && wide + ems * type.size < least) {
+            least = wide + ems * type.size;
+            best = {first, second};
+        }
+    }
+    return best;
+}
+
 LineMeasures Ruler::measures(const Type& type) {
     const auto [at, is_new] = measures_.try_emplace(type.face);
     if (is_new) {
@@ -111,6 +137,16 @@ LineMeasures Ruler::measures(const Type& type) {
     const double scale = type.size / kMeasuredAt;
     const LineMeasures& m = at->second;
     return {m.ascent * scale, m.descent * scale, m.x_height * scale};
+}
+
+Type with_figures(const std::string& words, const Type& type) {
+    const auto is_digit = [&words](std::size_t at) {
+        return at < words.size() && words[at] >= '0' && words[at] <= '9';
+    };
+    const std::size_t colon = words.rfind(" : ");
+    const bool scale =
+        colon != std::string::npos && colon > 0 && is_digit(colon - 1) && is_digit(colon + 3);
+    return is_digit(0) || scale ? lining(type) : type;
 }
 
 std::string on_one_line(std::string_view words) {

@@ -40,21 +40,29 @@ class Ruler {
     /// As few lines as `lines` gives, made as even as they can be, for titles.
     std::vector<std::string> even_lines(const std::string& words, const Type& type, double room);
 
+    /// The words of a label: on two lines, if it takes two, parted after a comma or a colon rather
+    /// than within what belongs together (`collar: sea green,` and not `collar: sea`), and even.
+    std::vector<std::string> label_lines(const std::string& words, const Type& type, double room);
+
     /// Rise and fall of the face at that size.
     LineMeasures measures(const Type& type);
 
   private:
     const Typesetter& type_;
-    /// Face, size of type, room, words: all that decides where lines end.
-    using Wrapping = std::tuple<Face, double, double, std::string>;
-    /// Face, tracking in ems, language and words of what may be narrowest.
-    using Narrowing = std::tuple<Face, double, std::string, std::string>;
+    /// Face, kind of figures, size of type, room, words: all that decides where lines end.
+    using Wrapping = std::tuple<Face, bool, double, double, std::string>;
+    /// Face, kind of figures, tracking in ems, language and words of what may be narrowest.
+    using Narrowing = std::tuple<Face, bool, double, std::string, std::string>;
 
-    std::map<std::pair<Face, std::string>, double> widths_;
+    std::map<std::tuple<Face, bool, std::string>, double> widths_;
     std::map<Wrapping, std::vector<std::string>> wrapped_;
     std::map<Narrowing, double> narrowest_;
     std::map<Face, LineMeasures> measures_;
 };
+
+/// That type, with lining figures where the words are a measure or a number (`11 mm`) or end in a
+/// scale (`front   1 : 10`).
+Type with_figures(const std::string& words, const Type& type);
 
 /// The words on one line: line ends, tabs and other control characters become spaces, outer spaces
 /// go.

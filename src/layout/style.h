@@ -55,6 +55,13 @@ inline Type italic(double size) {
     return {size <= kSmallFaceUpTo ? Face::italic_small : Face::italic, size, 0};
 }
 
+/// The same with figures as high as capitals: for scales, measures and numbers that stand alone,
+/// whose old-style 1 would be taken for a Roman one.
+inline Type lining(Type type) {
+    type.lining = true;
+    return type;
+}
+
 /// Small capitals need air between the letters.
 inline Type small_capitals(double size, double tracking = 0.07) {
     return {Face::small_caps, size, size * tracking};

@@ -88,6 +88,13 @@ class Setter {
         return speech;
     }
 
+    /// Measures and numbers in lining figures.
+    [[nodiscard]] Speech speech_for(const Cell& cell) const {
+        Speech speech = speech_of(cell.voice, style_);
+        speech.type = with_figures(cell.words, speech.type);
+        return speech;
+    }
+
     void demand_words(const std::string& words, const Speech& speech, double before, Demand& to) {
         const auto narrowest = [&](const std::string& language) {
             return before + press_.ruler.least_width(words, speech.type, language);
@@ -109,7 +116,7 @@ class Setter {
             }
             const Cell& cell = row.cells[column];
             const double before = room_before(cell, style_);
-            demand_words(cell.words, speech_of(cell.voice, style_), before, demand);
+            demand_words(cell.words, speech_for(cell), before, demand);
             demand_words(cell.note, speech_of(Voice::small_italic, style_), before, demand);
             demand.least = std::max(demand.least, before);
         }
@@ -258,14 +265,13 @@ class Setter {
     std::vector<Line> lines_of(const Cell& cell, double width) {
         const double room = std::max(width - room_before(cell, style_), style_.body);
         std::vector<Line> lines;
-        const auto add = [&](const std::string& words, Voice voice) {
-            const Speech speech = speech_of(voice, style_);
+        const auto add = [&](const std::string& words, const Speech& speech) {
             for (std::string& line : press_.whole_lines(words, speech.type, room)) {
                 lines.push_back({std::move(line), speech});
             }
         };
-        add(cell.words, cell.voice);
-        add(cell.note, Voice::small_italic);
+        add(cell.words, speech_for(cell));
+        add(cell.note, speech_of(Voice::small_italic, style_));
         return lines;
     }
 

@@ -68,9 +68,13 @@ PangoLayout* Engine::lay_out(const std::string& words, const Type& how) {
     pango_layout_set_font_description(layout_.get(), describe(how.face).get());
     pango_layout_set_width(layout_.get(), -1);
     const std::unique_ptr<PangoAttrList, Unref> attributes(pango_attr_list_new());
-    if (how.tracking != 0) {
-        // Spaced letters must not stick together; SVG viewers do the same.
-        pango_attr_list_insert(attributes.get(), pango_attr_font_features_new("liga=0, clig=0"));
+    // Spaced letters must not stick together; SVG viewers do the same.
+    std::string features = how.tracking != 0 ? "liga=0, clig=0" : "";
+    if (how.lining) {
+        features += features.empty() ? "lnum" : ", lnum";
+    }
+    if (!features.empty()) {
+        pango_attr_list_insert(attributes.get(), pango_attr_font_features_new(features.c_str()));
     }
     pango_layout_set_attributes(layout_.get(), attributes.get());
     pango_layout_set_text(layout_.get(), words.data(), static_cast<int>(words.size()));

@@ -163,7 +163,7 @@ std::optional<EmbeddedFont> embed(hb_face_t* face, const std::set<std::uint32_t>
     return made;
 }
 
-std::string subset_for_web(hb_face_t* face, const std::set<char32_t>& characters) {
+std::string subset_for_web(hb_face_t* face, const std::set<char32_t>& characters, bool lining) {
     const Owned<hb_subset_input_t> input(hb_subset_input_create_or_fail());
     hb_set_t* kept = hb_subset_input_unicode_set(input.get());
     for (const char32_t character : characters) {
@@ -176,6 +176,9 @@ std::string subset_for_web(hb_face_t* face, const std::set<char32_t>& characters
     for (const char* name :
          {"kern", "liga", "clig", "calt", "ccmp", "locl", "rlig", "mark", "mkmk"}) {
         hb_set_add(features, hb_tag_from_string(name, -1));
+    }
+    if (lining) {
+        hb_set_add(features, HB_TAG('l', 'n', 'u', 'm'));
     }
     hb_subset_input_set_flags(input.get(),
                               HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_NOTDEF_OUTLINE);

@@ -40,9 +40,11 @@ struct EmbeddedFont {
 /// with variations.
 std::optional<EmbeddedFont> embed(hb_face_t* face, const std::set<std::uint32_t>& glyphs);
 
-/// Only those characters of the face with what belongs to them: kerning, ligatures, marks. An
-/// OpenType file; empty if the face cannot be cut.
-std::string subset_for_web(hb_face_t* face, const std::set<char32_t>& characters);
+/// Only those characters of the face with what belongs to them: kerning, ligatures, marks, and
+/// lining figures if they are asked for. An OpenType file; empty if the face cannot be cut.
+std::string subset_for_web(hb_face_t* face,
+                           const std::set<char32_t>& characters,
+                           bool lining = false);
 
 /// The glyph as a path for an em of 1, y downward, origin on the baseline.
 Path glyph_outline(hb_face_t* face, std::uint32_t glyph);

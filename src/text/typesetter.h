@@ -22,11 +22,13 @@ class FontsMissing : public std::runtime_error {
 };
 
 /// A face at a size, in mm. `tracking` is added between letters (not after the last) and turns
-/// ligatures off.
+/// ligatures off. `lining`: figures as high as capitals, where an old-style 1 would be taken for a
+/// Roman one.
 struct Type {
     Face face = Face::roman;
     double size = 4;
     double tracking = 0;
+    bool lining = false;
 };
 
 /// Rise and fall of a face about the baseline, in mm, all positive.
@@ -37,11 +39,11 @@ struct LineMeasures {
 };
 
 /// Sets type in EB Garamond, unhinted, so that every length is proportional to the size. Its
-/// figures are old-style as they come. Characters the family lacks (Hebrew, Chinese …) come from
-/// whatever the system has; the bold face has ASCII and little more, and words with other letters
-/// are set in roman instead. Words may be any bytes: what is not valid UTF-8 and control characters
-/// are replaced, and only the first 16 KB are set. Not for use by two threads at once; make one for
-/// each.
+/// figures are old-style unless lining ones are asked for. Characters the family lacks (Hebrew,
+/// Chinese …) come from whatever the system has; the bold face has ASCII and little more, and words
+/// with other letters are set in roman instead. Words may be any bytes: what is not valid UTF-8 and
+/// control characters are replaced, and only the first 16 KB are set. Not for use by two threads at
+/// once; make one for each.
 class Typesetter {
   public:
     /// Throws FontsMissing.

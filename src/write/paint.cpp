@@ -89,8 +89,8 @@ class Painter {
     }
 
     void operator()(const Text& text) {
-        const Line line =
-            platewright::shape(type_, text.words, {text.face, text.size, text.tracking});
+        const Line line = platewright::shape(
+            type_, text.words, {text.face, text.size, text.tracking, text.lining});
         const CairoState state(context_);
         cairo_translate(context_, text.at.x, text.at.y);
         cairo_rotate(context_, text.degrees * std::numbers::pi / 180);

@@ -237,7 +237,8 @@ void PdfType::collect(const Group& group, const Typesetter& type) {
         if (const auto* inner = std::get_if<Group>(&node)) {
             collect(*inner, type);
         } else if (const auto* text = std::get_if<Text>(&node)) {
-            lines_.push_back(shape(type, text->words, {text->face, text->size, text->tracking}));
+            lines_.push_back(
+                shape(type, text->words, {text->face, text->size, text->tracking, text->lining}));
             for (const Run& run : lines_.back().runs) {
                 collect(run);
             }

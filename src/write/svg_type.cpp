@@ -35,13 +35,14 @@ void append_attribute(std::string& to, const char* name, double value, int place
     to += '"';
 }
 
-/// Family, slant, weight, colour and size in units of the drawing as declarations.
-std::string font_rule(const FaceName& face, Colour colour, double size, int places) {
+/// Family, slant, weight, kind of figures, colour and size in units of the drawing as declarations.
+std::string font_rule(const FaceName& face, bool lining, Colour colour, double size, int places) {
     // Names with digits must be quoted.
     std::string made = "font-family:'" + std::string(face.family) + "','" +
                        std::string(face.general_family) + "',serif";
     made += face.italic ? ";font-style:italic" : "";
     made += face.bold ? ";font-weight:bold" : "";
+    made += lining ? ";font-feature-settings:'lnum'" : "";
     made += ";fill:" + colour_name(colour) + ";font-size:";
     append_short(made, size, places);
     return made + "px";
@@ -53,12 +54,15 @@ std::string SvgType::element(const Text& text, const Grid& grid) {
     const double scale = grid.scale();
     const int places = grid.places + 1;
     const std::string words = printable(text.words);
-    const Line line = shape(type_, words, {text.face, text.size, text.tracking});
+    const Line line = shape(type_, words, {text.face, text.size, text.tracking, text.lining});
     if (line.runs.empty()) {
         return {};
     }
     for (const char32_t character : characters(words)) {
         used_[line.face].insert(character);
+    }
+    if (text.lining) {
+        lining_.insert(line.face);
     }
     // Viewers count the space after the last letter, we do not.
     const double overhang =
@@ -76,7 +80,7 @@ std::string SvgType::element(const Text& text, const Grid& grid) {
         made += ")\"";
     }
     const auto [name, is_new] = classes_.try_emplace(
-        font_rule(face_name(line.face), text.colour, text.size * scale, places));
+        font_rule(face_name(line.face), text.lining, text.colour, text.size * scale, places));
     if (is_new) {
         name->second = "t" + std::to_string(classes_.size());
         rules_ += "." + name->second + "{" + name->first + "}\n";
@@ -98,7 +102,8 @@ std::string SvgType::element(const Text& text, const Grid& grid) {
 std::string SvgType::style() const {
     std::string made;
     for (const auto& [face, used] : used_) {
-        const std::string woff = to_woff(subset_for_web(font_file(type_, face), used));
+        const std::string woff =
+            to_woff(subset_for_web(font_file(type_, face), used, lining_.contains(face)));
         if (woff.empty()) {
             continue;
         }

@@ -26,6 +26,8 @@ class SvgType {
   private:
     const Typesetter& type_;
     std::map<Face, std::set<char32_t>> used_;
+    /// Those of which lining figures are used.
+    std::set<Face> lining_;
     /// A class for each face, colour and size: a plate has a hundred lines of a few.
     std::map<std::string, std::string> classes_;
     std::string rules_;
