@@ -9,6 +9,7 @@
 
 #include "base/text.h"
 #include "cli/chart_frames.h"
+#include "compose/material_words.h"
 #include "layout/chart.h"
 #include "resolve/change.h"
 #include "resolve/regulation_in_force.h"
@@ -120,8 +121,12 @@ std::string signed_number(double number) {
 }
 
 KeyEntry sample_of(const Material& material) {
-    return {
-        material.name, material.made_of, material.colour, material.metal, {}, material.tincture()};
+    return {material.printed(),
+            material.made_of,
+            material.colour,
+            material.metal,
+            {},
+            material.tincture()};
 }
 
 /// Collects the groups of a chart.
@@ -287,6 +292,7 @@ class Drafter {
         ChartGroup& group = draft_.chart.groups.back();
         if (const Material* colour = dressed->material(property_id("facings.cloth"))) {
             group.colour = sample_of(*colour);
+            group.title = group.title == colour->name ? colour->printed() : group.title;
         }
         last_entry().lines.push_back(shown_words(*dressed, place));
     }
@@ -296,8 +302,9 @@ class Drafter {
         std::string words = place.shows.text != nullptr ? place.shows.text->text : std::string();
         const Material* metal = man.material(property_id("buttons.metal"));
         if (metal != nullptr) {
-            words += (words.empty() ? "" : "; ") +
-                     say(draft_.chart.language, messages::kMetalButtons, {metal->name});
+            words += (words.empty() ? "" : "; ") + say(draft_.chart.language,
+                                                       messages::kMetalButtons,
+                                                       {material_in_words(man.language, *metal)});
         }
         return words;
     }
@@ -456,17 +463,16 @@ class Drafter {
         group.title = palette.name;
         for (const PaletteEntry& colour : palette.entries) {
             ChartEntry entry;
-            entry.name = colour.name.text;
-            entry.colour = KeyEntry{colour.name.text,
-                                    colour.made_of,
-                                    colour.colour,
-                                    colour.kind == SubstanceKind::metal,
-                                    {}};
+            const Language language = draft_.chart.language;
+            const std::string& made_of = colour.made_of_in(language);
+            entry.name = colour.name_in(language);
+            entry.colour = KeyEntry{
+                entry.name, made_of, colour.colour, colour.kind == SubstanceKind::metal, {}};
             const Lab lab = to_lab_d65(colour.colour);
             entry.lines.push_back("L " + signed_number(lab.l) + "  a " + signed_number(lab.a) +
                                   "  b " + signed_number(lab.b));
-            if (!colour.made_of.empty()) {
-                entry.lines.push_back(colour.made_of);
+            if (!made_of.empty()) {
+                entry.lines.push_back(made_of);
             }
             group.entries.push_back(std::move(entry));
         }

@@ -9,6 +9,7 @@
 #include "base/text.h"
 #include "cli/handout_parts.h"
 #include "cli/kit.h"
+#include "compose/material_words.h"
 #include "layout/handout.h"
 #include "read/read.h"
 #include "resolve/change.h"

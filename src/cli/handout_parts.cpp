@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "cli/kit.h"
+#include "compose/material_words.h"
 #include "words/handout_messages.h"
 #include "words/terms.h"
 #include "words/tincture_messages.h"

@@ -9,6 +9,7 @@
 
 #include "base/text.h"
 #include "cli/compared.h"
+#include "compose/material_words.h"
 #include "resolve/change.h"
 #include "resolve/notable.h"
 #include "vocabulary/property.h"
@@ -342,12 +343,6 @@ std::string amount_in_words(double amount, Language language) {
 }
 
 }  // namespace
-
-std::string material_in_words(Language language, const Material& material) {
-    const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
-    const std::string& printed = material.printed();
-    return bare && printed == material.name ? term(language, material.name + " metal") : printed;
-}
 
 std::vector<KitThing> kit_of(const Uniform& man) {
     std::vector<KitThing> kit;

@@ -29,9 +29,6 @@ struct KitThing {
     static constexpr std::size_t kLastPlace = 1000;
 };
 
-/// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
-std::string material_in_words(Language language, const Material& material);
-
 /// All that a man wears and carries, in the order of dressing, with what it is made of. When it is
 /// needed and how it is come by is common practice, no source.
 std::vector<KitThing> kit_of(const Uniform& man);

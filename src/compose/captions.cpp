@@ -8,6 +8,7 @@
 #include "compose/compose.h"
 #include "compose/fixtures.h"
 #include "compose/footnotes.h"
+#include "compose/material_words.h"
 #include "words/man_messages.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
@@ -47,18 +48,11 @@ bool same_as_plume(const Uniform& uniform, const Property& row) {
            uniform.word(property_id(row.key)) == uniform.word(property_id("hat.plume"));
 }
 
-/// "white metal", but "gold": the two metals of the buttons would pass for cloth without the word.
-std::string metal_name(Language language, const Material& material) {
-    const bool bare = material.metal && (material.name == "white" || material.name == "yellow");
-    const std::string& printed = material.printed();
-    return bare && printed == material.name ? term(language, material.name + " metal") : printed;
-}
-
 void add_to_key(Captions& captions,
                 const Material& material,
                 const std::string& place,
                 std::string_view property) {
-    const std::string name = metal_name(captions.language, material);
+    const std::string name = material_in_words(captions.language, material);
     const auto entry = std::ranges::find_if(captions.key, [&](const KeyEntry& e) {
         return e.name == name && e.colour == material.colour && e.metal == material.metal;
     });
@@ -136,7 +130,7 @@ std::string marks_words(const Particulars& to, const std::string& group) {
     const Language language = to.language();
     const Material* cloth = uniform.material(id("cloth"));
     const std::string of =
-        cloth != nullptr ? metal_name(language, *cloth) : uniform.word(id("cloth"));
+        cloth != nullptr ? material_in_words(language, *cloth) : uniform.word(id("cloth"));
     std::string words = say(language, message_of_marks(shape), number, {of}) + ", " +
                         to.choice(group + ".sleeves") + ", " + to.choice(group + ".place") + "; " +
                         say(language, messages::kWide, {measure_words(uniform, group + ".width")});
@@ -271,7 +265,7 @@ std::string button_counts(const Particulars& to) {
 
 void describe_buttons(const Particulars& to) {
     const Material* metal = to.uniform.material(property_id("buttons.metal"));
-    std::string words = metal != nullptr ? metal_name(to.language(), *metal)
+    std::string words = metal != nullptr ? material_in_words(to.language(), *metal)
                                          : say(to.language(), messages::kNoButtons);
     const std::string number = to.uniform.word(property_id("buttons.number"));
     if (!number.empty() && number != "none") {
@@ -286,7 +280,7 @@ void describe_buttons(const Particulars& to) {
 void add_callout(const Particulars& to, PropertyId id, const Material& material) {
     const Property& row = properties()[id];
     const auto shape = find_property(std::string(row.group()) + ".shape");
-    std::string words = metal_name(to.language(), material);
+    std::string words = material_in_words(to.language(), material);
     if (row.name() == "cloth" && shape && to.uniform.speaks(*shape) &&
         properties()[*shape].kind == Kind::choice) {
         words +=
@@ -337,7 +331,7 @@ std::string value_in_words(const Particulars& to, PropertyId id) {
     const Uniform& uniform = to.uniform;
     const Property& row = properties()[id];
     if (const Material* material = uniform.material(id)) {
-        return metal_name(to.language(), *material);
+        return material_in_words(to.language(), *material);
     }
     if (row.kind == Kind::ornament) {
         return term(to.language(), uniform.word(id));

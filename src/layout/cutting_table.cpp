@@ -134,6 +134,7 @@ Document lay_out_cutting(const WorkshopSheets& sheets) {
     draw_check_square(sheets.language, layers.words());
     layers.put_on(page);
     Document document;
+    document.language = language_code(sheets.language);
     document.title = sheet::on_one_line(sheets.title);
     document.author = sheet::on_one_line(sheets.drawn_by);
     document.description = say(sheets.language, messages::kTailorsSheets, {document.title});

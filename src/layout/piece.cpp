@@ -411,13 +411,13 @@ std::string stuffs_of(const PatternPiece& piece, Language language) {
     const int times = times_stiffened(piece);
     const bool stiff = times > 0;
     if (!piece.lined && !stiff) {
-        return piece.cloth.name;
+        return piece.cloth.printed();
     }
     const Message& message = !stiff                 ? messages::kAndLining
                              : piece.lined          ? messages::kAndLiningAndStiffLinen
                              : times < piece.number ? messages::kAndStiffLinenOnce
                                                     : messages::kAndStiffLinen;
-    return say(language, message, {piece.cloth.name});
+    return say(language, message, {piece.cloth.printed()});
 }
 
 }  // namespace

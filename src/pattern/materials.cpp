@@ -9,6 +9,7 @@
 #include <set>
 
 #include "base/text.h"
+#include "compose/material_words.h"
 #include "pattern/draft.h"
 #include "pattern/shapes.h"
 #include "pattern/wares.h"
@@ -93,6 +94,10 @@ class Count {
         return term(rules_.language, name);
     }
 
+    [[nodiscard]] std::string printed(const Material& material) const {
+        return material_in_words(rules_.language, material);
+    }
+
     [[nodiscard]] std::string counted(const Counted& message, int much, double mm) const {
         return say(rules_.language, message, much, {metres(mm)});
     }
@@ -166,7 +171,7 @@ class Count {
             // Marks and metal are lace, not cloth.
             if (counts(piece.garment) && piece.stuff == "cloth" && !piece.cloth.metal &&
                 !is_mark(piece)) {
-                by_cloth[piece.cloth.name].take(piece);
+                by_cloth[printed(piece.cloth)].take(piece);
             }
         }
         for (const auto& [name, lay] : by_cloth) {
@@ -193,11 +198,11 @@ class Count {
                 continue;
             }
             if (is_lining) {
-                by_cloth[piece.cloth.name].take(piece);
+                by_cloth[printed(piece.cloth)].take(piece);
                 continue;
             }
             const bool own = piece.garment == "coat" && coat != nullptr;
-            by_cloth[own ? coat->name : called("unbleached linen")].take(piece);
+            by_cloth[own ? printed(*coat) : called("unbleached linen")].take(piece);
         }
         for (const auto& [name, lay] : by_cloth) {
             add_lay("lining", name, lay);
@@ -240,11 +245,11 @@ class Count {
                 }
                 for (const FlatRow& row : part.rows) {
                     if (row.kind == edge) {
-                        Run& run = runs[row.material.name];
+                        Run& run = runs[printed(row.material)];
                         run.edges += 1;
                         run.edge_length += length_of(row.line);
                     } else if (row.kind == loops) {
-                        Run& run = runs[row.material.name];
+                        Run& run = runs[printed(row.material)];
                         run.loops += static_cast<int>(row.at.size());
                         run.loop_length +=
                             static_cast<double>(row.at.size()) * (2 * row.size + 2 * kLoopWidth);
@@ -263,7 +268,7 @@ class Count {
     void add_mark_laces(std::map<std::string, Run>& runs) const {
         for (const PatternPiece& piece : pieces_) {
             if (counts(piece.garment) && is_mark(piece)) {
-                Run& run = runs[piece.cloth.name];
+                Run& run = runs[printed(piece.cloth)];
                 run.marks += piece.number;
                 // Along both its edges, and with that once across.
                 run.mark_length += piece.number * around(piece) / 2;
@@ -313,11 +318,9 @@ class Count {
         return say(rules_.language, messages::kWasteSum, {number(share * 100, 0)});
     }
 
-    /// Buttons of one metal and class.
+    /// Buttons of one metal and size.
     struct Buttons {
         int number = 0;
-        double least = 1e6;
-        double most = 0;
         /// How many on which part, in the order in which they are met.
         std::vector<std::pair<std::string, int>> on;
 
@@ -337,20 +340,25 @@ class Count {
         return size > 18 ? "large" : size > 11 ? "small" : "gaiter";
     }
 
-    using ButtonsByClass = std::map<std::string, Buttons>;
+    /// `white metal, small, 16 mm`.
+    using ButtonsBySize = std::map<std::string, Buttons>;
+
+    [[nodiscard]] std::string kind_of_button(const FlatRow& row) const {
+        return say(rules_.language,
+                   messages::kMetalAndSize,
+                   {printed(row.material), called(class_of(row.size)), number(row.size, 0)});
+    }
 
     /// A pair of gaiters is worn; one is drawn.
     static int pairs_in(const std::string& view) {
         return garment_of_view(view) == "gaiters" ? 2 : 1;
     }
 
-    void count_buttons(const std::string& view, const FlatPart& part, ButtonsByClass& by_class) {
+    void count_buttons(const std::string& view, const FlatPart& part, ButtonsBySize& by_size) {
         for (const FlatRow& row : part.rows) {
             if (row.kind == FlatRow::Kind::buttons && !seen_before(view, part)) {
-                Buttons& of = by_class[row.material.name + ", " + called(class_of(row.size))];
-                of.take(name_of_part(part.name), pairs_in(view) * static_cast<int>(row.at.size()));
-                of.least = std::min(of.least, row.size);
-                of.most = std::max(of.most, row.size);
+                by_size[kind_of_button(row)].take(name_of_part(part.name),
+                                                  pairs_in(view) * static_cast<int>(row.at.size()));
             }
         }
     }
@@ -366,28 +374,20 @@ class Count {
     }
 
     void buttons() {
-        ButtonsByClass by_class;
+        ButtonsBySize by_size;
         for (const auto& [view, flat] : source_.flats) {
             if (!counts(garment_of_view(view))) {
                 continue;
             }
             for (const FlatPart& part : flat.parts) {
-                count_buttons(view, part, by_class);
+                count_buttons(view, part, by_size);
             }
         }
-        for (const auto& [name, of] : by_class) {
+        for (const auto& [name, of] : by_size) {
             const int spares = std::max(1, of.number / rules_.buttons_for_a_spare);
             const int dozens = (of.number + spares + 11) / 12;
-            const std::string most = number(of.most, 0);
-            const std::string sizes =
-                of.least == of.most
-                    ? say(rules_.language, messages::kMillimetres, {most})
-                    : say(rules_.language, messages::kSizesFromTo, {number(of.least, 0), most});
-            std::string what = name;
-            what += ", ";
-            what += sizes;
             add("buttons",
-                what,
+                name,
                 dozens,
                 "dozen",
                 0,

@@ -66,6 +66,20 @@ bool stands_here(const Edge& edge, const std::vector<Edge>& all) {
     return any_set_in ? edge.seam->join == Join::set_in : edge.seam == all.front().seam;
 }
 
+/// A lining's seams have the letters of the cloth that it lies behind.
+void letter_as_cloth(PatternPiece& lining, const std::vector<PatternPiece>& pieces) {
+    const auto cloth = std::ranges::find_if(pieces, [&](const PatternPiece& piece) {
+        return has_letters(piece) && piece.garment == lining.garment && piece.name == lining.name;
+    });
+    if (cloth == pieces.end()) {
+        return;
+    }
+    for (Seam& seam : lining.seams) {
+        const auto alike = std::ranges::find(cloth->seams, seam.name, &Seam::name);
+        seam.letter = alike != cloth->seams.end() ? alike->letter : "";
+    }
+}
+
 }  // namespace
 
 void name_seam(PatternPiece& piece, const char* name, Point from, Point to, Join join) {
@@ -102,13 +116,8 @@ void letter_seams(std::vector<PatternPiece>& pieces) {
         }
     }
     for (PatternPiece& lining : pieces) {
-        const auto cloth = std::ranges::find_if(pieces, [&](const PatternPiece& piece) {
-            return lining.is_lining && has_letters(piece) && piece.garment == lining.garment &&
-                   piece.name == lining.name;
-        });
-        for (Seam& seam : cloth != pieces.end() ? lining.seams : std::vector<Seam>{}) {
-            const auto alike = std::ranges::find(cloth->seams, seam.name, &Seam::name);
-            seam.letter = alike != cloth->seams.end() ? alike->letter : "";
+        if (lining.is_lining) {
+            letter_as_cloth(lining, pieces);
         }
     }
 }

@@ -169,8 +169,9 @@ void say_which_sleeve(PatternPiece& upper, const Uniform& man) {
         }
     }
     if (!upper.lines.empty() && sides.size() == 1 && *sides.begin() != "both") {
-        upper.remarks.push_back(
-            say(man.language, messages::kMarksOnOneSleeve, {term(man.language, *sides.begin())}));
+        upper.remarks.push_back(say(man.language,
+                                    messages::kMarksOnOneSleeve,
+                                    {choice_term(man.language, "marks.sleeves", *sides.begin())}));
     }
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "base/text.h"
+#include "compose/material_words.h"
 #include "pattern/shapes.h"
 #include "words/terms.h"
 #include "words/workshop_messages.h"
@@ -90,7 +91,7 @@ class Wares {
         if (!found.empty()) {
             const int number = static_cast<int>(found.size()) * of_each;
             add_pairs("buckles",
-                      found.front()->cloth.name,
+                      material_in_words(language_, found.front()->cloth),
                       number / 2.0,
                       say(language_,
                           messages::kNumberOn,
@@ -103,7 +104,7 @@ class Wares {
         std::string sum;
         std::string what;
         const auto take = [&](const FlatPart& of, const Counted& message, int number, double mm) {
-            what = of.cloth.name;
+            what = material_in_words(language_, of.cloth);
             all += number * mm;
             sum += sum.empty() ? "" : " + ";
             sum += say(language_, message, number, {number_words(language_, mm / 1000, 2)});
@@ -129,7 +130,7 @@ class Wares {
             if (counts(piece.garment) && piece.stuff == "leather") {
                 const Rect box = shapes::box(piece.cut);
                 add_pairs("leather",
-                          piece.cloth.name,
+                          material_in_words(language_, piece.cloth),
                           piece.number / 2.0,
                           say(language_,
                               messages::kLeatherSum,

@@ -193,7 +193,7 @@ inline constexpr Counted kButtonsSum{
      "{1} getragen ({4}) + wenigstens {2} Ersatz, in Dutzenden {3}"}};
 inline constexpr Message kNumberOn{"{1} {2}", "{1} {2}", "{1} {2}"};
 inline constexpr Message kMillimetres{"{1} mm", "{1} mm", "{1} mm"};
-inline constexpr Message kSizesFromTo{"{1} to {2} mm", "{1} à {2} mm", "{1} bis {2} mm"};
+inline constexpr Message kMetalAndSize{"{1}, {2}, {3} mm", "{1}, {2}, {3} mm", "{1}, {2}, {3} mm"};
 inline constexpr Message kThreadSum{
     "edges {1} m, two to a seam; {2} m of seam × {3} + {4} buttonholes × {5} m; rounded up to 10 m",
     "bords {1} m, deux par couture ; {2} m de couture × {3} + {4} boutonnières × {5} m ; arrondi à "
@@ -257,9 +257,9 @@ inline constexpr Message kCutMirrored{"cut {1}, half of them mirrored",
                                       "{1}-mal zuschneiden, die Hälfte gespiegelt"};
 inline constexpr Message kOnTheFold{
     "{1}, left edge on the fold", "{1}, bord gauche au pli", "{1}, linke Kante im Bruch"};
-inline constexpr Message kAndLining{"{1}, and lining", "{1}, et doublure", "{1}, und Futter"};
+inline constexpr Message kAndLining{"{1} and lining", "{1} et doublure", "{1} und Futter"};
 inline constexpr Message kAndStiffLinen{
-    "{1}, and stiff linen", "{1}, et toile forte", "{1}, und Steifleinen"};
+    "{1} and stiff linen", "{1} et toile forte", "{1} und Steifleinen"};
 inline constexpr Message kAndStiffLinenOnce{
     "{1}; stiff linen once", "{1} ; toile forte une fois", "{1}; Steifleinen einmal"};
 inline constexpr Message kAndLiningAndStiffLinen{
@@ -294,9 +294,8 @@ inline constexpr Message kSkirtsOpenBelow{
 inline constexpr Message kMouthsNotInLining{"pocket mouths are not cut in the lining",
                                             "les poches ne se fendent pas dans la doublure",
                                             "Taschen werden nicht ins Futter geschnitten"};
-inline constexpr Message kMarksOnOneSleeve{"marks on one sleeve only: {1}",
-                                           "marques sur une seule manche : {1}",
-                                           "Abzeichen nur auf einem Ärmel: {1}"};
+inline constexpr Message kMarksOnOneSleeve{
+    "marks on the {1} only", "marques seulement {1}", "Abzeichen nur {1}"};
 inline constexpr Message kSeatOpenAbove{
     "seat seam open above its notch, for the gusset",
     "couture du fond ouverte au-dessus du cran, pour le soufflet",

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: MIT
 // A page as a DXF drawing, AutoCAD release 12, ASCII: lines, polylines and words in layers, for
 // cutters, plotters and drawing programs.
+#include <glib.h>
+
 #include <algorithm>
 #include <cmath>
+#include <memory>
+#include <string>
 #include <string_view>
 
 #include "base/chain.h"
@@ -28,23 +32,20 @@ std::string layer_name(std::string_view name) {
     return made.empty() ? "0" : made;
 }
 
-/// Only ASCII is the same in every program; other letters become `?`.
-std::string ascii(std::string_view words) {
-    std::string made;
-    for (const char c : words) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (byte >= 0x20 && byte < 0x7f) {
-            made += c;
-        } else if (byte >= 0xc0) {
-            made += '?';
-        }
-    }
+/// Only ASCII is the same in every program: letters with accents lose them or are spelled out as
+/// their language does (`ä` as `AE` or `A`), what has no like becomes `?`.
+std::string ascii(const std::string& words, const std::string& language) {
+    const std::unique_ptr<char, decltype(&g_free)> plain(
+        g_str_to_ascii(words.c_str(), language.c_str()), &g_free);
+    std::string made = plain.get();
+    // A group's value ends with its line.
+    std::erase_if(made, [](char c) { return c < 0x20 || c == 0x7f; });
     return made;
 }
 
 class DxfWriter {
   public:
-    explicit DxfWriter(const Page& page) : page_(page) {}
+    DxfWriter(const Page& page, const std::string& language) : page_(page), language_(language) {}
 
     std::string write() {
         for (const Placed& item : page_.items) {
@@ -65,6 +66,7 @@ class DxfWriter {
 
   private:
     const Page& page_;
+    const std::string& language_;
     std::vector<std::string> layers_;
     std::string layer_;
     std::string text_;
@@ -224,7 +226,7 @@ class DxfWriter {
         point(10, at);
         // Height of capitals, not of the em.
         number(40, words.size * item.factor * 0.65);
-        pair(1, ascii(words.words));
+        pair(1, ascii(words.words, language_));
         number(50, -words.degrees);
         if (words.align != Align::start) {
             pair(72, words.align == Align::middle ? "1" : "2");
@@ -236,7 +238,7 @@ class DxfWriter {
 }  // namespace
 
 std::string write_dxf(const Document& document, std::size_t page) {
-    return DxfWriter(document.pages.at(page)).write();
+    return DxfWriter(document.pages.at(page), document.language).write();
 }
 
 }  // namespace platewright

@@ -56,9 +56,21 @@ TEST(ChartSheet, ShowsEveryRegimentWithItsNumberAndButton) {
                                  "8  Wendelau"}) {
         EXPECT_EQ(count_of(text, regiment), 1U) << regiment;
     }
-    EXPECT_NE(text.find("lapels and cuffs; white buttons"), std::string::npos);
+    EXPECT_NE(text.find("lapels and cuffs; white metal"), std::string::npos);
     EXPECT_EQ(chart.pages(), 1U);
     EXPECT_TRUE(chart.problems().all().empty());
+}
+
+TEST(ChartSheet, NamesColoursInItsLanguage) {
+    const DrawnChart chart(
+        "chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\nlanguage: de\n");
+    const std::string text = chart.text();
+    EXPECT_NE(text.find("strohgelb"), std::string::npos);
+    EXPECT_NE(text.find("weißes"), std::string::npos);
+    EXPECT_EQ(text.find("straw"), std::string::npos);
+    const DrawnChart colours("chart: A\nof: colours\nlanguage: fr\n");
+    EXPECT_NE(colours.text().find("chamois"), std::string::npos);
+    EXPECT_EQ(colours.text().find("buff"), std::string::npos);
 }
 
 TEST(ChartSheet, TellsInWhatRanksDiffer) {

@@ -71,6 +71,14 @@ TEST(MaterialsOfAMan, BucklesTapesAndStrapsAreBought) {
     EXPECT_EQ(sum("coat", "buckles", ""), "none");
 }
 
+TEST(MaterialsOfAMan, AreNamedInTheLanguageOfTheSheet) {
+    for (const MaterialLine& line : materials_of_a_man("de")) {
+        for (const char* english : {"buff", "green", "white", "black"}) {
+            EXPECT_EQ(line.what.find(english), std::string::npos) << line.what;
+        }
+    }
+}
+
 TEST(MaterialsOfAMan, SumsTellWhatIsCountedWhere) {
     const auto lines = materials_of_a_man("en");
     EXPECT_EQ(sum_of(lines, "lace", "1 "), "1 mark 0.22 m + 10 % waste; rounded up to 10 cm");

@@ -114,6 +114,22 @@ TEST(Notches, LetteredSeamsFitOneAnother) {
     }
 }
 
+TEST(Notches, ALiningHasTheLettersOfItsCloth) {
+    const auto pieces = pieces_of_a_man();
+    for (const char* garment : {"coat", "waistcoat"}) {
+        const PatternPiece& cloth = piece(pieces, garment, "forepart");
+        const PatternPiece& lining = piece(pieces, garment, "forepart", "lining");
+        ASSERT_FALSE(lining.seams.empty()) << garment;
+        for (const Seam& seam : lining.seams) {
+            const auto alike = std::ranges::find(cloth.seams, seam.name, &Seam::name);
+            ASSERT_NE(alike, cloth.seams.end()) << seam.name;
+            EXPECT_EQ(seam.letter, alike->letter) << seam.name;
+        }
+        EXPECT_TRUE(
+            std::ranges::any_of(lining.seams, [](const Seam& s) { return !s.letter.empty(); }));
+    }
+}
+
 double away_from(const Chain& outline, Point from) {
     double least = 1e9;
     for (std::size_t i = 0; i < outline.size(); ++i) {
