@@ -70,7 +70,7 @@ TEST(ChartSheet, NamesColoursInItsLanguage) {
     EXPECT_EQ(text.find("straw"), std::string::npos);
     const DrawnChart colours("chart: A\nof: colours\nlanguage: fr\n");
     EXPECT_NE(colours.text().find("chamois"), std::string::npos);
-    EXPECT_EQ(colours.text().find("buff"), std::string::npos);
+    EXPECT_EQ(colours.text().find("gosling"), std::string::npos);
 }
 
 TEST(ChartSheet, TellsInWhatRanksDiffer) {

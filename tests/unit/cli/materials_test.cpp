@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 
 #include "cli/tailor.h"
 #include "support.h"
@@ -79,6 +80,21 @@ TEST(MaterialsOfAMan, AreNamedInTheLanguageOfTheSheet) {
     }
 }
 
+// A tailor buys large and small ones, not one size for each part that is drawn.
+TEST(MaterialsOfAMan, ButtonsOfAClassAreOfOneSize) {
+    std::map<std::string, std::string> sizes;
+    for (const MaterialLine& line : materials_of_a_man("en")) {
+        if (line.kind == "buttons") {
+            const std::size_t mark = line.what.rfind(", ");
+            ASSERT_NE(mark, std::string::npos) << line.what;
+            const auto [known, first] =
+                sizes.emplace(line.what.substr(0, mark), line.what.substr(mark));
+            EXPECT_TRUE(first || known->second == line.what.substr(mark)) << line.what;
+        }
+    }
+    EXPECT_EQ(sizes.size(), 3U);
+}
+
 TEST(MaterialsOfAMan, SumsTellWhatIsCountedWhere) {
     const auto lines = materials_of_a_man("en");
     EXPECT_EQ(sum_of(lines, "lace", "1 "), "1 mark 0.22 m + 10 % waste; rounded up to 10 cm");
@@ -87,7 +103,7 @@ TEST(MaterialsOfAMan, SumsTellWhatIsCountedWhere) {
               "24 worn (cuff 6, turnback 2, lapel 14, shoulder strap 2) + at least 2 spare, in "
               "whole dozens 36");
     EXPECT_EQ(sum_of(materials_of_a_man("fr"), "lace", "1 "),
-              "1 marque 0,22 m + 10 % de déchet ; arrondi à 10 cm");
+              "1 marque 0,2 m + 10 % de déchet ; arrondi à 10 cm");
 }
 
 }  // namespace
