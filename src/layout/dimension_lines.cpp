@@ -12,6 +12,9 @@ namespace {
 constexpr double kWitnessLine = 0.13;
 /// From the middle of a line to the edge of the strip under it.
 constexpr double kCasing = 0.19;
+/// A point that is measured, and the paper round it.
+constexpr double kPoint = 0.34;
+constexpr double kPointCasing = 0.6;
 
 /// Least and greatest of the outline along an axis.
 std::pair<double, double> spread(const std::vector<Point>& outline, Point axis) {
@@ -26,6 +29,9 @@ std::pair<double, double> spread(const std::vector<Point>& outline, Point axis) 
 void draw_line(const DimensionLine& each, Point origin, Pen& pen) {
     for (const auto& [foot, end] : each.witnesses) {
         pen.line(origin + foot, origin + end, kWitnessLine);
+    }
+    for (const Point p : each.within) {
+        pen.disc(origin + p, kPoint, kInk);
     }
     pen.line(origin + each.line.first, origin + each.line.second);
     const Point along = each.to - each.from;
@@ -47,6 +53,9 @@ void case_line(Point from, Point to, double half, Pen& pen) {
 void case_lines(const DimensionLine& each, Point origin, Pen& pen) {
     for (const auto& [foot, end] : each.witnesses) {
         case_line(origin + foot, origin + end, kCasing, pen);
+    }
+    for (const Point p : each.within) {
+        pen.disc(origin + p, kPointCasing, kPaper);
     }
     case_line(origin + each.line.first, origin + each.line.second, kCasing, pen);
     const Point head = unit(each.to - each.from) * (each.arrows_outside ? -kArrow : kArrow);

@@ -18,8 +18,7 @@ namespace {
 /// Between the drawing and a witness line, and how far that runs beyond the dimension line.
 constexpr double kWitnessGap = 0.8;
 constexpr double kBeyond = 1.3;
-/// What is measured within the drawing has a tick, and its witness line begins so far outside.
-constexpr double kFootTick = 0.8;
+/// What is measured within the drawing has a point, and its witness line begins so far outside.
 constexpr double kOutside = 2;
 /// Below this there is no room for two arrows; those outside stand on so much more line.
 constexpr double kShort = 6.5;
@@ -44,6 +43,7 @@ constexpr double kLanesApart = 5.5;
 constexpr double kWitnessMm = 0.1;
 constexpr double kWitnessOnEdge = 0.15;
 constexpr double kWitnessOnCloth = 0.02;
+constexpr double kWitnessThroughCloth = 0.25;
 constexpr double kLineOnEdge = 0.6;
 constexpr double kLineOnCloth = 0.4;
 constexpr double kLineNearEdge = 0.25;
@@ -320,6 +320,9 @@ class Laying {
         for (const auto& [s, foot] : {std::pair{t.s0, t.c0}, std::pair{t.s1, t.c1}}) {
             const Covered witness = map_.under(t.at(s, foot), t.at(s, c));
             cost += witness.edges * kWitnessOnEdge + witness.within * kWitnessOnCloth;
+            const double covered = covered_to(t.at(s, foot), t.at(s, c));
+            cost +=
+                begins_outside(covered, std::abs(c - foot)) ? 0 : covered * kWitnessThroughCloth;
         }
         return cost;
     }
@@ -380,8 +383,13 @@ class Laying {
         return covered;
     }
 
-    /// A witness line does not run through the cloth: it begins outside, with a tick where it would
-    /// have begun. Where the dimension line itself lies on the cloth it is whole.
+    /// Whether a witness line of that length can begin beyond the cloth that covers so much of it.
+    static bool begins_outside(double covered, double whole) {
+        return covered > 2 * kStep && covered + kOutside < whole;
+    }
+
+    /// A witness line does not run through the cloth: it begins outside, with a point where it
+    /// would have begun. Where the dimension line itself lies on the cloth it is whole.
     void add_witness(Point foot, Point end, DimensionLine& made) const {
         if (length(end - foot) <= kWitnessGap) {
             return;
@@ -389,13 +397,12 @@ class Laying {
         const Point way = unit(end - foot);
         const double covered = covered_to(foot, end);
         const Point beyond = end + way * kBeyond;
-        const double outside = covered + kOutside;
-        if (covered <= 2 * kStep || outside >= length(end - foot)) {
+        if (!begins_outside(covered, length(end - foot))) {
             made.witnesses.emplace_back(foot + way * kWitnessGap, beyond);
             return;
         }
-        made.witnesses.emplace_back(foot - way * kFootTick, foot + way * kFootTick);
-        made.witnesses.emplace_back(foot + way * outside, beyond);
+        made.within.push_back(foot);
+        made.witnesses.emplace_back(foot + way * (covered + kOutside), beyond);
     }
 
     [[nodiscard]] DimensionLine line_at(std::size_t i, double c, double middle) const {

@@ -27,6 +27,8 @@ struct DimensionLine {
     std::pair<Point, Point> line;
     /// From what is measured to the dimension line.
     std::vector<std::pair<Point, Point>> witnesses;
+    /// What is measured within the drawing, of which the witness lines begin outside it.
+    std::vector<Point> within;
     std::string words;
     /// Middle of their baseline, and how they are turned.
     Point words_at;

@@ -81,6 +81,11 @@ void Pen::circle(Point middle, double radius, double width) {
         Shape{id, {}, std::nullopt, stroke_of(width, LineKind::continuous)});
 }
 
+void Pen::disc(Point middle, double radius, Colour colour) {
+    const PathId id = drawing_.add(ellipse(middle, radius, radius));
+    drawing_.root.children.emplace_back(Shape{id, {}, Fill{colour, 1, false}, std::nullopt});
+}
+
 void Pen::arrow(Point tip, Point way) {
     const Point along = unit(way);
     const Point back = tip - along * kArrow;

@@ -37,6 +37,7 @@ class Pen {
     void grid(const Rect& over, double step);
 
     void circle(Point middle, double radius, double width = kNarrow);
+    void disc(Point middle, double radius, Colour colour);
 
     /// A filled arrowhead of ISO 129-1 with its tip there, pointing along `way`.
     void arrow(Point tip, Point way);
