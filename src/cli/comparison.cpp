@@ -12,6 +12,7 @@
 #include "base/text.h"
 #include "cli/carried.h"
 #include "cli/compared.h"
+#include "cli/compared_rows.h"
 #include "cli/from_afar.h"
 #include "layout/comparison.h"
 #include "resolve/change.h"
@@ -241,21 +242,29 @@ class ComparisonSheet : public Sheet {
                          MenCompared& made) const {
         std::vector<std::string> same;
         std::vector<DifferingRow> rows;
+        std::vector<std::string> names;
         for (const PropertyId id : order) {
             const std::vector<std::string> values = values_of(id);
             const bool material = men_.front().uniform.material(id) != nullptr;
             if (differs(id)) {
                 if (anybody_has(id)) {
-                    made.differ.push_back(row_of(id, values));
                     rows.push_back({id, values});
+                    names.push_back(name_of(id));
                 }
             } else if (!values.front().empty() && material) {
                 same.push_back(
                     say(language_, messages::kNameAndValue, {name_of(id), values.front()}));
             }
         }
+        ComparedRows table(language_, uniforms());
+        table.fill(rows, names);
+        made.differ = table.things();
+        made.notes.insert(made.notes.end(), table.notes().begin(), table.notes().end());
         for (std::size_t i = 0; i < men_.size(); ++i) {
             made.men[i].callouts = what_sets_apart(i, uniforms(), made.men, rows);
+            for (ComparedCallout& callout : made.men[i].callouts) {
+                callout.row = table.thing_of(callout.row);
+            }
         }
         for (const DifferingRow& row : rows) {
             add_detail(frame_of_thing(row.property), printing, made);
@@ -277,25 +286,6 @@ class ComparisonSheet : public Sheet {
         }
         const bool agreed = names.size() == 1 && *names.begin() != properties()[id].called();
         return agreed ? term(language_, *names.begin()) : thing_words(language_, id);
-    }
-
-    [[nodiscard]] ComparedThing row_of(PropertyId id,
-                                       const std::vector<std::string>& values) const {
-        ComparedThing row;
-        row.name = name_of(id);
-        for (std::size_t i = 0; i < men_.size(); ++i) {
-            ComparedValue value{values[i].empty() ? "–" : values[i], {}};
-            const Material* material = men_[i].uniform.material(id);
-            if (material != nullptr && !values[i].empty()) {
-                KeyEntry sample;
-                sample.colour = material->colour;
-                sample.metal = material->metal;
-                sample.tincture = material->tincture();
-                value.colour = std::move(sample);
-            }
-            row.values.push_back(std::move(value));
-        }
-        return row;
     }
 
     /// More would be a list, not a hint.

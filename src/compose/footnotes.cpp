@@ -16,14 +16,6 @@ namespace {
 /// In the order printers use them; after the last they are doubled.
 constexpr std::array<std::string_view, 5> kMarks = {"*", "†", "‡", "§", "¶"};
 
-std::string mark_of(std::size_t number) {
-    std::string mark;
-    for (std::size_t i = 0; i <= number / kMarks.size(); ++i) {
-        mark += kMarks[number % kMarks.size()];
-    }
-    return mark;
-}
-
 /// What somebody decided, not how the value followed from it.
 const Decision& decision_of(const Decided& decided) {
     for (auto at = decided.chain.rbegin(); at != decided.chain.rend(); ++at) {
@@ -86,6 +78,14 @@ bool is_whole(const Property& row) {
 
 }  // namespace
 
+std::string mark_of_footnote(std::size_t number) {
+    std::string mark;
+    for (std::size_t i = 0; i <= number / kMarks.size(); ++i) {
+        mark += kMarks[number % kMarks.size()];
+    }
+    return mark;
+}
+
 std::string_view name_in_key(const Uniform& man, PropertyId id) {
     const Property& row = properties()[id];
     if (!row.place.empty()) {
@@ -131,7 +131,7 @@ std::string Footnotes::mark(PropertyId id) {
         return {};
     }
     borne_.insert(id);
-    return mark_of(found->second);
+    return mark_of_footnote(found->second);
 }
 
 std::string Footnotes::mark_of_thing(PropertyId id) {
@@ -157,7 +157,7 @@ std::string Footnotes::marks_of(const Belongs& belongs) {
     }
     std::string marks;
     for (const std::size_t number : numbers) {
-        marks += mark_of(number);
+        marks += mark_of_footnote(number);
     }
     return marks;
 }
@@ -182,8 +182,8 @@ std::vector<Footnote> Footnotes::all() const {
         for (const std::string& name : notes_[i].about) {
             about += (about.empty() ? "" : ", ") + name;
         }
-        all.push_back(
-            {mark_of(i), say(language_, messages::kNameAndWords, {about, notes_[i].words})});
+        all.push_back({mark_of_footnote(i),
+                       say(language_, messages::kNameAndWords, {about, notes_[i].words})});
     }
     return all;
 }

@@ -2,6 +2,7 @@
 // Footnotes of a plate: what was not worn as ordered, and what is not documented.
 #pragma once
 
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <set>
@@ -17,6 +18,9 @@ namespace platewright {
 /// Names a property's thing as the key does: what is said of the number or shape of a thing is said
 /// of the thing. Pockets are of the coat's cloth, and a musket is no sling: they have only a group.
 std::string_view name_in_key(const Uniform& man, PropertyId id);
+
+/// `*`, `†` … of the first, the second footnote of a page.
+std::string mark_of_footnote(std::size_t number);
 
 /// The footnotes of one man, each with a mark that stands where the matter is named.
 class Footnotes {

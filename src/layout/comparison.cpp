@@ -31,7 +31,7 @@ constexpr double kRowsGain = 1.15;
 /// Words beside a figure, in ems: "shoulder-strap" is not broken.
 constexpr double kWordsColumn = 5.3;
 /// Letters are preferred to words where figures can be this much larger beside them.
-constexpr double kLettersGain = 1.6;
+constexpr double kLettersGain = 1.3;
 /// Name and remark beneath a man, in lines.
 constexpr double kLegend = 4.5;
 
@@ -258,6 +258,13 @@ Letters put_men(const MenCompared& compared, Flow& flow) {
     for (Slab& row : rows) {
         flow.slab(std::move(row));
     }
+    if (std::ranges::any_of(letters, [](const auto& letter) { return !letter.empty(); })) {
+        std::vector<std::string> names;
+        for (const ComparedThing& thing : compared.differ) {
+            names.push_back(thing.name);
+        }
+        flow.slab(sheet::disc_legend(letters, names, flow.width(), press));
+    }
     return letters;
 }
 
@@ -287,13 +294,16 @@ Table table_of(const MenCompared& compared,
             Cell cell;
             cell.words = value.words;
             cell.voice = Voice::small;
+            cell.note = value.note;
             if (value.colour) {
                 cell.swatch = sheet::Swatch{value.colour->colour, {}, value.colour->metal, 0, 0};
                 if (compared.ink == Ink::hatched) {
                     cell.swatch->hatch = value.colour->tincture;
                     const std::string tincture =
                         sheet::tincture_name(value.colour->tincture, compared.language);
-                    cell.note = tincture == value.words ? std::string() : tincture;
+                    const bool said = tincture == value.words;
+                    cell.note = (said ? "" : tincture) + (said || value.note.empty() ? "" : ", ") +
+                                value.note;
                 }
             }
             row.cells.push_back(std::move(cell));

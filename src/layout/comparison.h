@@ -37,6 +37,8 @@ struct ComparedMan {
 struct ComparedValue {
     std::string words;
     std::optional<KeyEntry> colour;
+    /// What else is said of it: `full, buttons: 7`.
+    std::string note = {};
 };
 
 /// One thing in which the men differ; a value for each man.

@@ -2,12 +2,44 @@
 // Numbers and letters in small discs beside a picture.
 #include "layout/discs.h"
 
+#include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "layout/ruler.h"
 #include "layout/style.h"
 
 namespace platewright::sheet {
+namespace {
+
+/// A sign and its name in a legend, and how much of a line they take.
+struct LegendEntry {
+    std::string sign;
+    std::string name;
+    double width = 0;
+};
+
+std::vector<std::vector<LegendEntry>> in_even_lines(const std::vector<LegendEntry>& entries,
+                                                    double width) {
+    double whole = 0;
+    for (const LegendEntry& entry : entries) {
+        whole += entry.width;
+    }
+    const double room = whole / std::max(1.0, std::ceil(whole / (width * 0.94)));
+    std::vector<std::vector<LegendEntry>> lines(1);
+    double used = 0;
+    for (const LegendEntry& entry : entries) {
+        if (!lines.back().empty() && used + 0.5 * entry.width > room) {
+            lines.emplace_back();
+            used = 0;
+        }
+        lines.back().push_back(entry);
+        used += entry.width;
+    }
+    return lines;
+}
+
+}  // namespace
 
 double disc_column(double size) {
     return size * kDisc * 2.6;
@@ -57,6 +89,41 @@ void draw_discs(const CalloutPlan& plan,
         draw_disc(centre, signs[placed.number], type, 0.14 * unit, on);
         on.end_link();
     }
+}
+
+Slab disc_legend(const std::vector<std::string>& signs,
+                 const std::vector<std::string>& names,
+                 double width,
+                 Press& press) {
+    const Type type = italic(press.style.small);
+    const Type sign = roman(press.style.small);
+    const double radius = sign.size * kDisc;
+    const double before = 2 * radius + 0.45 * type.size;
+    const double apart = 1.6 * type.size;
+    const double leading = 2.4 * radius + 0.3 * type.size;
+    std::vector<LegendEntry> entries;
+    for (std::size_t i = 0; i < signs.size() && i < names.size(); ++i) {
+        if (!signs[i].empty()) {
+            const double wide = before + press.ruler.width(names[i], type) + apart;
+            entries.push_back({signs[i], names[i], wide});
+        }
+    }
+    Slab slab;
+    slab.space_before = press.style.body;
+    for (const std::vector<LegendEntry>& line : in_even_lines(entries, width)) {
+        double x = (width + apart) / 2;
+        for (const LegendEntry& entry : line) {
+            x -= entry.width / 2;
+        }
+        const double y = slab.height + leading / 2;
+        for (const LegendEntry& entry : line) {
+            draw_disc({x + radius, y}, entry.sign, sign, 0.14 * press.style.unit, slab.content);
+            slab.content.words(entry.name, {x + before, y + 0.25 * type.size}, type, kInk);
+            x += entry.width;
+        }
+        slab.height += leading;
+    }
+    return slab;
 }
 
 }  // namespace platewright::sheet

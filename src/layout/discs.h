@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "layout/callouts.h"
+#include "layout/slab.h"
 
 namespace platewright::sheet {
 
@@ -35,5 +36,12 @@ void draw_discs(const CalloutPlan& plan,
                 const Type& type,
                 double unit,
                 Layer& on);
+
+/// What signs stand for, for those who do not turn to the table: in the middle, on as few lines as
+/// it takes, each about as long. Names without a sign are left out.
+Slab disc_legend(const std::vector<std::string>& signs,
+                 const std::vector<std::string>& names,
+                 double width,
+                 Press& press);
 
 }  // namespace platewright::sheet

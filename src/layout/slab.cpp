@@ -100,6 +100,13 @@ std::vector<std::string> Press::whole_lines(const std::string& words,
                                                       : lines(words, type, room);
 }
 
+std::vector<std::string> Press::label_lines(const std::string& words,
+                                            const Type& type,
+                                            double room) {
+    std::vector<std::string> made = whole_lines(words, type, room);
+    return made.size() == 2 ? ruler.label_lines(words, type, room) : made;
+}
+
 void Press::put_line(const std::string& line,
                      const Rect& room,
                      double baseline,
@@ -189,7 +196,9 @@ Legend legend_of(const Picture& picture, double room, Press& press) {
     Legend legend;
     const auto add = [&](const std::string& words, Voice voice, Align align) {
         const Speech speech = speech_of(voice, press.style);
-        for (std::string& line : press.whole_lines(words, speech.type, room)) {
+        for (std::string& line : align == Align::middle
+                                     ? press.label_lines(words, speech.type, room)
+                                     : press.whole_lines(words, speech.type, room)) {
             legend.lines.push_back({std::move(line), speech, align, legend.height});
             legend.height += speech.leading;
         }

@@ -89,6 +89,9 @@ struct Press {
     /// warning without a place.
     std::vector<std::string> lines(const std::string& words, const Type& type, double room);
 
+    /// The same, on two lines parted as a label is (`Ruler::label_lines`).
+    std::vector<std::string> label_lines(const std::string& words, const Type& type, double room);
+
     /// The same, with words parted only where one is wider than `room`: for what is read at a
     /// glance.
     std::vector<std::string> whole_lines(const std::string& words, const Type& type, double room);
