@@ -200,7 +200,7 @@ std::optional<PatternPiece> knee_band_of(const PatternSource& source,
     if (band.outer < end) {
         // Buttoned, the edge of the fore leg lies here over the end that passes under.
         piece.lines.push_back({{0, band.closed}, {2 * height, band.closed}});
-        say_along(piece, piece.lines.back(), "end of the lap");
+        say_along(piece, piece.lines.back(), "lap ends");
         mark_buckle(piece, band.closed, 2 * height);
     }
     for (const double seam : {band.inner, band.outer}) {

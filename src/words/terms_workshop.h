@@ -155,7 +155,7 @@ inline constexpr std::array kWorkshopTerms = std::to_array<TradeTerm>({
     {"hind edge", "bord de derrière", "hintere Kante"},
     {"line of buttons", "ligne des boutons", "Knopflinie"},
     {"middle", "milieu", "Mitte"},
-    {"end of the lap", "fin de la croisure", "Ende des Übertritts"},
+    {"lap ends", "croisure", "Übertritt"},
     {"tongue", "languette", "Zunge"},
     {"buckle", "boucle", "Schnalle"},
     {"fold", "pli", "Bruch"},
