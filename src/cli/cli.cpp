@@ -89,10 +89,10 @@ void describe_draw(CLI::App& app, DrawOptions& options) {
     app.add_option("FILE", options.files, "descriptions to draw; - reads one from standard input")
         ->required()
         ->type_name("");
-    app.add_option(
-           "-o,--output",
-           options.out,
-           "file to write, or a folder; - is standard output (else FILE.pdf in this folder)")
+    app.add_option("-o,--output",
+                   options.out,
+                   "file to write, or a folder/, made if missing; - is standard output (else "
+                   "FILE.pdf here)")
         ->type_name("OUT");
     app.add_option("--format", options.format, "svg, pdf or png (else what OUT ends in, else pdf)")
         ->type_name("FORMAT");

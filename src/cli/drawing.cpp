@@ -7,8 +7,10 @@
 #include <charconv>
 #include <cstdlib>
 #include <exception>
+#include <filesystem>
 #include <memory>
 #include <new>
+#include <system_error>
 #include <thread>
 #include <utility>
 #include <vector>
@@ -65,8 +67,13 @@ std::string bytes_of(const Document& document,
 
 class Drawing {
   public:
-    Drawing(const DrawSettings& settings, Format format, std::optional<std::int64_t> created)
-        : settings_(settings), format_(format), created_(created) {}
+    Drawing(const DrawSettings& settings,
+            const Outputs& outputs,
+            std::optional<std::int64_t> created)
+        : settings_(settings),
+          format_(outputs.format),
+          folder_(outputs.folder),
+          created_(created) {}
 
     /// Every exception ends here: a thread must not let one out.
     void run(Task& task) const {
@@ -110,7 +117,8 @@ class Drawing {
             task.exit = worse(task.exit, ExitCode::bad_usage);
             return;
         }
-        for (std::size_t page = 0; page < files; ++page) {
+        // Where one page cannot be written no other can.
+        for (std::size_t page = 0; page < files && task.exit == ExitCode::done; ++page) {
             write(document, page, *type, task);
         }
     }
@@ -133,8 +141,11 @@ class Drawing {
     }
 
     /// Returns the problem, or nothing.
-    static std::string save(const std::string& path, const std::string& bytes) {
+    [[nodiscard]] std::string save(const std::string& path, const std::string& bytes) const {
         if (path != kDash) {
+            // What is wrong with the folder is told of the file.
+            std::error_code ignored;
+            std::filesystem::create_directory(folder_, ignored);
             return write_whole(path, bytes);
         }
         return write_output(bytes) ? "" : "standard output broke off";
@@ -142,6 +153,7 @@ class Drawing {
 
     const DrawSettings& settings_;
     Format format_;
+    const std::string& folder_;
     std::optional<std::int64_t> created_;
 };
 
@@ -205,7 +217,7 @@ DrawResult draw_all(const Outputs& outputs,
         tasks[i].output = &outputs.files[i];
     }
     prepare_all(tasks, files, workshop, sources);
-    const Drawing drawing(settings, outputs.format, creation_date(to));
+    const Drawing drawing(settings, outputs, creation_date(to));
     run_all(tasks, drawing, settings.jobs);
 
     DrawResult result;

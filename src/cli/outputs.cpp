@@ -123,10 +123,11 @@ std::optional<Outputs> plan_outputs(const std::vector<std::string>& inputs,
     if (inputs.size() > 1 && !out.empty() && !folder) {
         problem = {std::to_string(inputs.size()) + " plates cannot all be written to " +
                        platewright::quoted(out),
-                   "give a folder that exists, such as -o sheets/"};
+                   "give a folder, such as -o sheets/"};
         return std::nullopt;
     }
     Outputs outputs{*chosen, {}};
+    outputs.folder = folder ? out : "";
     for (const std::string& input : inputs) {
         const std::string name = name_for(input, *chosen);
         const std::string path = out.empty() ? name

@@ -28,6 +28,8 @@ struct Output {
 struct Outputs {
     Format format = Format::pdf;
     std::vector<Output> files;
+    /// A folder that was named as one (`sheets/`) and is made when the first sheet is written.
+    std::string folder = {};
 };
 
 /// What is wrong with the command line, and what to do.
