@@ -27,13 +27,13 @@ constexpr std::array<double, 18> kScales{
     1, 2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 18, 20, 25, 30};
 /// Of the height of a page, what the large figure may take, and what a row of small ones.
 constexpr double kFigureHeight = 0.63;
-constexpr double kOrderHeight = 0.22;
+constexpr double kOrderHeight = 0.27;
 /// Of the height of a page, what the figure from behind may take.
 constexpr double kBackHeight = 0.2;
 /// What the title and the headings between the figures take of a page, in ems.
 constexpr double kAroundFigures = 14;
 /// Of the width of a page, what the picture of a mark may take.
-constexpr double kMarkWidth = 0.17;
+constexpr double kMarkWidth = 0.185;
 /// No more small figures side by side.
 constexpr std::size_t kMostInRow = 4;
 
@@ -188,8 +188,10 @@ sheet::Slab mark_slab(const HandoutMark& mark,
     stack(sheet::paragraph_slabs(
         mark.name, sheet::speech_of(Voice::strong, style), width - left, press));
     const double words_top = y;
-    std::vector<sheet::Slab> words = sheet::paragraph_slabs(
-        mark.words, sheet::speech_of(Voice::body, style), width - left, press);
+    sheet::Speech speech = sheet::speech_of(Voice::body, style);
+    speech.type = sheet::with_figures(mark.words, speech.type);
+    std::vector<sheet::Slab> words =
+        sheet::paragraph_slabs(mark.words, speech, width - left, press);
     sheet::Linked place = link;
     place.area = {left, words_top, width, words_top + height_of(words)};
     slab.content.begin_link(place);

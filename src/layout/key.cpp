@@ -191,7 +191,8 @@ Entry particular_entry(const std::pair<std::string, std::string>& particular,
     add_lines(
         label, particular.first, {0, labels, italic(style.body), style.leading(), kSoftInk}, ruler);
     Entry entry;
-    add_lines(entry, particular.second, {x, width - x, roman(style.body), style.leading()}, ruler);
+    const Type said = with_figures(particular.second, roman(style.body));
+    add_lines(entry, particular.second, {x, width - x, said, style.leading()}, ruler);
     for (std::size_t i = 0; i < label.size(); ++i) {
         if (i < entry.size()) {
             entry[i].pieces.insert(entry[i].pieces.begin(), label[i].pieces.front());

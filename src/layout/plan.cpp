@@ -290,12 +290,19 @@ std::optional<Plan> try_plan(
     set_labels(plan, task, ruler);
     const bool lies = task.paper.width > task.paper.height;
     for (const bool beside : {lies, !lies}) {
-        for (const Packing packing : {Packing::airy, Packing::notes_in_column}) {
+        const auto packed = [&](Packing packing) {
             plan.packing = packing;
-            auto made = beside ? plan_beside(plan, task, ruler) : plan_below(plan, task, ruler);
-            if (made) {
-                return made;
-            }
+            return beside ? plan_beside(plan, task, ruler) : plan_below(plan, task, ruler);
+        };
+        auto airy = packed(Packing::airy);
+        auto in_column = packed(Packing::notes_in_column);
+        // A lone line at the foot looks forgotten where the last column has room for it.
+        const bool costs = !airy || !in_column || in_column->key.height > airy->key.height + 1e-6;
+        if (airy && costs) {
+            return airy;
+        }
+        if (in_column) {
+            return in_column;
         }
     }
     return std::nullopt;

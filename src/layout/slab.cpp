@@ -171,8 +171,11 @@ std::vector<Slab> item_slabs(const std::string& sign,
     std::vector<Slab> slabs =
         stacked(press.lines(words, speech.type, room.width()), room, speech, press);
     if (!slabs.empty()) {
-        slabs.front().content.words(
-            sign, {0, speech.type.size * kBaseline}, speech.type, kSoftInk, Align::start);
+        slabs.front().content.words(sign,
+                                    {0, speech.type.size * kBaseline},
+                                    with_figures(sign, speech.type),
+                                    kSoftInk,
+                                    Align::start);
     }
     return slabs;
 }

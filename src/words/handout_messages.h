@@ -51,9 +51,9 @@ inline constexpr Counted kAndWithoutPrice{{"{2}, and {1} thing without a price",
 inline constexpr Message kWith{"with {1}", "avec : {1}", "mit: {1}"};
 inline constexpr Message kWithout{"without {1}", "sans : {1}", "ohne: {1}"};
 inline constexpr Message kAsInFullDress{
-    "all that is numbered on page 1; marks once earned",
-    "tout ce qui porte un numéro à la page 1 ; les marques une fois acquises",
-    "alles, was auf Seite 1 eine Nummer hat; Abzeichen, wenn erworben"};
+    "all that is numbered on the first page; marks once earned",
+    "tout ce qui porte un numéro à la première page ; les marques une fois acquises",
+    "alles, was auf der ersten Seite eine Nummer hat; Abzeichen, wenn erworben"};
 
 /// The large figures.
 inline constexpr Message kFromBehind{"From behind", "De dos", "Von hinten"};
