@@ -340,7 +340,9 @@ std::vector<std::optional<PlacedCallout>> choose_callouts(
 std::vector<std::optional<PlacedCallout>> share_out_callouts(
     std::vector<std::vector<CalloutOption>> options, std::size_t regions, double size) {
     constexpr int tries = 14;
-    constexpr double step_ems = 1.6;
+    // Finer and finer, so that a region is not emptied by the step that was to ease it.
+    constexpr double finer = 0.84;
+    double step = 2 * size;
     std::vector<double> prices(regions, 0);
     std::vector<std::optional<PlacedCallout>> best;
     double least = 0;
@@ -357,13 +359,14 @@ std::vector<std::optional<PlacedCallout>> share_out_callouts(
         }
         const auto fullest = static_cast<std::size_t>(std::ranges::max_element(shares.counts) -
                                                       shares.counts.begin());
-        prices[fullest] += step_ems * size;
+        prices[fullest] += step;
         for (std::vector<CalloutOption>& of_one : options) {
             for (CalloutOption& option : of_one) {
-                option.cost += option.region == fullest ? step_ems * size : 0;
+                option.cost += option.region == fullest ? step : 0;
             }
             std::ranges::stable_sort(of_one, {}, &CalloutOption::cost);
         }
+        step *= finer;
     }
     return best;
 }

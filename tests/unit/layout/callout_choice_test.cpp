@@ -40,6 +40,18 @@ TEST(CalloutChoice, LeavesOutWhatHasNoPlace) {
     EXPECT_EQ(std::ranges::count_if(chosen, [](const auto& one) { return one.has_value(); }), 1);
 }
 
+TEST(CalloutChoice, SharesOutAmongRegions) {
+    // All are a little cheaper in the first region; half of them go to the second for evenness.
+    std::vector<std::vector<CalloutOption>> options;
+    for (int i = 0; i < 6; ++i) {
+        options.push_back({at(0, 10 + 10 * i, 1), at(200, 10 + 10 * i, 1.5 + i)});
+        options.back().back().region = 1;
+    }
+    const auto chosen = share_out_callouts(options, 2, 3);
+    EXPECT_EQ(std::ranges::count_if(chosen, [](const auto& one) { return one->box.left < 100; }),
+              3);
+}
+
 TEST(CalloutChoice, KnowsWhenLinesRunThroughWords) {
     const CalloutOption words = at(30, 12, 0);
     EXPECT_TRUE(callouts_meet(at(0, 12.5, 0).placed, words.placed, 3));

@@ -40,6 +40,21 @@ void expect_sound(const CalloutPlan& plan, const std::string& what) {
     }
 }
 
+TEST(Ruler, PartsLabelsAfterTheirComma) {
+    const Typesetter type;
+    Ruler ruler(type);
+    const std::vector<std::string> parted{"collar: sea green,", "standing"};
+    EXPECT_EQ(ruler.label_lines("collar: sea green, standing", italic(3), 24), parted);
+    EXPECT_EQ(ruler.label_lines("coat: white", italic(3), 24).size(), 1U);
+}
+
+TEST(Ruler, GivesMeasuresAndScalesLiningFigures) {
+    EXPECT_TRUE(with_figures("11 mm", roman(3)).lining);
+    EXPECT_TRUE(with_figures("button, 3 : 2", roman(3)).lining);
+    EXPECT_FALSE(with_figures("worn in 1784", roman(3)).lining);
+    EXPECT_FALSE(with_figures("", roman(3)).lining);
+}
+
 TEST(Callouts, StandsLevelWithItsSiteWhereThereIsRoom) {
     const Typesetter type;
     Ruler ruler(type);
