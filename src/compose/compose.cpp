@@ -123,8 +123,8 @@ class Painting {
                 // Moved away from the light, the line is thin where the light falls and heavy
                 // below; a tailor's line is as heavy all round.
                 const bool flat = easel_.line_drawing();
-                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.65);
-                const double width = easel_.weight(flat ? 3.0 : 2.6);
+                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.7);
+                const double width = easel_.weight(flat ? 3.0 : 2.3);
                 const Colour ink = flat ? kPenInk : outline_ink(*part);
                 group.children.emplace_back(
                     Shape{shapes_[part->name], away, std::nullopt, Stroke{ink, width, 1, {}}});

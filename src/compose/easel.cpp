@@ -337,14 +337,14 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         // Moved towards the light and cut off by the outline, the second line thickens only the
         // shaded side, as a pen would.
         inner.children.emplace_back(Shape{piece.contour(),
-                                          kToLight * weight(1.0),
+                                          kToLight * weight(0.8),
                                           std::nullopt,
                                           Stroke{piece.inks.contour, width, 1, {}}});
     }
     if (piece.line == LineWeight::medium && !hatched()) {
         thickness(inner, piece);
     }
-    stroke(outer, piece.contour(), piece.inks.contour, width * (thin ? 0.9 : 0.62));
+    stroke(outer, piece.contour(), piece.inks.contour, width * (thin ? 0.85 : 0.5));
 }
 
 void Easel::thickness(Group& inner, const Piece& piece) {

@@ -14,8 +14,8 @@ constexpr double kSeamTurns = 0.36;
 constexpr double kLipBelow = 0.40;
 
 Colour contour_of(OkLab c) {
-    const double l = c.l > 0.45 ? 0.10 + 0.30 * c.l * c.l : 0.06 + 0.22 * c.l;
-    const double chroma = c.l >= 0.85 ? 1.0 : 0.75;
+    const double l = c.l > 0.45 ? 0.155 + 0.25 * c.l * c.l : 0.085 + 0.27 * c.l;
+    const double chroma = c.l >= 0.85 ? 1.0 : 0.85;
     // A little warmth, as printing ink has.
     return from_oklab({l, c.a * chroma + 0.004, c.b * chroma + 0.010});
 }
