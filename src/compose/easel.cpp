@@ -150,7 +150,7 @@ Colour Easel::tinted(Colour colour) const {
     }
     // The cloth of the swatch in the key, lifted as little as lets dimension lines be read on it.
     const OkLab cloth = to_oklab(colour);
-    return from_oklab({0.09 + 0.89 * cloth.l, cloth.a, cloth.b});
+    return from_oklab({0.04 + 0.95 * cloth.l, cloth.a, cloth.b});
 }
 
 Inks Easel::inks_of(const Paint& paint, Surface surface) const {
