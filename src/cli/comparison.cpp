@@ -152,7 +152,7 @@ class ComparisonSheet : public Sheet {
             if (!found) {
                 return;
             }
-            const Rect window = found->squared();
+            const Rect window = near_window(*found, men_.size(), printing.paper);
             const double scale = near_scale(window, men_.size(), printing.paper);
             detail.pictures.push_back(
                 compose(man.uniform, view, man.job.ornaments, scale, window, printing.ink));

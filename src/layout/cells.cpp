@@ -3,6 +3,7 @@
 #include "layout/cells.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace platewright::sheet {
@@ -26,13 +27,53 @@ std::size_t end_of_row(const std::vector<RowItem>& cells, std::size_t first, dou
     return whole;
 }
 
+/// Two cells as one, with their feet where the row ends.
+RowItem one_over_other(RowItem above, RowItem below) {
+    RowItem both;
+    both.width = std::max(above.width, below.width);
+    both.height = above.height + kCellsApart + below.height;
+    both.group = above.group;
+    both.draw = [above = std::move(above), below = std::move(below)](
+                    Items& on, Point corner, double row) {
+        const double width = std::max(above.width, below.width);
+        const double lower = corner.y + row - below.height;
+        above.draw(on,
+                   {corner.x + (width - above.width) / 2, lower - kCellsApart - above.height},
+                   above.height);
+        below.draw(on, {corner.x + (width - below.width) / 2, lower}, below.height);
+    };
+    return both;
+}
+
 }  // namespace
+
+std::vector<RowItem> stacked(std::vector<RowItem> cells) {
+    double highest = 0;
+    for (const RowItem& cell : cells) {
+        highest = std::max(highest, cell.height);
+    }
+    std::vector<RowItem> made;
+    for (RowItem& cell : cells) {
+        const auto grown = [&](const RowItem& over) {
+            const bool fits = over.height + kCellsApart + cell.height <= highest;
+            return fits ? std::abs(over.width - cell.width) : cell.width / 2;
+        };
+        const auto nearest = std::ranges::min_element(made, {}, grown);
+        if (nearest != made.end() && grown(*nearest) < cell.width / 2) {
+            *nearest = one_over_other(std::move(*nearest), std::move(cell));
+        } else {
+            made.push_back(std::move(cell));
+        }
+    }
+    return made;
+}
 
 void put_cells(const std::vector<RowItem>& cells,
                const std::string& outline,
                Flow& flow,
                const std::shared_ptr<const Slab>& head) {
     const double room = flow.width();
+    const std::size_t shelf = outline.empty() ? flow.new_shelf() : 0;
     for (std::size_t first = 0; first < cells.size();) {
         double width = 0;
         Slab slab;
@@ -54,6 +95,7 @@ void put_cells(const std::vector<RowItem>& cells,
         }
         slab.space_before = kCellsApart;
         slab.head = head;
+        slab.shelf = shelf;
         flow.slab(std::move(slab));
     }
 }

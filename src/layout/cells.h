@@ -26,8 +26,11 @@ struct RowItem {
 /// Between cells of a row, mm.
 inline constexpr double kCellsApart = 4;
 
-/// Cells in rows, each row in the middle of the page. `outline`: the first row's entry; `head`:
-/// what stands over rows on the next page.
+/// Low cells one under the other, where they are no higher together than the highest cell.
+std::vector<RowItem> stacked(std::vector<RowItem> cells);
+
+/// Cells in rows, each row in the middle of the page. `outline`: the first row's entry,
+/// and then the rows keep their order; `head`: what stands over rows on the next page.
 void put_cells(const std::vector<RowItem>& cells,
                const std::string& outline,
                Flow& flow,

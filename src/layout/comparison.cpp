@@ -36,7 +36,7 @@ constexpr double kLettersGain = 1.3;
 constexpr double kLegend = 4.5;
 
 /// Of the height of the text, what one detail may take.
-constexpr double kDetailShare = 0.17;
+constexpr double kDetailShare = 0.185;
 
 /// How many figures stand in a row, and their scale.
 struct Arrangement {
@@ -405,19 +405,35 @@ Document laid_out(const MenCompared& compared,
     return document;
 }
 
+/// How wide and how high a detail may be: as wide as a column of the table of differences is likely
+/// to be, but no more than half as wide again as high.
+Point most_of_detail(std::size_t men, const Paper& paper) {
+    const sheet::TextStyle style(paper);
+    const double column =
+        style.area.width() * 0.9 / static_cast<double>(std::max<std::size_t>(men, 1));
+    const double height = style.area.height() * kDetailShare;
+    const double width = std::clamp(column - style.gutter, 1.0, height * 1.6);
+    return {width, std::min(width, height)};
+}
+
 }  // namespace
 
 double comparison_scale(const std::vector<std::vector<Rect>>& frames, const Paper& paper) {
     return arrangement_of(frames, sheet::TextStyle(paper)).scale;
 }
 
+Rect near_window(const Rect& frame, std::size_t men, const Paper& paper) {
+    const Point most = most_of_detail(men, paper);
+    const Rect square = frame.squared();
+    const double more = square.height() * most.x / most.y - square.width();
+    return more > 0
+               ? Rect{square.left - more / 2, square.top, square.right + more / 2, square.bottom}
+               : square;
+}
+
 double near_scale(const Rect& frame, std::size_t men, const Paper& paper) {
-    const sheet::TextStyle style(paper);
-    // As wide as a column of the table of differences is likely to be.
-    const double column =
-        style.area.width() * 0.8 / static_cast<double>(std::max<std::size_t>(men, 1));
-    const double side = std::min(column - style.gutter, style.area.height() * kDetailShare);
-    return std::max({frame.width(), frame.height(), 1.0}) / std::max(side, 1.0);
+    const Point most = most_of_detail(men, paper);
+    return std::max(frame.width() / most.x, frame.height() / most.y);
 }
 
 Document lay_out_comparison(const MenCompared& compared,

@@ -87,6 +87,9 @@ struct MenCompared {
 /// The denominator at which the frames of that many men stand side by side on the paper.
 double comparison_scale(const std::vector<std::vector<Rect>>& frames, const Paper& paper);
 
+/// What is shown of a detail of that frame: as wide as a column of the table, in measure.
+Rect near_window(const Rect& frame, std::size_t men, const Paper& paper);
+
 /// The same for a detail of that frame, of that many men.
 double near_scale(const Rect& frame, std::size_t men, const Paper& paper);
 

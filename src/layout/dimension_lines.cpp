@@ -11,7 +11,7 @@ namespace {
 /// Lighter than any seam that it crosses.
 constexpr double kWitnessLine = 0.13;
 /// From the middle of a line to the edge of the strip under it.
-constexpr double kCasing = 0.19;
+constexpr double kCasing = 0.3;
 /// A point that is measured, and the paper round it.
 constexpr double kPoint = 0.34;
 constexpr double kPointCasing = 0.6;
@@ -59,8 +59,8 @@ void case_lines(const DimensionLine& each, Point origin, Pen& pen) {
     }
     case_line(origin + each.line.first, origin + each.line.second, kCasing, pen);
     const Point head = unit(each.to - each.from) * (each.arrows_outside ? -kArrow : kArrow);
-    case_line(origin + each.from, origin + each.from + head, 2.6 * kCasing, pen);
-    case_line(origin + each.to - head, origin + each.to, 2.6 * kCasing, pen);
+    case_line(origin + each.from, origin + each.from + head, 1.8 * kCasing, pen);
+    case_line(origin + each.to - head, origin + each.to, 1.8 * kCasing, pen);
 }
 
 }  // namespace

@@ -48,7 +48,7 @@ constexpr double kLineOnEdge = 0.6;
 constexpr double kLineOnCloth = 0.4;
 constexpr double kLineNearEdge = 0.25;
 constexpr double kArrowOnEdge = 3;
-constexpr double kWordsOnCloth = 9;
+constexpr double kWordsOnCloth = 12;
 constexpr double kWordsOnEdge = 5;
 constexpr double kWordsNearEdge = 0.7;
 constexpr double kWordsMoved = 0.12;
@@ -401,7 +401,11 @@ class Laying {
             made.witnesses.emplace_back(foot + way * kWitnessGap, beyond);
             return;
         }
-        made.within.push_back(foot);
+        // On bare paper, between two skirts, a point would stand for nothing.
+        constexpr double near = 0.7;
+        if (map_.under(foot - way * near, foot + way * near).within > 0) {
+            made.within.push_back(foot);
+        }
         made.witnesses.emplace_back(foot + way * (covered + kOutside), beyond);
     }
 

@@ -66,6 +66,9 @@ class Flow {
 
     void new_page();
 
+    /// A shelf of its own, for `Slab::shelf`.
+    std::size_t new_shelf() { return ++shelves_; }
+
     /// What follows stands in that many columns of even height.
     void columns(std::size_t count);
 
@@ -91,6 +94,7 @@ class Flow {
     std::vector<std::string> appendices_;
     std::size_t pages_behind_ = 0;
     double pending_space_ = 0;
+    std::size_t shelves_ = 0;
 };
 
 }  // namespace platewright::sheet

@@ -3,6 +3,7 @@
 #include "layout/paging.h"
 
 #include <algorithm>
+#include <cstddef>
 #include <utility>
 
 namespace platewright::sheet {
@@ -109,18 +110,22 @@ void Paging::place(const FlowSection& section) {
     if (on_pages_.empty() || (section.starts_page && !at_top())) {
         begin_page();
     }
-    const std::vector<Run> runs = runs_of(section);
+    std::vector<Run> runs = runs_of(section);
     put_lead(section, runs);
     std::size_t next = 0;
     while (next < runs.size()) {
+        fill_with_rows(section, runs, next);
         const std::vector<std::size_t> ends = columns_from(section, runs, next);
         const double pitch = column_width(style_, section.columns) + style_.gutter;
         const bool loses_space = at_top() || section.columns > 1;
         const double top = y_;
+        const double air = air_between(section, runs, next, ends.back());
         for (std::size_t column = 0; column < ends.size(); ++column) {
             Point corner{style_.area.left + static_cast<double>(column) * pitch, top};
             const std::size_t begin = next;
             for (; next < ends[column]; ++next) {
+                const bool row = section.slabs[runs[next].end - 1].shelf != 0 && next > begin;
+                corner.y += row ? air : 0;
                 corner.y = put_run(section, runs[next], corner, next == begin && loses_space);
             }
             y_ = std::max(y_, corner.y);
@@ -129,6 +134,50 @@ void Paging::place(const FlowSection& section) {
             begin_page();
         }
     }
+}
+
+void Paging::fill_with_rows(const FlowSection& section,
+                            std::vector<Run>& runs,
+                            std::size_t first) const {
+    const double room = style_.area.bottom - y_;
+    double used = 0;
+    for (std::size_t i = first; i < runs.size() && section.columns == 1; ++i) {
+        const auto fits = [&](const Run& run) {
+            return used + height_of(section, run.begin, run.end, i == first && at_top()) <= room;
+        };
+        const std::size_t shelf = section.slabs[runs[i].begin].shelf;
+        std::size_t j = i;
+        while (j < runs.size() && section.slabs[runs[j].begin].shelf == shelf && !fits(runs[j])) {
+            j = shelf == 0 ? runs.size() : j + 1;
+        }
+        if (j == runs.size() || section.slabs[runs[j].begin].shelf != shelf) {
+            return;
+        }
+        const auto from = runs.begin() + static_cast<std::ptrdiff_t>(i);
+        const auto found = runs.begin() + static_cast<std::ptrdiff_t>(j);
+        std::rotate(from, found, found + 1);
+        used += height_of(section, runs[i].begin, runs[i].end, i == first && at_top());
+    }
+}
+
+double Paging::air_between(const FlowSection& section,
+                           const std::vector<Run>& runs,
+                           std::size_t first,
+                           std::size_t end) const {
+    if (section.columns > 1 || end == runs.size()) {
+        return 0;
+    }
+    double left = style_.area.bottom - y_;
+    std::size_t rows = 0;
+    for (std::size_t i = first; i < end; ++i) {
+        left -= height_of(section, runs[i].begin, runs[i].end, i == first && at_top());
+        if (i > first && section.slabs[runs[i].end - 1].shelf != 0) {
+            ++rows;
+        }
+    }
+    // More would part what belongs together.
+    const double most = style_.leading * 4;
+    return std::clamp(left / (static_cast<double>(rows) + 1), 0.0, most);
 }
 
 void Paging::put_lead(const FlowSection& section, const std::vector<Run>& runs) {

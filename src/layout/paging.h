@@ -91,6 +91,18 @@ class Paging {
                                                         const std::vector<Run>& runs,
                                                         std::size_t first) const;
 
+    /// Where a row of a shelf does not fit into what is left of this page, the next row of it that
+    /// does comes before it.
+    void fill_with_rows(const FlowSection& section,
+                        std::vector<Run>& runs,
+                        std::size_t first) const;
+
+    /// The room that goes before each row of a shelf, so that they fill a page.
+    [[nodiscard]] double air_between(const FlowSection& section,
+                                     const std::vector<Run>& runs,
+                                     std::size_t first,
+                                     std::size_t end) const;
+
     /// The same in columns no higher than that.
     [[nodiscard]] std::vector<std::size_t> fill(const FlowSection& section,
                                                 const std::vector<Run>& runs,

@@ -14,7 +14,7 @@ namespace {
 constexpr double kApart = 4;
 constexpr double kAir = 2.5;
 /// Dimensions may stand so far from the parts.
-constexpr double kRoundParts = 34;
+constexpr double kRoundParts = 20;
 
 /// A rectangle about the middle of another, no larger than that.
 Rect held_in(const Rect& wanted, Point middle, double width, double height) {

@@ -42,6 +42,9 @@ struct Slab {
     int outline_level = 1;
     /// Repeated where a column begins with this slab: the head of a table.
     std::shared_ptr<const Slab> head;
+    /// Rows of drawings of one shelf, which is not 0, may change places where that fills a page,
+    /// and what room the page has left goes between them.
+    std::size_t shelf = 0;
 };
 
 /// Sizes of pages of running text, mm; they follow from the paper.

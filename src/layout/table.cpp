@@ -48,7 +48,7 @@ class Setter {
   public:
     Setter(const Table& table, double width, Press& press)
         : table_(table), press_(press), style_(press.style), width_(width) {
-        padding_ = style_.body * (table.row_rules ? 0.34 : 0.1);
+        padding_ = style_.body * (!table.row_rules ? 0.1 : table.close ? 0.24 : 0.34);
         find_widths();
     }
 
@@ -154,6 +154,9 @@ class Setter {
             natural += demand.natural;
         }
         share_out(demands, natural, room);
+        if (table_.close && count == 2 && natural > room) {
+            part_in_two(demands, room);
+        }
         double left = 0;
         for (const double width : widths_) {
             lefts_.push_back(left);
@@ -184,6 +187,37 @@ class Setter {
         if (given < room) {
             give_away(room - given);
         }
+    }
+
+    /// Where fewest lines are wrapped, and of such places the one that leaves the first column
+    /// most.
+    void part_in_two(const std::vector<Demand>& demands, double room) {
+        constexpr int steps = 24;
+        const double least = demands.front().least;
+        const double most = std::min(demands.front().natural, room - demands.back().least);
+        double fewest = height_with(widths_);
+        for (int i = steps; i >= 0; --i) {
+            const double first = least + (most - least) * i / steps;
+            const std::vector<double> tried{first, room - first};
+            const double height = height_with(tried);
+            if (height < fewest) {
+                fewest = height;
+                widths_ = tried;
+            }
+        }
+    }
+
+    /// Of the words of all rows.
+    double height_with(const std::vector<double>& widths) {
+        double sum = 0;
+        for (const TableRow& row : table_.rows) {
+            double height = 0;
+            for (std::size_t i = 0; i < row.cells.size() && !row.heading; ++i) {
+                height = std::max(height, height_of(lines_of(row.cells[i], widths[i])));
+            }
+            sum += height;
+        }
+        return sum;
     }
 
     void give_away(double rest) {

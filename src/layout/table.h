@@ -45,6 +45,8 @@ struct Table {
     std::vector<TableRow> rows;
     /// Hairlines under the rows.
     bool row_rules = true;
+    /// Rows stand closer, and two columns are parted where fewest lines are wrapped: long lists.
+    bool close = false;
     /// Upright hairlines between the columns.
     bool column_rules = false;
 };

@@ -55,13 +55,18 @@ class Sheets {
             if (name == "flats") {
                 put_flats();
                 flow_.columns(2);
-                put_tables(sheets_.measures);
+                for (const WorkshopTable& table : sheets_.measures) {
+                    put_table(table, /*close=*/true, /*remarks=*/false);
+                }
                 flow_.columns(1);
+                for (const WorkshopTable& table : sheets_.measures) {
+                    put_remarks(table);
+                }
             } else if (name == "placement" && !sheets_.placements.empty()) {
                 flow_.space(flow_.style().leading);
                 flow_.heading(say(messages::kPlacement));
                 put_placements();
-                put_tables(sheets_.placement_tables);
+                put_tables(sheets_.placement_tables, /*close=*/true);
             } else if (name == "pieces" && !sheets_.pieces.empty()) {
                 put_pieces();
             } else if (name == "materials") {
@@ -159,7 +164,8 @@ class Sheets {
                      dimension(view.lines, origin, on);
                      const double middle =
                          origin.x + view.picture.frame.centre().x / view.picture.scale;
-                     label(view.picture.title, view.picture.scale, {middle, row - 1.4}, on);
+                     label(
+                         view.picture.title, view.picture.scale, {middle, cell.y + row - 1.4}, on);
                  }});
         }
         flow_.new_page();
@@ -212,31 +218,36 @@ class Sheets {
                                           Point{frame.left, frame.top} * factor;
                      draw_view(view.picture, origin, true, on);
                      dimension(view.lines, origin, on);
-                     label(view.title, view.picture.scale, {cell.x + width / 2, row - 1.8}, on);
+                     label(view.title,
+                           view.picture.scale,
+                           {cell.x + width / 2, cell.y + row - 1.8},
+                           on);
                  }});
         }
-        put_cells(cells, {}, flow_);
+        put_cells(sheet::stacked(std::move(cells)), {}, flow_);
     }
 
-    void put_tables(const std::vector<WorkshopTable>& tables) {
+    void put_tables(const std::vector<WorkshopTable>& tables, bool close = false) {
         for (const WorkshopTable& table : tables) {
-            put_table(table);
+            put_table(table, close);
         }
     }
 
     /// A narrow table stands in two columns.
     void put_in_columns(const WorkshopTable& table) {
         flow_.columns(2);
-        put_table(table);
+        put_table(table, /*close=*/true);
         flow_.columns(1);
     }
 
     /// A title that stays with its table; no row or remark stands alone on a page.
-    void put_table(const WorkshopTable& table) {
+    /// `close`: in rows closer than others; `remarks`: with them.
+    void put_table(const WorkshopTable& table, bool close = false, bool remarks = true) {
         if (table.rows.empty()) {
             return;
         }
         sheet::Table made;
+        made.close = close;
         for (std::size_t i = 0; i < table.headings.size(); ++i) {
             made.columns.push_back({table.headings[i],
                                     i >= table.numbers ? Align::end : Align::start,
@@ -260,9 +271,15 @@ class Sheets {
         for (std::size_t i = 0; i < slabs.size(); ++i) {
             const bool last = i + 1 == slabs.size();
             const bool at_end = i + together >= slabs.size() || i + 1 < together;
-            slabs[i].keep_with_next |= last ? !table.remarks.empty() : at_end;
+            slabs[i].keep_with_next |= last ? remarks && !table.remarks.empty() : at_end;
             flow_.slab(std::move(slabs[i]));
         }
+        if (remarks) {
+            put_remarks(table);
+        }
+    }
+
+    void put_remarks(const WorkshopTable& table) {
         flow_.space(1.5);
         for (const std::string& remark : table.remarks) {
             flow_.paragraph(remark, sheet::Voice::small_italic);

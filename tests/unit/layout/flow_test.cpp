@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "layout/cells.h"
 #include "sample.h"
 
 namespace platewright::sheet {
@@ -276,6 +277,56 @@ TEST(Flow, OfNothingIsAPageOfNothing) {
         flow.contents();
     });
     EXPECT_EQ(blank.document.pages.size(), 1U);
+}
+
+/// Rows that high with their number on them, on one shelf or on none.
+Made rows_of(const std::vector<double>& heights, bool on_shelf) {
+    return made({}, [&](Flow& flow) {
+        const std::size_t shelf = on_shelf ? flow.new_shelf() : 0;
+        for (std::size_t i = 0; i < heights.size(); ++i) {
+            Slab slab;
+            slab.height = heights[i];
+            slab.shelf = shelf;
+            const Speech speech = speech_of(Voice::body, flow.style());
+            flow.press().put_line("row " + std::to_string(i),
+                                  {0, 0, 40, speech.leading},
+                                  speech.type.size,
+                                  speech,
+                                  Align::start,
+                                  slab.content);
+            flow.slab(std::move(slab));
+        }
+    });
+}
+
+TEST(Flow, ARowOfAShelfThatFillsThePageComesFirst) {
+    const Made result = rows_of({150, 150, 50}, true);
+    ASSERT_EQ(result.document.pages.size(), 2U);
+    EXPECT_EQ(count(result.document.pages[0], "row 2"), 1U);
+    EXPECT_EQ(count(result.document.pages[1], "row 1"), 1U);
+    const Made in_order = rows_of({150, 150, 50}, false);
+    EXPECT_EQ(count(in_order.document.pages[1], "row 2"), 1U);
+}
+
+TEST(Flow, RowsOfAShelfShareTheRoomThatIsLeft) {
+    const auto second = [](bool on_shelf) {
+        const Made made = rows_of({90, 90, 90}, on_shelf);
+        EXPECT_EQ(made.document.pages.size(), 2U);
+        return find(texts(made.document.pages[0]), "row 1").at.y;
+    };
+    EXPECT_GT(second(true), second(false) + 5);
+}
+
+TEST(Cells, LowOnesStandUnderOneAnother) {
+    const auto cell = [](double width, double height) {
+        return RowItem{width, height, {}, [](Items&, Point, double) {}};
+    };
+    const std::vector<RowItem> made = stacked({cell(40, 100), cell(60, 45), cell(55, 40)});
+    ASSERT_EQ(made.size(), 2U);
+    EXPECT_EQ(made[1].height, 45 + kCellsApart + 40);
+    EXPECT_EQ(made[1].width, 60);
+    EXPECT_EQ(stacked({cell(40, 100), cell(60, 70), cell(55, 40)}).size(), 3U);
+    EXPECT_EQ(stacked({cell(40, 100), cell(20, 45), cell(55, 40)}).size(), 3U);
 }
 
 }  // namespace
