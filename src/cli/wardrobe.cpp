@@ -203,7 +203,7 @@ class Indexer {
                 plain->second.uniform = dressed(without);
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
-            show_whole_head(window);
+            show_whole_head(window, *uniform);
             const auto twin = std::ranges::find(group, look, &Shown::look);
             if (twin != group.end() && twin->told.option.property != id) {
                 twin->told.twins.push_back(option);
@@ -291,15 +291,24 @@ class Indexer {
         return apart;
     }
 
-    /// Heads are of one size under whatever hat, with chin and collar.
-    static void show_whole_head(Window& window) {
+    /// A head is whole under whatever hat, with chin and collar; a high cap, a plume and tassels
+    /// need more room than the other hats, which would be small in it.
+    static void show_whole_head(Window& window, const Uniform& uniform) {
         const auto high = frame_of(*window.view, kHat);
         const auto low = frame_of(*window.view, kLowHat);
         if (high && low && proportioned(*high).centre() == window.frame.centre()) {
             Rect all = *high;
             all.include(*low);
-            window.frame = proportioned(all);
+            window.frame = proportioned(needs_room(uniform) ? all : *low);
         }
+    }
+
+    /// For the hat, above it and beside it.
+    static bool needs_room(const Uniform& uniform) {
+        const std::string shape = uniform.word(property_id("hat.shape"));
+        return shape == "fur-cap" || shape == "mitre" ||
+               uniform.word(property_id("hat.plume")) != "none" ||
+               uniform.word(property_id("hat.tassels")) != "none";
     }
 
     static std::string opposite(PropertyId id, const std::string& value) {
