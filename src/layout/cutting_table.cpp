@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "layout/piece.h"
+#include "layout/piece_words.h"
 #include "layout/workshop.h"
 #include "pattern/laying.h"
 #include "pattern/shapes.h"

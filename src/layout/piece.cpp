@@ -9,9 +9,7 @@
 #include "layout/style.h"
 #include "pattern/pockets.h"
 #include "pattern/shapes.h"
-#include "words/sheet_messages.h"
 #include "words/terms.h"
-#include "words/workshop_messages.h"
 
 namespace platewright {
 
@@ -402,80 +400,6 @@ std::vector<Rect> marks_within(const PatternPiece& piece, double clear, double f
     }
     add_marks_of_words(piece, clear, factor, marks);
     return marks;
-}
-
-namespace {
-
-/// Its cloth, and what else is cut by its pattern.
-std::string stuffs_of(const PatternPiece& piece, Language language) {
-    const int times = times_stiffened(piece);
-    const bool stiff = times > 0;
-    if (!piece.lined && !stiff) {
-        return piece.cloth.printed();
-    }
-    const Message& message = !stiff                 ? messages::kAndLining
-                             : piece.lined          ? messages::kAndLiningAndStiffLinen
-                             : times < piece.number ? messages::kAndStiffLinenOnce
-                                                    : messages::kAndStiffLinen;
-    return say(language, message, {piece.cloth.printed()});
-}
-
-}  // namespace
-
-std::vector<std::string> cutting_words(const PatternPiece& piece, Language language) {
-    const bool mirrored = piece.paired && piece.number > 1;
-    std::string cut = say(language,
-                          mirrored ? messages::kCutMirrored : messages::kCut,
-                          {std::to_string(piece.number)});
-    if (piece.on_fold) {
-        cut = say(language, messages::kOnTheFold, {cut});
-    }
-    std::string name = say(language,
-                           messages::kNameAndValue,
-                           {term(language, piece.garment), term(language, piece.name)});
-    if (piece.is_lining) {
-        name = say(language, messages::kLiningOf, {name});
-    }
-    if (piece.number_in_list > 0) {
-        name = say(language, messages::kNumbered, {std::to_string(piece.number_in_list), name});
-    }
-    std::vector<std::string> words{std::move(name), cut};
-    if (!piece.cloth.name.empty()) {
-        words.push_back(stuffs_of(piece, language));
-    }
-    if (piece.lining_alike > 0) {
-        words.push_back(
-            say(language,
-                piece.inlay > 0 ? messages::kLiningWithoutInlay : messages::kLiningAlike,
-                {std::to_string(piece.lining_alike)}));
-    }
-    const bool mouths = std::ranges::any_of(
-        piece.slits, [&](const Chain& slit) { return is_mouth(slit, piece.outline); });
-    if (piece.lining_alike > 0 && mouths) {
-        words.push_back(say(language, messages::kMouthsNotInLining));
-    }
-    if (piece.ease > 0) {
-        words.push_back(
-            say(language,
-                piece.garment == "breeches" ? messages::kTopGathered : messages::kHeadEase,
-                {number_words(language, piece.ease, 0)}));
-    }
-    if (piece.closes_in_front) {
-        words.push_back(say(language, messages::kHolesOnLeft));
-    }
-    if (piece.inlay > 0) {
-        const bool within = piece.cut != piece.outline;
-        words.push_back(say(language,
-                            piece.inlay_runs_out ? messages::kInlayRunsOut
-                            : within             ? messages::kInlayWithin
-                                                 : messages::kInlayAt,
-                            {number_words(language, piece.inlay, 0)}));
-    }
-    words.insert(words.end(), piece.remarks.begin(), piece.remarks.end());
-    if (piece.at_line) {
-        words.push_back(say(language, messages::kAtTheLine));
-    }
-    return words;
 }
 
 }  // namespace platewright

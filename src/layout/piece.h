@@ -55,7 +55,4 @@ Rect grain_of(const PatternPiece& piece, double factor = 1);
 /// cloth.
 std::vector<Rect> marks_within(const PatternPiece& piece, double clear, double factor = 1);
 
-/// Name, number and cloth of a piece, a line each.
-std::vector<std::string> cutting_words(const PatternPiece& piece, Language language);
-
 }  // namespace platewright

@@ -9,6 +9,7 @@
 #include "layout/piece.h"
 #include "layout/piece_key.h"
 #include "layout/piece_measures.h"
+#include "layout/piece_words.h"
 #include "pattern/shapes.h"
 
 namespace platewright {

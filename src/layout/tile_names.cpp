@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "layout/piece.h"
+#include "layout/piece_words.h"
 #include "layout/room_in.h"
 #include "layout/style.h"
 #include "pattern/shapes.h"
