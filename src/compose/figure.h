@@ -26,6 +26,9 @@ struct Anchor {
 struct Site {
     Point at;
     double room = 0;
+    /// How many other things a level line from the left or from the right crosses on its way there.
+    int crossed_from_left = 0;
+    int crossed_from_right = 0;
 };
 
 /// How much is seen of a property's material, or of the parts that a choice gives their shape, mm²

@@ -73,6 +73,7 @@ Visible::Visible(const Rect& frame) : frame_(frame) {
     top_.assign(columns_ * rows_, 0);
     under_ = top_;
     parts_ = top_;
+    covered_.assign(top_.size(), false);
 }
 
 Point Visible::middle(std::size_t cell) const {
@@ -128,6 +129,7 @@ void Visible::lay(const Outlines& outlines, const Mask& clip, std::optional<Prop
             if (clip.empty() || clip[i]) {
                 under_[i] = top_[i] == number ? under_[i] : top_[i];
                 top_[i] = number;
+                covered_[i] = true;
             }
         }
     });
@@ -370,6 +372,30 @@ std::string Visible::beneath(int property) const {
                : std::string(properties()[static_cast<PropertyId>(most->first - 1)].key);
 }
 
+void Visible::count_crossed(std::vector<Site>& sites) const {
+    const auto end = static_cast<long>(columns_);
+    for (Site& site : sites) {
+        const auto row = static_cast<std::size_t>((site.at.y - frame_.top) / kCell);
+        const auto from = static_cast<long>((site.at.x - frame_.left) / kCell);
+        const auto number = [&](long column) {
+            const std::size_t cell =
+                std::min(row, rows_ - 1) * columns_ + static_cast<std::size_t>(column);
+            return top_[cell] == 0 && covered_[cell] ? -1 : top_[cell];
+        };
+        const auto crossed = [&](long step) {
+            int count = 0;
+            int last = number(std::clamp(from, 0L, end - 1));
+            for (long column = from + step; column >= 0 && column < end; column += step) {
+                count += number(column) != last && number(column) != 0 ? 1 : 0;
+                last = number(column);
+            }
+            return count;
+        };
+        site.crossed_from_left = crossed(-1);
+        site.crossed_from_right = crossed(1);
+    }
+}
+
 std::map<std::string, Seen> Visible::seen() const {
     std::map<std::string, Seen> seen;
     for (auto& [number, one] : seen_in(top_)) {
@@ -396,6 +422,11 @@ std::map<std::string, Seen> Visible::seen() const {
             all.edges.insert(all.edges.end(), part.edges.begin(), part.edges.end());
             all.levels.insert(all.levels.end(), part.levels.begin(), part.levels.end());
         }
+    }
+    for (auto& [key, one] : seen) {
+        count_crossed(one.sites);
+        count_crossed(one.edges);
+        count_crossed(one.levels);
     }
     return seen;
 }

@@ -72,6 +72,8 @@ class Visible {
                     std::map<int, Seen>& seen) const;
     /// What is seen of each number of a raster, without keys; 0 is nothing.
     [[nodiscard]] std::map<int, Seen> seen_in(const std::vector<int>& raster) const;
+    /// What level lines to the places of a property cross.
+    void count_crossed(std::vector<Site>& sites) const;
     /// The key of the material under most of the cells of a property.
     [[nodiscard]] std::string beneath(int property) const;
 
@@ -81,6 +83,8 @@ class Visible {
     /// Property number and one; 0 where there is none. What lay there before another property did.
     std::vector<int> top_;
     std::vector<int> under_;
+    /// Whether anything lies there, be it no matter of the uniform.
+    std::vector<bool> covered_;
     /// Number of a part and one, and the choices that give each its shape.
     std::vector<int> parts_;
     std::vector<std::vector<PropertyId>> choices_;

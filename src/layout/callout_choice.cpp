@@ -19,6 +19,9 @@ constexpr double kDotToLine = 0.42;
 /// What a callout costs that is left out: more than the worst place.
 constexpr double kLeftOut = 400;
 
+/// Of the square of what a region has too many or too few, in ems.
+constexpr double kUneven = 0.55;
+
 /// A straight piece of a line.
 struct Leg {
     Point from;
@@ -96,6 +99,26 @@ class Choice {
     [[nodiscard]] std::optional<PlacedCallout> of(std::size_t number) const {
         return taken_[number] ? std::optional(options_[number][*taken_[number]].placed)
                               : std::nullopt;
+    }
+
+    /// A callout goes back to a place that was dear only for its region's price, where that gains
+    /// more than evenness loses.
+    void ease(const std::vector<double>& prices, std::vector<std::size_t> counts) {
+        for (std::size_t i = 0; i < options_.size(); ++i) {
+            for (std::size_t k = 0; k < options_[i].size() && taken_[i]; ++k) {
+                const CalloutOption& now = options_[i][*taken_[i]];
+                const CalloutOption& then = options_[i][k];
+                const double gain = now.cost - prices[now.region] - then.cost + prices[then.region];
+                const double more = static_cast<double>(counts[then.region]) -
+                                    static_cast<double>(counts[now.region]) + 1;
+                const double loss = now.region == then.region ? 0 : 2 * kUneven * size_ * more;
+                if (gain > std::max(loss, 0.0) + 1e-6 && in_the_way(i, then).empty()) {
+                    --counts[now.region];
+                    ++counts[then.region];
+                    taken_[i] = k;
+                }
+            }
+        }
     }
 
   private:
@@ -176,8 +199,6 @@ Shares shares_of(const Choice& choice,
                  std::size_t callouts,
                  const std::vector<double>& prices,
                  double size) {
-    // Of the square of what a region has too many or too few, in ems.
-    constexpr double uneven = 0.7;
     Shares shares{std::vector<std::size_t>(prices.size(), 0)};
     std::size_t placed = 0;
     for (std::size_t i = 0; i < callouts; ++i) {
@@ -193,7 +214,7 @@ Shares shares_of(const Choice& choice,
     const double even = static_cast<double>(placed) / static_cast<double>(prices.size());
     for (const std::size_t count : shares.counts) {
         const double off = static_cast<double>(count) - even;
-        shares.faults += uneven * size * off * off;
+        shares.faults += kUneven * size * off * off;
     }
     return shares;
 }
@@ -346,10 +367,8 @@ std::vector<std::optional<PlacedCallout>> share_out_callouts(
     std::vector<double> prices(regions, 0);
     std::vector<std::optional<PlacedCallout>> best;
     double least = 0;
-    for (int i = 0; i < tries; ++i) {
-        Choice choice(options, size);
-        choice.improve();
-        const Shares shares = shares_of(choice, options.size(), prices, size);
+    const auto keep_better = [&](const Choice& choice, const std::vector<double>& at_prices) {
+        Shares shares = shares_of(choice, options.size(), at_prices, size);
         if (best.empty() || shares.faults < least) {
             least = shares.faults;
             best.clear();
@@ -357,6 +376,14 @@ std::vector<std::optional<PlacedCallout>> share_out_callouts(
                 best.push_back(choice.of(k));
             }
         }
+        return shares;
+    };
+    for (int i = 0; i < tries; ++i) {
+        Choice choice(options, size);
+        choice.improve();
+        const Shares shares = keep_better(choice, prices);
+        choice.ease(prices, shares.counts);
+        keep_better(choice, prices);
         const auto fullest = static_cast<std::size_t>(std::ranges::max_element(shares.counts) -
                                                       shares.counts.begin());
         prices[fullest] += step;

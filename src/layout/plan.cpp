@@ -65,7 +65,7 @@ Spaces spaces_of(const Plan& plan) {
     const double body = plan.style.body;
     const bool wide = plan.economy < Economy::wide_spacing;
     Spaces s;
-    s.head = (wide ? 1.0 : 0.5) * unit;
+    s.head = (wide ? 4.2 : 2.5) * unit;
     s.label = plan.label_size() * 1.0;
     for (const std::vector<std::string>& lines : plan.labels) {
         s.label = std::max(
@@ -76,9 +76,9 @@ Spaces spaces_of(const Plan& plan) {
         s.label += plan.scale_leading();
     }
     s.before_title = (wide ? 1.4 : 0.8) * body;
-    s.after_title = (wide ? 2.2 : 0.8) * body;
-    s.before_notes = (wide ? 1.6 : 0.8) * body;
-    s.foot = (wide ? 5.5 : 2.2) * unit;
+    s.after_title = (wide ? 1.9 : 0.8) * body;
+    s.before_notes = (wide ? 1.4 : 0.8) * body;
+    s.foot = (wide ? 3.2 : 2.2) * unit;
     s.side = (wide ? 7.5 : 4) * unit;
     return s;
 }

@@ -17,6 +17,8 @@ namespace {
 /// In ems: between words and their line, and how far it goes on level.
 constexpr double kAirOfWords = 0.35;
 constexpr double kTickOfWords = 0.7;
+/// What it costs to cross a thing that is not spoken of, in ems.
+constexpr double kCrossed = 2;
 /// Words between two figures stand flush at the edges of a column so wide, in ems.
 constexpr double kFlush = 6.6;
 
@@ -47,6 +49,13 @@ struct Beside {
     std::size_t gap = 0;
 };
 
+/// The same, and whether words between two figures stand at the far edge of their column, so that
+/// a line has room to come down to the feet.
+struct Stood {
+    Beside beside;
+    bool far = false;
+};
+
 /// A place that may be pointed at, on paper, where a level line to it enters the figure, what it
 /// costs to cross that much of it, how far it is above or below the middle of its thing.
 struct Target {
@@ -57,6 +66,8 @@ struct Target {
     double off_middle = 0;
     /// How much is seen of the thing, mm².
     double area = 0;
+    /// How many other things a level line to it crosses.
+    int crossed = 0;
 };
 
 /// The same two of a site's thing, on the body.
@@ -145,7 +156,8 @@ class Places {
                             stand.at.x + edge * factor,
                             beyond * factor,
                             thing.off_middle * factor,
-                            thing.area * factor * factor};
+                            thing.area * factor * factor,
+                            beside.on_left ? site.crossed_from_left : site.crossed_from_right};
         const std::string& words = named_.task.captions.callouts[number].words;
         for (const double room : rooms_for(beside)) {
             PlacedCallout made;
@@ -166,6 +178,12 @@ class Places {
 
     [[nodiscard]] double air() const { return 1.2 * named_.plan.style.unit; }
 
+    /// Words for what is lower cannot stand level with it.
+    [[nodiscard]] double lowest_flush() const {
+        const Rect& row = named_.plan.figures;
+        return row.bottom - 0.06 * row.height();
+    }
+
     /// Small things are not hidden by the dot: it is finer, and the line ends at their edge.
     void spare_small(PlacedCallout& made, Target& target) const {
         constexpr double small_room = 0.9;
@@ -185,10 +203,15 @@ class Places {
         constexpr double step = 0.4;
         spare_small(words, target);
         for (int i = -most_steps; i <= most_steps; ++i) {
-            PlacedCallout made = words;
-            if (set_words(made, beside, target.at.y + i * step * type_.size) &&
-                set_line(made, beside, target.at) && !meets_roundel(made)) {
-                found_.push_back({made, cost(made, beside, target), {}, beside.gap});
+            for (const bool far : {false, true}) {
+                PlacedCallout made = words;
+                if (set_words(made, {beside, far}, target.at.y + i * step * type_.size) &&
+                    set_line(made, beside, target.at) && !meets_roundel(made)) {
+                    found_.push_back({made, cost(made, beside, target), {}, beside.gap});
+                }
+                if (is_outer(beside) || target.at.y < lowest_flush()) {
+                    break;
+                }
             }
         }
     }
@@ -205,13 +228,15 @@ class Places {
         // A bend on the cloth is taken for one of its own lines.
         const double bent = (made.turn.x - target.edge) * (made.on_left ? 1 : -1);
         const double knee = apart > 1e-6 ? 0.5 * type_.size : 0;
-        return 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) + knee +
+        const double crossed = kCrossed * type_.size * target.crossed;
+        return crossed + 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) + knee +
                0.3 * std::abs(made.site.x - made.start.x) + 1.1 * apart + 1.5 * small +
                0.8 * lines + 0.04 * target.off_middle;
     }
 
     /// Where words stand whose middle is at that height; false if there is no room.
-    bool set_words(PlacedCallout& made, const Beside& beside, double middle) {
+    bool set_words(PlacedCallout& made, const Stood& stood, double middle) {
+        const auto& [beside, far] = stood;
         constexpr double leading = 1.16;
         double width = 0;
         for (const std::string& line : made.lines) {
@@ -220,11 +245,11 @@ class Places {
         const double height = leading * type_.size * static_cast<double>(made.lines.size());
         const Rect& row = named_.plan.figures;
         made.box = {0, middle - height / 2, width, middle + height / 2};
-        const double ground = (is_outer(beside) ? 0.03 : 0.06) * row.height();
+        const double ground = 0.03 * row.height();
         if (made.box.top < row.top || made.box.bottom > row.bottom - ground) {
             return false;
         }
-        const auto left = is_outer(beside) ? left_in_column(made) : left_in_gap(made, beside.gap);
+        const auto left = is_outer(beside) ? left_in_column(made) : left_in_gap(made, stood);
         if (!left) {
             return false;
         }
@@ -245,7 +270,8 @@ class Places {
     /// Flush with the others that lead the same way, as far as the words, the beginning of their
     /// line and some air fit there.
     [[nodiscard]] std::optional<double> left_in_gap(const PlacedCallout& made,
-                                                    std::size_t gap) const {
+                                                    const Stood& stood) const {
+        const std::size_t gap = stood.beside.gap;
         const double clear = 0.5 * type_.size;
         const auto room = gap_at(
             named_.plan, named_.stands, gap, made.box.top - clear / 2, made.box.bottom + clear / 2);
@@ -257,7 +283,8 @@ class Places {
         }
         const double axis = (named_.stands[gap - 1].at.x + named_.stands[gap].at.x) / 2;
         const double half = kFlush / 2 * type_.size;
-        const double wanted = made.on_left ? axis + half - made.box.width() : axis - half;
+        const bool at_right = made.on_left != stood.far;
+        const double wanted = at_right ? axis + half - made.box.width() : axis - half;
         return std::clamp(wanted, room->left + before, room->right - after - made.box.width());
     }
 
