@@ -128,6 +128,23 @@ TEST(WardrobeIndex, ShowsWholeFlapsOnACoatLaidFlat) {
     EXPECT_GT(seen, 5U);
 }
 
+TEST(WardrobeIndex, ShowsLowHatsCloserThanHighCaps) {
+    Wardrobe wardrobe;
+    ASSERT_TRUE(wardrobe.ready());
+    std::map<std::string, Rect> frames;
+    for (const WardrobeSection& section : wardrobe.index().sections) {
+        for (const WardrobeSample& sample : section.samples) {
+            frames[sample.words] = sample.frame;
+        }
+    }
+    const Rect& low = frames.at("hat: three-cornered");
+    for (const char* words : {"hat: fur-cap", "hat: mitre", "hat: {plume: white}"}) {
+        EXPECT_GT(frames.at(words).height(), 1.2 * low.height()) << words;
+    }
+    // Both hold the chin.
+    EXPECT_GT(low.bottom, 230);
+}
+
 TEST(WardrobeIndex, SaysWhatTheTradeCallsIt) {
     Wardrobe wardrobe;
     ASSERT_TRUE(wardrobe.ready());
