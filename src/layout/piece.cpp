@@ -7,7 +7,6 @@
 #include <numbers>
 
 #include "layout/style.h"
-#include "pattern/pockets.h"
 #include "pattern/shapes.h"
 #include "words/terms.h"
 
