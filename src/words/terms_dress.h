@@ -178,6 +178,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"low-hat", "low hat", "chapeau bas", "niedriger Hut"},
     {"trunk", "tronc", "Rumpf"},
     {"turnback", "retroussis", "Schoßumschlag"},
+    {"turnback-flat", "turnback", "retroussis", "Schoßumschlag"},
     {"upper-arm", "upper arm", "haut du bras", "Oberarm"},
     // Ornaments.
     {"anchor", "ancre", "Anker"},
