@@ -119,7 +119,7 @@ std::string ComparedRows::mark(std::size_t man, PropertyId id) {
     if (known != marks_[man].end()) {
         return known->second;
     }
-    const std::string here = mark_of_footnote(notes_.size());
+    std::string here = mark_of_footnote(notes_.size());
     marks_[man].emplace_back(on_plate, here);
     for (const Footnote& note : footnotes_[man].all()) {
         if (note.mark == on_plate) {

@@ -278,6 +278,26 @@ Table table_for(const std::vector<ComparedMan>& men) {
     return table;
 }
 
+/// A man's value, with its colour; without colour it is hatched and named.
+Cell cell_of(const ComparedValue& value, const MenCompared& compared) {
+    Cell cell;
+    cell.words = value.words;
+    cell.voice = Voice::small;
+    cell.note = value.note;
+    if (!value.colour) {
+        return cell;
+    }
+    cell.swatch = sheet::Swatch{value.colour->colour, {}, value.colour->metal, 0, 0};
+    if (compared.ink == Ink::hatched) {
+        cell.swatch->hatch = value.colour->tincture;
+        const std::string tincture =
+            sheet::tincture_name(value.colour->tincture, compared.language);
+        const bool said = tincture == value.words;
+        cell.note = (said ? "" : tincture) + (said || value.note.empty() ? "" : ", ") + value.note;
+    }
+    return cell;
+}
+
 Table table_of(const MenCompared& compared,
                const std::vector<ComparedThing>& things,
                const Letters& letters) {
@@ -291,22 +311,7 @@ Table table_of(const MenCompared& compared,
         name.voice = Voice::small_italic;
         row.cells.push_back(std::move(name));
         for (const ComparedValue& value : thing.values) {
-            Cell cell;
-            cell.words = value.words;
-            cell.voice = Voice::small;
-            cell.note = value.note;
-            if (value.colour) {
-                cell.swatch = sheet::Swatch{value.colour->colour, {}, value.colour->metal, 0, 0};
-                if (compared.ink == Ink::hatched) {
-                    cell.swatch->hatch = value.colour->tincture;
-                    const std::string tincture =
-                        sheet::tincture_name(value.colour->tincture, compared.language);
-                    const bool said = tincture == value.words;
-                    cell.note = (said ? "" : tincture) + (said || value.note.empty() ? "" : ", ") +
-                                value.note;
-                }
-            }
-            row.cells.push_back(std::move(cell));
+            row.cells.push_back(cell_of(value, compared));
         }
         table.rows.push_back(std::move(row));
     }
