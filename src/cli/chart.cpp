@@ -9,6 +9,7 @@
 
 #include "base/text.h"
 #include "cli/chart_frames.h"
+#include "cli/sample.h"
 #include "compose/material_words.h"
 #include "layout/chart.h"
 #include "resolve/change.h"
@@ -118,15 +119,6 @@ class ChartSheet : public Sheet {
 std::string signed_number(double number) {
     const std::string digits = format_number(std::abs(number), 0);
     return number < 0 && digits != "0" ? "\u2212" + digits : digits;
-}
-
-KeyEntry sample_of(const Material& material) {
-    return {material.printed(),
-            material.made_of,
-            material.colour,
-            material.metal,
-            {},
-            material.tincture()};
 }
 
 /// Collects the groups of a chart.

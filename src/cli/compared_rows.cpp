@@ -6,6 +6,7 @@
 #include <array>
 #include <string_view>
 
+#include "cli/sample.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
 
@@ -35,14 +36,6 @@ std::size_t row_of_whole(std::size_t number, const std::vector<DifferingRow>& ro
     });
     const bool told_apart = is_material(trait) || trait.kind == Kind::measure;
     return told_apart ? rows.size() : static_cast<std::size_t>(whole - rows.begin());
-}
-
-KeyEntry material_sample(const Material& material) {
-    KeyEntry sample;
-    sample.colour = material.colour;
-    sample.metal = material.metal;
-    sample.tincture = material.tincture();
-    return sample;
 }
 
 }  // namespace
@@ -79,7 +72,7 @@ ComparedThing ComparedRows::thing(const DifferingRow& row, const std::string& na
         ComparedValue value{words.empty() ? "–" : words + mark(i, row.property), {}};
         const Material* material = men_[i]->material(row.property);
         if (material != nullptr && !words.empty()) {
-            value.colour = material_sample(*material);
+            value.colour = sample_of(*material);
         }
         made.values.push_back(std::move(value));
     }

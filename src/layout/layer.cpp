@@ -4,6 +4,8 @@
 
 #include <utility>
 
+#include "layout/style.h"
+
 namespace platewright::sheet {
 
 std::vector<Node>& Layer::nodes() {
@@ -66,8 +68,7 @@ void Layer::hatched(Path path, TinctureId tincture, double width) {
 
 void Layer::words(
     const std::string& words, Point at, const Type& type, Colour colour, Align align) {
-    nodes().emplace_back(
-        Text{words, at, type.face, type.size, type.tracking, colour, align, 0, type.lining});
+    nodes().emplace_back(text_in(type, words, at, colour, align));
 }
 
 void Layer::append(const Layer& other, Point by) {

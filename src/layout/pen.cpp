@@ -47,7 +47,11 @@ void Pen::chain(const Chain& points, bool closed, double width, LineKind kind) {
 }
 
 void Pen::fill(const Chain& points, Colour colour) {
-    const PathId id = drawing_.add(polygon(points));
+    paint(polygon(points), colour);
+}
+
+void Pen::paint(Path path, Colour colour) {
+    const PathId id = drawing_.add(std::move(path));
     drawing_.root.children.emplace_back(Shape{id, {}, Fill{colour, 1, false}, std::nullopt});
 }
 
@@ -82,8 +86,7 @@ void Pen::circle(Point middle, double radius, double width) {
 }
 
 void Pen::disc(Point middle, double radius, Colour colour) {
-    const PathId id = drawing_.add(ellipse(middle, radius, radius));
-    drawing_.root.children.emplace_back(Shape{id, {}, Fill{colour, 1, false}, std::nullopt});
+    paint(ellipse(middle, radius, radius), colour);
 }
 
 void Pen::arrow(Point tip, Point way) {
@@ -102,14 +105,11 @@ void Pen::arrows(Point from, Point to) {
 void Pen::words(
     const std::string& words, Point at, double size, Align align, double degrees, bool slanted) {
     const Type type = with_figures(words, slanted ? italic(size) : roman(size));
-    drawing_.root.children.emplace_back(
-        Text{words, at, type.face, type.size, type.tracking, kInk, align, degrees, type.lining});
+    drawing_.root.children.emplace_back(text_in(type, words, at, kInk, align, degrees));
 }
 
 void Pen::heading(const std::string& words, Point at, double size, Align align) {
-    const Type type = small_capitals(size);
-    drawing_.root.children.emplace_back(
-        Text{words, at, type.face, type.size, type.tracking, kInk, align, 0, type.lining});
+    drawing_.root.children.emplace_back(text_in(small_capitals(size), words, at, kInk, align));
 }
 
 void Pen::clip(const Rect& to) {

@@ -68,6 +68,8 @@ class Pen {
 
   private:
     Drawing drawing_;
+
+    void paint(Path path, Colour colour);
 };
 
 }  // namespace platewright::sheet

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <algorithm>
+#include <string>
 
 #include "base/colour.h"
+#include "base/drawing.h"
 #include "text/typesetter.h"
 
 namespace platewright::sheet {
@@ -65,6 +67,16 @@ inline Type lining(Type type) {
 /// Small capitals need air between the letters.
 inline Type small_capitals(double size, double tracking = 0.07) {
     return {Face::small_caps, size, size * tracking};
+}
+
+/// Words of a drawing in that type; `degrees`: turned clockwise about `at`.
+inline Text text_in(const Type& type,
+                    const std::string& words,
+                    Point at,
+                    Colour colour,
+                    Align align,
+                    double degrees = 0) {
+    return {words, at, type.face, type.size, type.tracking, colour, align, degrees, type.lining};
 }
 
 }  // namespace platewright::sheet
