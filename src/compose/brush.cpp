@@ -3,7 +3,6 @@
 #include "compose/brush.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdint>
 #include <optional>
@@ -18,9 +17,6 @@ constexpr double kUnseen = 0.22;
 
 /// More than any figure needs; a page of nothing but hatching is of use to nobody.
 constexpr std::uint32_t kMostStrokes = 1500;
-
-/// Where the hand bears down less than that, it is lifted.
-constexpr double kLifted = 0.2;
 
 /// A number 0..1 that looks random and is the same in every run.
 double scatter(std::uint32_t n) {
@@ -112,19 +108,28 @@ struct Ring {
     }
 };
 
-/// A stroke as a pen makes it: set down to a point, swelling, and lifted to a point. Straight sides
-/// are enough at this size, and a plate has some thousands of them.
+/// A stroke of the graver: broad where it is set down in the dark, drawn out to a point towards the
+/// light. Straight sides are enough at this size, and a plate has some thousands of them.
 HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
+    const Point aside = right_of(unit(end - begin)) * (width / 2);
+    return {
+        polygon({begin - aside, belly - aside * 0.72, end, belly + aside * 0.72, begin + aside}),
+        begin,
+        belly,
+        end};
+}
+
+/// A stroke that falls with the cloth: set down to a point, swelling, and lifted to a point.
+HatchStroke falling_stroke(Point begin, Point belly, Point end, double width) {
     const Point aside = right_of(unit(end - begin)) * (width / 2);
     return {polygon({begin, belly - aside, end, belly + aside}), begin, belly, end};
 }
 
-/// From the dark edge inwards, the belly nearer to it; it keeps off the outline by `inset`.
-HatchStroke ring_stroke(const Ring& ring, double inset, double reach, double width) {
-    constexpr double swollen = 0.38;
-    const double begin = ring.far - inset;
-    return stroke_of(
-        ring.at(begin, 0), ring.at(begin - reach * swollen, 0), ring.at(begin - reach, 0), width);
+HatchStroke ring_stroke(const Ring& ring, double reach, double width) {
+    return stroke_of(ring.at(ring.far, 0),
+                     ring.at(ring.far - reach * 0.5, 0),
+                     ring.at(ring.far - reach, 0),
+                     width);
 }
 
 /// Rows of hatching swell in from nothing at the ends of a volume; `share`: how far the row lies
@@ -254,31 +259,26 @@ std::optional<Ring> ring_at(const Zone& zone,
     return Ring{station.at, across, station.along, form.near, form.far, sag, tilt};
 }
 
-/// How long the strokes of a group are, one after the other: no two neighbours alike.
-constexpr std::array kLengths = {1.0, 0.46, 0.78, 0.34, 0.9, 0.58};
-
 std::vector<HatchStroke> rings_of(const Zone& zone,
                                   const std::vector<Point>& outline,
                                   const HatchPen& pen) {
     std::vector<HatchStroke> strokes;
     double place = pen.pitch / 2;
     for (std::uint32_t i = 0; place <= zone.axis->length() && i < kMostStrokes; ++i) {
-        // A hand works in groups: closer and longer where it bears down, then looser again.
-        const double weight = drift(i / 7.0);
         const double from_end = std::min(place, zone.axis->length() - place);
         const auto ring = ring_at(zone, outline, place, pen.tilt);
-        place += pen.pitch * (0.9 + 0.8 * (1 - weight) + 0.25 * scatter(i * 7919U + 5U));
-        if (!ring || weight < kLifted) {
+        // Even as an engraver's lines, but for the tremble of a hand.
+        place += pen.pitch * (0.94 + 0.12 * scatter(i * 7919U + 5U));
+        if (!ring) {
             continue;
         }
-        const double wide = ring->far - ring->near;
+        // Long and short by turns, so that the tone ends softly; the edge of the shade wanders.
+        const double turn = i % 2 == 0 ? 1.0 : 0.62;
+        const double wander = 0.7 + 0.5 * drift(i / 9.0) + 0.12 * scatter(i * 104729U + 3U);
         const double body = from_nothing(from_end / zone.axis->length());
-        const double share = kLengths[i % kLengths.size()] * (0.6 + 0.55 * weight) * body;
-        const double inset = std::min(4.0, wide * 0.03) * (0.5 + scatter(i * 104729U + 3U));
-        strokes.push_back(ring_stroke(*ring,
-                                      inset,
-                                      std::min(wide * pen.reach, 80.0) * share,
-                                      pen.width * (0.8 + 0.5 * weight) * body));
+        const double wide = ring->far - ring->near;
+        strokes.push_back(ring_stroke(
+            *ring, std::min(wide * pen.reach, 70.0) * turn * wander * body, pen.width * body));
     }
     return strokes;
 }
@@ -312,7 +312,8 @@ std::vector<HatchStroke> falling(const Zone& zone,
             const auto belly = point(at + (end - at) * 0.5);
             const auto to = point(end);
             if (from && belly && to) {
-                strokes.push_back(stroke_of(*from, *belly, *to, pen.width * (1.1 - 0.4 * inner)));
+                strokes.push_back(
+                    falling_stroke(*from, *belly, *to, pen.width * (1.1 - 0.4 * inner)));
             }
             at = end + whole * (0.02 + 0.25 * inner * scatter(key + 5U));
         }

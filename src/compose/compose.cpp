@@ -181,10 +181,10 @@ class Painting {
         }
         entry->second.cover = easel_.drawing().add(cover_of(zone.path));
         entry->second.outline = easel_.drawing().add(zone.path);
-        entry->second.rings = hatch(zone, {easel_.printed(5.0), easel_.weight(1.15), 0, 0.32});
+        entry->second.rings = hatch(zone, {easel_.printed(3.4), easel_.weight(1.0), 0, 0.30});
         if (!zone.falls) {
             entry->second.crossed =
-                hatch(zone, {easel_.printed(6.4), easel_.weight(0.8), -1.1, 0.10});
+                hatch(zone, {easel_.printed(4.4), easel_.weight(0.8), -1.1, 0.10});
         }
         return entry->second;
     }

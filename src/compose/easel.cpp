@@ -14,9 +14,9 @@ constexpr int kShadeSteps = 8;
 constexpr int kLightSteps = 4;
 /// Forms narrower than this, in mm, have no room for all the steps.
 constexpr double kFullStepsFrom = 90;
-constexpr double kShadeReach = 72;
+constexpr double kShadeReach = 84;
 constexpr double kLightReach = 26;
-constexpr double kShadeAlpha = 0.034;
+constexpr double kShadeAlpha = 0.040;
 constexpr double kLightAlpha = 0.032;
 /// From this scale on the pen grows finer with the figure, by this power of its size.
 constexpr double kFinerFromScale = 13;
