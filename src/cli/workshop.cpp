@@ -382,6 +382,31 @@ std::set<std::string> shown_in(const std::vector<const Template*>& views, const 
     return shown;
 }
 
+/// Paper kept at each side of a man who stands among several, mm on the body.
+constexpr double kAirOfSeveral = 40;
+
+/// Boxes of the figures of a plate. Three in a row are as large as the paper is wide, so that they
+/// take no more of it than is drawn of them, and what a template leaves above for the tallest plume
+/// pushes no man down who wears none.
+std::vector<Rect> frames_of_plate(const Uniform& uniform, const Job& job) {
+    const std::vector<const Template*> views = views_of(job);
+    const bool several = views.size() > 2 && std::ranges::none_of(views, [](const Template* view) {
+                             return is_flat(*view);
+                         });
+    const bool close = several || job.plate.callouts;
+    std::vector<Rect> frames;
+    for (const Template* view : views) {
+        frames.push_back(close ? close_frame_of(*view, uniform) : frame_of(*view, uniform));
+    }
+    if (several) {
+        const double top = std::ranges::max(frames, {}, &Rect::top).top;
+        for (Rect& frame : frames) {
+            frame = {frame.left - kAirOfSeveral, top, frame.right + kAirOfSeveral, frame.bottom};
+        }
+    }
+    return frames;
+}
+
 }  // namespace
 
 Document plate_of(const Uniform& uniform,
@@ -390,11 +415,7 @@ Document plate_of(const Uniform& uniform,
                   const Typesetter& type,
                   Diagnostics& to,
                   Timings& timings) {
-    std::vector<Rect> frames;
-    for (const Template* view : views_of(job)) {
-        frames.push_back(job.plate.callouts ? close_frame_of(*view, uniform)
-                                            : frame_of(*view, uniform));
-    }
+    const std::vector<Rect> frames = frames_of_plate(uniform, job);
     const std::set<std::string> shown = shown_in(views_of(job), uniform);
     Captions captions = captions_of(uniform, &shown);
     if (!job.plate.callouts) {
