@@ -194,6 +194,12 @@ struct Shares {
     double faults = 0;
 };
 
+/// How much of all that is said a region should hold: one between two figures serves both.
+double due_of(std::size_t region, std::size_t regions) {
+    constexpr double between = 2;
+    return region > 0 && region + 1 < regions ? between : 1;
+}
+
 /// `prices`: what was added to the cost of each region.
 Shares shares_of(const Choice& choice,
                  std::size_t callouts,
@@ -211,12 +217,30 @@ Shares shares_of(const Choice& choice,
         ++shares.counts[taken->region];
         shares.faults += taken->cost - prices[taken->region];
     }
-    const double even = static_cast<double>(placed) / static_cast<double>(prices.size());
-    for (const std::size_t count : shares.counts) {
-        const double off = static_cast<double>(count) - even;
+    double dues = 0;
+    for (std::size_t i = 0; i < prices.size(); ++i) {
+        dues += due_of(i, prices.size());
+    }
+    const double even = static_cast<double>(placed) / dues;
+    for (std::size_t i = 0; i < prices.size(); ++i) {
+        const double off = static_cast<double>(shares.counts[i]) - even * due_of(i, prices.size());
         shares.faults += kUneven * size * off * off;
     }
     return shares;
+}
+
+/// Which region holds most of what it should hold.
+std::size_t fullest_of(const std::vector<std::size_t>& counts) {
+    std::size_t fullest = 0;
+    double most = -1;
+    for (std::size_t i = 0; i < counts.size(); ++i) {
+        const double full = static_cast<double>(counts[i]) / due_of(i, counts.size());
+        if (full > most) {
+            most = full;
+            fullest = i;
+        }
+    }
+    return fullest;
 }
 
 /// Places for words in one of two columns.
@@ -384,8 +408,7 @@ std::vector<std::optional<PlacedCallout>> share_out_callouts(
         const Shares shares = keep_better(choice, prices);
         choice.ease(prices, shares.counts);
         keep_better(choice, prices);
-        const auto fullest = static_cast<std::size_t>(std::ranges::max_element(shares.counts) -
-                                                      shares.counts.begin());
+        const std::size_t fullest = fullest_of(shares.counts);
         prices[fullest] += step;
         for (std::vector<CalloutOption>& of_one : options) {
             for (CalloutOption& option : of_one) {

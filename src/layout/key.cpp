@@ -54,7 +54,7 @@ Row text_row(std::string words, const Setting& set) {
 }
 
 void add_lines(Entry& to, const std::string& words, const Setting& set, Ruler& ruler) {
-    for (std::string& line : ruler.lines(on_one_line(words), set.type, set.room)) {
+    for (std::string& line : ruler.lines_in_company(on_one_line(words), set.type, set.room)) {
         to.push_back(text_row(std::move(line), set));
     }
 }

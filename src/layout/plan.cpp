@@ -78,7 +78,7 @@ Spaces spaces_of(const Plan& plan) {
     s.before_title = (wide ? 1.4 : 0.8) * body;
     s.after_title = (wide ? 1.9 : 0.8) * body;
     s.before_notes = (wide ? 1.4 : 0.8) * body;
-    s.foot = (wide ? 3.2 : 2.2) * unit;
+    s.foot = (plan.economy == Economy::generous ? 6.5 : wide ? 3.2 : 2.2) * unit;
     s.side = (wide ? 7.5 : 4) * unit;
     return s;
 }
@@ -444,10 +444,13 @@ Plan make_plan(const Task& task, double scale, Ruler& ruler) {
     }
     const double hopeless = hopeless_body(task);
     const double good = good_body(task.paper);
-    for (const double size : {1.2, 1.12, 1.06, 1.0, 0.95, 0.9, 0.86}) {
-        if (good * size <= hopeless && good * size >= kSevenPoint) {
-            if (auto plan = try_plan(task, scale, good * size, Economy::nothing, ruler)) {
-                return *plan;
+    const std::array<double, 7> sizes{1.2, 1.12, 1.06, 1.0, 0.95, 0.9, 0.86};
+    for (const Economy economy : {Economy::generous, Economy::nothing}) {
+        for (const double size : sizes) {
+            if (good * size <= hopeless && good * size >= kSevenPoint) {
+                if (auto plan = try_plan(task, scale, good * size, economy, ruler)) {
+                    return *plan;
+                }
             }
         }
     }

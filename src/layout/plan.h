@@ -30,8 +30,9 @@ struct Task {
     [[nodiscard]] double column_width() const;
 };
 
-/// What a plate gives up so that its words fit, one after the other.
-enum class Economy { nothing, colophon, headings, wide_spacing };
+/// What a plate gives up so that its words fit, one after the other: first of all the deep margin
+/// at its foot.
+enum class Economy { generous, nothing, colophon, headings, wide_spacing };
 
 /// How closely the lists are packed: notes at the foot, or under the particulars, which often costs
 /// no height at all.

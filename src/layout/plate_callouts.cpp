@@ -18,7 +18,7 @@ namespace {
 constexpr double kAirOfWords = 0.35;
 constexpr double kTickOfWords = 0.7;
 /// What it costs to cross a thing that is not spoken of, in ems.
-constexpr double kCrossed = 2;
+constexpr double kCrossed = 6;
 /// Words between two figures stand flush at the edges of a column so wide, in ems.
 constexpr double kFlush = 6.6;
 
@@ -137,7 +137,9 @@ class Places {
         constexpr double most_over = 0.48;
         const Stand& stand = named_.stands[beside.figure];
         const double factor = named_.plan.factor;
-        const auto reach = stand.silhouette.reach(site.at.y, site.at.y);
+        // A line that only just passes under a butt or over a shoulder crosses it too.
+        const double clear = 0.5 * type_.size / factor;
+        const auto reach = stand.silhouette.reach(site.at.y - clear, site.at.y + clear);
         if (!reach) {
             return;
         }

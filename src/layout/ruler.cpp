@@ -56,6 +56,35 @@ std::vector<std::string> Ruler::lines(const std::string& words,
     return type_.wrap(words, type, room - kSlack, language);
 }
 
+std::vector<std::string> Ruler::lines_in_company(const std::string& words,
+                                                 const Type& type,
+                                                 double room) {
+    constexpr double short_share = 0.36;
+    std::vector<std::string> found = lines(words, type, room);
+    const auto lonely = [&](const std::vector<std::string>& set) {
+        return set.back().find(' ') == std::string::npos &&
+               width(set.back(), type) < short_share * room;
+    };
+    if (found.size() < 2 || !lonely(found)) {
+        return found;
+    }
+    // A word alone is the lesser evil where it is a whole item of a list and company would part
+    // one.
+    const auto parts_items = [](const std::vector<std::string>& set) {
+        return set[set.size() - 2].back() != ',';
+    };
+    for (const double share : {0.95, 0.9, 0.85, 0.8, 0.75}) {
+        std::vector<std::string> tried = lines(words, type, share * room);
+        if (tried.size() > found.size()) {
+            break;
+        }
+        if (!lonely(tried) && (parts_items(found) || !parts_items(tried))) {
+            return tried;
+        }
+    }
+    return found;
+}
+
 double Ruler::least_width(const std::string& words, const Type& type, const std::string& language) {
     const double tracking = type.size > 0 ? type.tracking / type.size : 0;
     const auto [at, is_new] =

@@ -25,7 +25,13 @@ class Ruler {
     /// Lines no wider than `room`.
     std::vector<std::string> lines(const std::string& words, const Type& type, double room);
 
-    /// The same for running text in that language, whose words are parted with hyphens.
+    /// The same, and no short word alone on the last of them where others can join it without
+    /// another line.
+    std::vector<std::string> lines_in_company(const std::string& words,
+                                              const Type& type,
+                                              double room);
+
+    /// As `lines`, for running text in that language, whose words are parted with hyphens.
     std::vector<std::string> lines(const std::string& words,
                                    const Type& type,
                                    double room,
