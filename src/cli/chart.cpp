@@ -21,7 +21,8 @@
 namespace platewright::cli {
 namespace {
 
-/// So much of a picture's height is enough, from the top, where it would not fit its page.
+/// So much of a picture's height is enough, from the top, where it would not fit its page. A man
+/// shown whole keeps his feet.
 constexpr double kLeast = 0.88;
 
 /// A man of the chart with the cell he fills.
@@ -78,7 +79,7 @@ class ChartSheet : public Sheet {
         }
         const Rect first = chart_frame(draft_.of, front_of(draft_.men.front().job), all);
         chart.aspect = first.height() / std::max(first.width(), 1.0);
-        chart.least_aspect = chart.aspect * kLeast;
+        chart.least_aspect = draft_.of == ChartOf::regiments ? 0 : chart.aspect * kLeast;
         const double scale = chart_scale(chart, first.width(), printing.paper, type);
         const auto lens_box = lens();
         if (lens_box) {

@@ -23,6 +23,8 @@ namespace {
 /// Ornaments are shown where most are worn, under a heading of their own.
 constexpr std::string_view kOrnament = "turnbacks.ornament";
 constexpr const char* kOrnaments = "Ornaments";
+/// Among the coats that are worn these would look like another drawing.
+constexpr const char* kLaidFlat = "The skirts of the coat, laid flat";
 /// A later view is taken if it shows so much more than an earlier one; less would only turn one
 /// picture of a row to another side.
 constexpr double kClearlyMore = 1.6;
@@ -92,9 +94,12 @@ class Indexer {
                 first = end;
             }
             made.sections.push_back(std::move(section));
-            if (!ornaments_.samples.empty()) {
-                made.sections.push_back(std::exchange(ornaments_, {}));
-                made.sections.back().title = kOrnaments;
+            for (auto [apart, title] :
+                 {std::pair(&laid_flat_, kLaidFlat), std::pair(&ornaments_, kOrnaments)}) {
+                if (!apart->samples.empty()) {
+                    made.sections.push_back(std::exchange(*apart, {}));
+                    made.sections.back().title = title;
+                }
             }
         }
         return made;
@@ -114,6 +119,7 @@ class Indexer {
     const Printing& printing_;
     Diagnostics& to_;
     std::map<std::string, Template> flats_;
+    WardrobeSection laid_flat_;
     /// They are many, and worn elsewhere too.
     WardrobeSection ornaments_;
 
@@ -178,7 +184,9 @@ class Indexer {
             const bool ornament = properties()[shown.told.option.property].key == kOrnament;
             const bool centred =
                 ornament || shown.window.flat || shown.window.view->view == "detail";
-            (ornament ? ornaments_ : section)
+            (ornament              ? ornaments_
+             : shown.window.flat ? laid_flat_
+                                 : section)
                 .samples.push_back(
                     {as_written(shown.told),
                      frame,

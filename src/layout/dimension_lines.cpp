@@ -42,25 +42,16 @@ void draw_line(const DimensionLine& each, Point origin, Pen& pen) {
 /// A strip of paper under a line, so that it is read on dark cloth too.
 void case_line(Point from, Point to, double half, Pen& pen) {
     const Point across = right_of(unit(to - from)) * half;
-    const Point beyond = unit(to - from) * kCasing;
-    pen.fill({from - beyond - across,
-              to + beyond - across,
-              to + beyond + across,
-              from - beyond + across},
-             kPaper);
+    pen.fill({from - across, to - across, to + across, from + across}, kPaper);
 }
 
 void case_lines(const DimensionLine& each, Point origin, Pen& pen) {
-    for (const auto& [foot, end] : each.witnesses) {
-        case_line(origin + foot, origin + end, kCasing, pen);
-    }
     for (const Point p : each.within) {
         pen.disc(origin + p, kPointCasing, kPaper);
     }
-    case_line(origin + each.line.first, origin + each.line.second, kCasing, pen);
-    const Point head = unit(each.to - each.from) * (each.arrows_outside ? -kArrow : kArrow);
-    case_line(origin + each.from, origin + each.from + head, 1.8 * kCasing, pen);
-    case_line(origin + each.to - head, origin + each.to, 1.8 * kCasing, pen);
+    for (const auto& [from, to] : each.on_cloth) {
+        case_line(origin + from, origin + to, kCasing, pen);
+    }
 }
 
 }  // namespace

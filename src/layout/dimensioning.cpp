@@ -166,12 +166,18 @@ class Laying {
 
     /// Shortest first, as the standard has it; if that leads into a corner, longest first.
     std::vector<DimensionLine> all() {
-        std::vector<DimensionLine> shortest = laid_in_order(/*shortest_first=*/true);
-        if (total(shortest) < kBadPlace) {
-            return shortest;
+        std::vector<DimensionLine> laid = laid_in_order(/*shortest_first=*/true);
+        if (total(laid) >= kBadPlace) {
+            std::vector<DimensionLine> longest = laid_in_order(/*shortest_first=*/false);
+            laid = total(longest) < total(laid) ? std::move(longest) : std::move(laid);
         }
-        std::vector<DimensionLine> longest = laid_in_order(/*shortest_first=*/false);
-        return total(longest) < total(shortest) ? longest : shortest;
+        for (DimensionLine& each : laid) {
+            add_on_cloth(each.line.first, each.line.second, each);
+            for (const auto& [from, to] : each.witnesses) {
+                add_on_cloth(from, to, each);
+            }
+        }
+        return laid;
     }
 
   private:
@@ -407,6 +413,26 @@ class Laying {
             made.within.push_back(foot);
         }
         made.witnesses.emplace_back(foot + way * (covered + kOutside), beyond);
+    }
+
+    /// The stretches of a line that lie on cloth: a strip of paper under them rubs out no outline.
+    void add_on_cloth(Point from, Point to, DimensionLine& made) const {
+        const double whole = length(to - from);
+        const Point way = unit(to - from);
+        constexpr double step = 0.5;
+        std::optional<double> begun;
+        for (double s = 0; s < whole + step; s += step) {
+            const Covered under =
+                s < whole ? map_.under(from + way * s, from + way * std::min(s + step, whole))
+                          : Covered{};
+            const bool cloth = under.within > 0 && under.edges <= 0;
+            if (cloth && !begun) {
+                begun = s;
+            } else if (!cloth && begun) {
+                made.on_cloth.emplace_back(from + way * *begun, from + way * std::min(s, whole));
+                begun.reset();
+            }
+        }
     }
 
     [[nodiscard]] DimensionLine line_at(std::size_t i, double c, double middle) const {

@@ -29,6 +29,8 @@ struct DimensionLine {
     std::vector<std::pair<Point, Point>> witnesses;
     /// What is measured within the drawing, of which the witness lines begin outside it.
     std::vector<Point> within;
+    /// Where any of these lines lies on cloth, from one edge of it to the next.
+    std::vector<std::pair<Point, Point>> on_cloth;
     std::string words;
     /// Middle of their baseline, and how they are turned.
     Point words_at;
@@ -75,8 +77,8 @@ Rect box_of(const DimensionLine& dimension);
 /// negative, reach farther into each other.
 bool meet(const std::vector<Point>& a, const std::vector<Point>& b, double clearance);
 
-/// What lies under dimension lines: on cloth a strip of paper; over a pattern's own lines nothing
-/// that would cut them.
+/// What lies under dimension lines: on cloth a strip of paper, which stops short of every edge;
+/// over a pattern's own lines nothing that would cut them.
 enum class Casing { none, paper };
 
 /// Draws them with the garment's origin at `origin`: all lines, then all words.
