@@ -262,8 +262,11 @@ class LevelPlaces {
             made.number = number;
             made.on_left = on_left;
             made.lines = ruler_.label_lines(callout.words, type_, column.width());
-            for (const Point site : on_left ? callout.from_left : callout.from_right) {
-                add_heights(made, column, site);
+            const std::vector<Point>& sites = on_left ? callout.from_left : callout.from_right;
+            const std::vector<int>& crossed =
+                on_left ? callout.crossed_from_left : callout.crossed_from_right;
+            for (std::size_t i = 0; i < sites.size(); ++i) {
+                add_heights(made, column, sites[i], i < crossed.size() ? crossed[i] : 0);
             }
             std::ranges::stable_sort(found_, {}, &CalloutOption::cost);
             found_.resize(std::min(found_.size(), kMostOfASide));
@@ -278,8 +281,11 @@ class LevelPlaces {
     Ruler& ruler_;
     std::vector<CalloutOption> found_;
     static constexpr std::size_t kMostOfASide = 100;
+    /// What it costs to cross a thing that is not spoken of, in ems.
+    static constexpr double kCrossed = 5;
 
-    void add_heights(PlacedCallout made, const Rect& column, Point site) {
+    void add_heights(PlacedCallout made, const Rect& column, Point site, int crossed) {
+        const double in_the_way = kCrossed * type_.size * crossed;
         constexpr int most_steps = 8;
         constexpr double step = 0.5;
         constexpr double leading = 1.16;
@@ -297,7 +303,8 @@ class LevelPlaces {
             made.turn = {made.bend.x + way * std::abs(y - site.y), site.y};
             if (made.box.top >= column.top && made.box.bottom <= column.bottom &&
                 (site.x - made.turn.x) * way >= 0) {
-                found_.push_back({made, std::abs(site.x - edge) + 0.8 * std::abs(y - site.y)});
+                found_.push_back(
+                    {made, in_the_way + std::abs(site.x - edge) + 0.8 * std::abs(y - site.y)});
             }
         }
     }
@@ -343,21 +350,27 @@ std::optional<CalloutPlan> place_level(const std::vector<Callout>& callouts,
     for (std::size_t i = 0; i < callouts.size(); ++i) {
         options.push_back(places.of(i, callouts[i]));
     }
-    // The fuller column is made dearer until both hold nearly as many.
-    const int few = std::max(1, static_cast<int>(callouts.size()) / 5);
+    // The fuller column is made dearer until both hold nearly as many; a handful of words may stand
+    // where their lines cross least.
+    constexpr std::size_t handful = 9;
+    const int few = callouts.size() <= handful ? 3 : static_cast<int>(callouts.size()) / 5;
     constexpr double most_ems = 34;
     constexpr int most_tries = 7;
     auto best = plan_with(options, 0, type.size);
     double less = 0;
     double more = best && surplus(*best) < 0 ? -most_ems : most_ems;
-    for (int i = 0; i < most_tries && best && std::abs(surplus(*best)) > few; ++i) {
+    const bool even = best && std::abs(surplus(*best)) <= few;
+    for (int i = 0; i < most_tries && best && !even; ++i) {
         const double middle = (less + more) / 2;
         auto plan = plan_with(options, middle * type.size, type.size);
         if (!plan) {
             break;
         }
-        (surplus(*plan) * more > 0 ? less : more) = middle;
-        if (std::abs(surplus(*plan)) < std::abs(surplus(*best))) {
+        // The least price that does: a higher one drives words to where their lines cross more.
+        const int now = surplus(*plan);
+        const bool enough = std::abs(now) <= few;
+        (now * more > 0 && !enough ? less : more) = middle;
+        if (enough || std::abs(now) < std::abs(surplus(*best))) {
             best = std::move(plan);
         }
     }

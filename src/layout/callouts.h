@@ -19,6 +19,9 @@ struct Callout {
     std::string words;
     std::vector<Point> from_left;
     std::vector<Point> from_right;
+    /// How many other things a level line to each of them crosses; where not known, none.
+    std::vector<int> crossed_from_left = {};
+    std::vector<int> crossed_from_right = {};
 };
 
 /// Whether the lines from `a` to `b` and from `c` to `d` cross or touch.

@@ -155,6 +155,11 @@ std::vector<sheet::Callout> callouts_of(const Shown& shown, bool in_words) {
         sheet::Callout callout{in_words ? each->words : "m", {}, {}};
         for (const Site& site : each->sites) {
             sheet::add_site(site.at, shown.view->frame.centre().x, *shown.figure, callout);
+            if (callout.from_left.size() > callout.crossed_from_left.size()) {
+                callout.crossed_from_left.push_back(site.crossed_from_left);
+            } else {
+                callout.crossed_from_right.push_back(site.crossed_from_right);
+            }
         }
         callouts.push_back(std::move(callout));
     }

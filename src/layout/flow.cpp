@@ -234,7 +234,16 @@ void Flow::subheading(const std::string& words) {
 }
 
 void Flow::paragraph(const std::string& words, Voice voice) {
-    add(paragraph_slabs(words, speech_of(voice, press_.style), width(), press_));
+    std::vector<Slab> lines =
+        paragraph_slabs(words, speech_of(voice, press_.style), width(), press_);
+    // Between columns side by side a short paragraph is not divided.
+    constexpr std::size_t short_lines = 12;
+    if (sections_.back().columns > 1 && lines.size() <= short_lines) {
+        for (std::size_t i = 0; i + 1 < lines.size(); ++i) {
+            lines[i].keep_with_next = true;
+        }
+    }
+    add(std::move(lines));
     space(press_.style.leading * 0.35);
 }
 

@@ -176,8 +176,10 @@ double Paging::air_between(const FlowSection& section,
         }
     }
     // More would part what belongs together.
-    const double most = style_.leading * 4;
-    return std::clamp(left / (static_cast<double>(rows) + 1), 0.0, most);
+    const double most = style_.leading * 8;
+    // Less is left at the foot than between two rows: the page ends there anyway.
+    constexpr double at_foot = 0.6;
+    return std::clamp(left / (static_cast<double>(rows) + at_foot), 0.0, most);
 }
 
 void Paging::put_lead(const FlowSection& section, const std::vector<Run>& runs) {
