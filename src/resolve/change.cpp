@@ -38,6 +38,7 @@ constexpr auto kThings = std::to_array<std::pair<std::string_view, std::string_v
     {"shoes.buckles", "shoe buckles"},
     {"gaiters.buttons", "gaiter buttons"},
     {"hat.front", "cap front"},
+    {"hat.patch", "cap patch"},
     {"hat.plate", "cap plate"},
     {"hat.device", "cap badge"},
     {"hat.device-cloth", "cap badge"},

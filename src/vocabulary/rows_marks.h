@@ -260,6 +260,9 @@ inline constexpr std::array kHat = std::to_array<Property>({
           "the front of a mitre cap, the turban of a light cap, the band of a forage cap")
         .called("cap front")
         .when("hat.shape = mitre or light-cap or forage-cap"),
+    cloth("hat.patch", "as facings.cloth", "the patch of cloth high on the back of a fur cap")
+        .called("cap patch")
+        .when("hat.shape = fur-cap"),
     metal("hat.plate", "as buttons.metal", "the plate on the front of a cap or shako")
         .or_none()
         .called("cap plate")

@@ -124,6 +124,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     // Hats and caps.
     {"hat", "chapeau", "Hut"},
     {"cap front", "devant du bonnet", "Mützenvorderteil"},
+    {"cap patch", "fond du bonnet", "Mützenboden"},
     {"cap plate", "plaque du bonnet", "Mützenblech"},
     {"cap badge", "ornement du bonnet", "Mützenabzeichen"},
     {"hat tape", "bord du chapeau", "Hutborte"},
