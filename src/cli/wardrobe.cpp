@@ -254,7 +254,7 @@ class Indexer {
         for (std::size_t i = 0; i < windows.size() && (most == 0 || windows[i].framed); ++i) {
             std::string shown = look(with, windows[i]);
             const std::size_t difference =
-                plain.uniform ? difference_of(shown, look_of(plain, windows, i), windows[i]) : 0;
+                plain.uniform ? lines_apart(shown, look_of(plain, windows, i)) : 0;
             if (best.first.view == nullptr ||
                 static_cast<double>(difference) > static_cast<double>(most) * kClearlyMore) {
                 best = {windows[i], std::move(shown)};
@@ -273,14 +273,6 @@ class Indexer {
             plain.looks[window] = look(*plain.uniform, windows[window]);
         }
         return plain.looks[window];
-    }
-
-    /// A flat that only loses something does not show the option: an upright flap is gone from the
-    /// front and lies on the back.
-    static std::size_t difference_of(const std::string& shown,
-                                     const std::string& plain,
-                                     const Window& window) {
-        return window.flat && shown.size() <= plain.size() ? 0 : lines_apart(shown, plain);
     }
 
     /// How many lines stand in one text and not in the other.

@@ -198,9 +198,7 @@ class Measuring {
         for (const FlatPart& part : flat_.parts) {
             const bool flap = part.name.starts_with("pocket-left") ||
                               part.name.starts_with("waistcoat-flap-left");
-            const bool edge_on =
-                part.name.find("vertical") != std::string::npos && view_.ends_with("front");
-            if (!flap || edge_on || part.outline.empty()) {
+            if (!flap || part.outline.empty()) {
                 continue;
             }
             const Rect box = shapes::box(part.outline.front());

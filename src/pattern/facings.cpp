@@ -88,11 +88,7 @@ class Facings {
     void lie_flat(const std::string& garment, const std::string& view, const Flat& flat) {
         for (const FlatPart& part : flat.parts) {
             for (const AsItLies& row : kAsTheyLie) {
-                // An upright pocket is seen from the side on the front; its buttons tell where it
-                // lies flat.
-                const bool seen = row.name != "pocket flap" || garment == "waistcoat" ||
-                                  !buttons_of(part).empty();
-                if (!part.name.starts_with(row.part) || !seen || part.outline.empty()) {
+                if (!part.name.starts_with(row.part) || part.outline.empty()) {
                     continue;
                 }
                 PatternPiece piece{.garment = garment,

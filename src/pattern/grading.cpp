@@ -272,7 +272,7 @@ class StatedFacings {
     }
 
     /// The flap of a pocket is as large as the order has it. Set across, it hangs from the middle
-    /// of its upper edge; upright, it stays at the side; there it is seen whole from behind only.
+    /// of its upper edge; upright, it stays at the side.
     [[nodiscard]] Point pocket(std::string_view name, Point p) const {
         const FlatPart* flap = worn_flap(name);
         const Point at = trunk_(p);
@@ -284,12 +284,9 @@ class StatedFacings {
             box.include(trunk_(each));
         }
         const bool upright = flap->name.find("vertical") != std::string::npos;
-        const bool behind = flat_.guide("back-seam") != nullptr;
         const double side = box.centre().x < 0 ? box.left : box.right;
         const Point from = upright ? Point{side, box.centre().y} : Point{box.centre().x, box.top};
-        const double wider = stated_.pocket_width && (!upright || behind)
-                                 ? stated_.pocket_width->mm / box.width()
-                                 : 1;
+        const double wider = stated_.pocket_width ? stated_.pocket_width->mm / box.width() : 1;
         const double deeper = stated_.pocket_depth ? stated_.pocket_depth->mm / box.height() : 1;
         return {from.x + (at.x - from.x) * wider, from.y + (at.y - from.y) * deeper};
     }

@@ -120,7 +120,7 @@ class Garments {
             piece.outline = rounded_at(piece.outline, fold->back(), kRoundShoulder);
         }
         place_turnback(piece, front);
-        place_pockets(piece, front, back, {side, behind});
+        place_pockets(piece, front);
         add_pleat_fold(piece, shapes::box(behind).bottom, seam->back().y);
         piece.inlay = kInlay;
         const double waist = seam->back().y;

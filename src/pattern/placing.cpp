@@ -55,28 +55,11 @@ std::vector<Point> pocket_buttons(const Flat& flat) {
 
 }  // namespace
 
-void place_pockets(PatternPiece& forepart,
-                   const Flat& front,
-                   const Flat& back,
-                   const UnfoldedSide& sides) {
+void place_pockets(PatternPiece& forepart, const Flat& front) {
     for (const auto& [from, to] : mouths_of(front, "pocket-left")) {
         forepart.slits.push_back({from, to});
     }
     std::ranges::copy(pocket_buttons(front), std::back_inserter(forepart.buttons));
-    const auto unfolded = [&](Point p) {
-        const double fold = crossing(sides.before, p.y).greatest;
-        return Point{fold + std::abs(crossing(sides.behind, p.y).least) - std::abs(p.x), p.y};
-    };
-    // As long as it is drawn, and the buttons of its flap keep their places beside it.
-    for (const Mouth& drawn : mouths_of(back, "pocket-left")) {
-        const Point from = unfolded(drawn.first);
-        const Point way = unit(unfolded(drawn.second) - from);
-        const Mouth cut{from, from + way * length(drawn.second - drawn.first)};
-        forepart.slits.push_back({cut.first, cut.second});
-        for (const Point button : pocket_buttons(back)) {
-            forepart.buttons.push_back(carried(button, drawn, cut));
-        }
-    }
 }
 
 void place_lapel(PatternPiece& forepart, const Flat& front) {

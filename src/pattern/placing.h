@@ -10,19 +10,8 @@
 
 namespace platewright {
 
-/// Outlines of the two halves of a coat that meet in the fold of its side: of the forepart, and of
-/// the back beyond it.
-struct UnfoldedSide {
-    const Chain& before;
-    const Chain& behind;
-};
-
-/// The cuts of the pockets and the buttons of their flaps. What is seen from behind lies beyond the
-/// fold of the side, where the back is unfolded.
-void place_pockets(PatternPiece& forepart,
-                   const Flat& front,
-                   const Flat& back,
-                   const UnfoldedSide& sides);
+/// The cuts of the pockets and the buttons of their flaps.
+void place_pockets(PatternPiece& forepart, const Flat& front);
 
 /// The hind edge of the lapel that is buttoned back on a forepart, and its buttons.
 void place_lapel(PatternPiece& forepart, const Flat& front);

@@ -32,20 +32,12 @@ bool is_edge_of(const FlatPart& part, const Chain& guide) {
            std::ranges::all_of(guide, [&](Point p) { return lies_on(part.outline.front(), p); });
 }
 
-bool has_buttons(const FlatPart& part) {
-    return std::ranges::any_of(
-        part.rows, [](const FlatRow& row) { return row.kind == FlatRow::Kind::buttons; });
-}
-
 }  // namespace
 
 std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap) {
     std::vector<Mouth> mouths;
-    const bool buttoned = std::ranges::any_of(flat.parts, [&](const FlatPart& part) {
-        return part.name.starts_with(flap) && has_buttons(part);
-    });
     for (const FlatPart& part : flat.parts) {
-        if (!part.name.starts_with(flap) || (flap.starts_with("pocket") && !buttoned)) {
+        if (!part.name.starts_with(flap)) {
             continue;
         }
         for (const auto& [name, guide] : flat.guides) {

@@ -18,7 +18,7 @@ using Mouth = std::pair<Point, Point>;
 inline constexpr double kMouthWithinFlap = 10;
 
 /// The mouths on the wearer's left, of the flaps whose parts begin so: each along the edge by which
-/// its flap is sewn on. A flap seen from the side only, without its buttons, tells of none.
+/// its flap is sewn on.
 std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap);
 
 /// Whether a cut lies within the piece, as a pocket's mouth does; the slit of a fall begins at its

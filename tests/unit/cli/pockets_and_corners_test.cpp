@@ -53,7 +53,7 @@ TEST(PiecesOfAMan, PocketsAreCutAndFrontsAreFaced) {
     const Rect flap = shapes::box(piece(pieces, "waistcoat", "pocket flap").outline);
     ASSERT_EQ(fore.slits.size(), 1U);
     EXPECT_NEAR(length_of(fore.slits[0]), flap.width() - 2 * 10, 15);
-    // The upright pocket is seen from behind and lies beyond the fold of the side.
+    // The upright pocket is cut where the flat of the front shows it.
     const PatternPiece& coat = piece(pieces, "coat", "forepart");
     ASSERT_EQ(coat.slits.size(), 1U);
     const Chain& mouth = coat.slits.front();
