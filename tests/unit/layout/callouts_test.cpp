@@ -85,6 +85,16 @@ TEST(Callouts, EvensTheColumnsOut) {
     expect_sound(plan, "nine");
 }
 
+TEST(Callouts, CrossesLessRatherThanStandingNearer) {
+    const Typesetter type;
+    Ruler ruler(type);
+    Callout coat = anywhere("coat", {{60, 50}, {120, 50}});
+    coat.crossed_from_left = {3, 3};
+    coat.crossed_from_right = {0, 0};
+    const auto plan = place_callouts({coat}, kColumns, roman(3), ruler);
+    EXPECT_FALSE(plan.placed.at(0).on_left);
+}
+
 TEST(Callouts, TakesTheNearerOfTwoSites) {
     const Typesetter type;
     Ruler ruler(type);

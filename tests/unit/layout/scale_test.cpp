@@ -111,4 +111,26 @@ TEST(Plate, LabelsOfSmallFiguresKeepTheirWordsWhole) {
 }
 
 }  // namespace
+
+TEST(Ruler, LeavesNoShortWordAloneOnTheLastLine) {
+    const Typesetter type;
+    sheet::Ruler ruler(type);
+    const Type face = sheet::roman(3);
+    const std::string words = "lining, collar piping, waistcoat, breeches, hat tuft";
+    const double room = ruler.width("lining, collar piping, waistcoat, breeches, hat", face) + 0.5;
+    ASSERT_EQ(ruler.lines(words, face, room).back(), "tuft");
+    const auto lines = ruler.lines_in_company(words, face, room);
+    EXPECT_EQ(lines.size(), 2U);
+    EXPECT_NE(lines.back().find(' '), std::string::npos);
+}
+
+TEST(Ruler, PartsNoItemOfAListForCompany) {
+    const Typesetter type;
+    sheet::Ruler ruler(type);
+    const Type face = sheet::roman(3);
+    const double room = ruler.width("garters, shoes, cartridge box,", face) + 0.5;
+    EXPECT_EQ(ruler.lines_in_company("garters, shoes, cartridge box, scabbard", face, room).back(),
+              "scabbard");
+}
+
 }  // namespace platewright
