@@ -37,6 +37,10 @@ constexpr std::string_view kBareArms = "waistcoat";
 /// Without them he looks like the man of the picture before.
 constexpr std::array<std::string_view, 2> kBareWithout = {"belts.worn", "box.leather"};
 
+/// The pockets, and the parts of the flap that is shown of them.
+constexpr std::string_view kFlaps = "pockets";
+constexpr std::string_view kLeftFlap = "pocket-left";
+
 /// The frame of a head with the highest of caps, and that of one with a hat.
 constexpr std::string_view kHat = "hat";
 constexpr std::string_view kLowHat = "low-hat";
@@ -212,6 +216,9 @@ class Indexer {
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
             show_whole_head(window, *uniform);
+            if (window.flat && properties()[id].group() == kFlaps) {
+                move_to_flap(window, *uniform);
+            }
             const auto twin = std::ranges::find(group, look, &Shown::look);
             if (twin != group.end() && twin->told.option.property != id) {
                 twin->told.twins.push_back(option);
@@ -300,6 +307,21 @@ class Indexer {
             Rect all = *high;
             all.include(*low);
             window.frame = proportioned(needs_room(uniform) ? all : *low);
+        }
+    }
+
+    /// Flaps of every direction and size stand in the middle of tiles of one scale.
+    static void move_to_flap(Window& window, const Uniform& uniform) {
+        const auto word_of = [&](PropertyId id) { return uniform.word(id); };
+        const auto flap = std::ranges::find_if(window.view->parts, [&](const Part& part) {
+            return part.name.starts_with(kLeftFlap) && holds(part.when, word_of);
+        });
+        if (flap != window.view->parts.end()) {
+            const Point by = flap->shape.bounds().centre() - window.frame.centre();
+            window.frame = {window.frame.left + by.x,
+                            window.frame.top + by.y,
+                            window.frame.right + by.x,
+                            window.frame.bottom + by.y};
         }
     }
 
