@@ -400,8 +400,10 @@ std::vector<Rect> frames_of_plate(const Uniform& uniform, const Job& job) {
     }
     if (several) {
         const double top = std::ranges::max(frames, {}, &Rect::top).top;
+        // Words that name things keep men apart by themselves.
+        const double air = job.plate.callouts ? 0 : kAirOfSeveral;
         for (Rect& frame : frames) {
-            frame = {frame.left - kAirOfSeveral, top, frame.right + kAirOfSeveral, frame.bottom};
+            frame = {frame.left - air, top, frame.right + air, frame.bottom};
         }
     }
     return frames;

@@ -16,9 +16,9 @@ namespace platewright::sheet {
 namespace {
 
 /// Usual scales of plates and rulers.
-constexpr std::array<double, 32> kScales{1,  1.5, 2,  2.5, 3,  4,  4.5, 5,   5.5, 6,  6.5,
-                                         7,  7.5, 8,  9,   10, 11, 12,  13,  14,  15, 20,
-                                         25, 30,  40, 50,  60, 75, 100, 150, 200, 400};
+constexpr std::array<double, 34> kScales{1,   1.5, 2,  2.5, 3,  4,  4.5, 5,   5.5, 6,  6.5, 7,
+                                         7.5, 8,   9,  10,  11, 12, 13,  14,  15,  16, 18,  20,
+                                         25,  30,  40, 50,  60, 75, 100, 150, 200, 400};
 
 /// The figures may be drawn this much smaller than the paper allows to keep the type readable;
 /// after that the type gives way.

@@ -162,6 +162,10 @@ class Places {
                             beside.on_left ? site.crossed_from_left : site.crossed_from_right};
         const std::string& words = named_.task.captions.callouts[number].words;
         for (const double room : rooms_for(beside)) {
+            // Between two figures no word is broken to stand in less room.
+            if (!is_outer(beside) && ruler_.least_width(words, type_, "") > room) {
+                continue;
+            }
             PlacedCallout made;
             made.number = number;
             made.on_left = beside.on_left;
