@@ -56,6 +56,7 @@ constexpr double kWordsBeyond = 2.5;
 constexpr double kWordsOffTheirLine = 15;
 constexpr double kLaneTooNear = 3;
 constexpr double kWitnessAcrossLine = 5;
+constexpr double kWrongSide = 40;
 constexpr double kForbidden = 100;
 
 /// A dimension turned so that its words are read from left to right: `s` runs with the words, `c`
@@ -300,7 +301,9 @@ class Laying {
             if (best && away * kWitnessMm >= best->cost) {
                 break;
             }
-            const double at_height = cost_of_line(t, c) + away * kWitnessMm;
+            const bool wrong = dimensions_[i].above && c < std::max(t.c0, t.c1);
+            const double at_height =
+                cost_of_line(t, c) + away * kWitnessMm + (wrong ? kWrongSide : 0);
             for (const auto& [middle, moved] : middles(t)) {
                 double cost = at_height + moved;
                 if (best && cost >= best->cost) {

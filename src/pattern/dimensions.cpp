@@ -141,7 +141,7 @@ class Measuring {
         const Point rise = down * -dot(middle(*hem) - middle(*edge), down);
         Dimension& height = add("cuff height", Way::along, hem->back(), hem->back() + rise, "cuff");
         height.stated = stated_.cuff_height;
-        add("cuff width above", Way::along, edge->front(), edge->back(), "cuff");
+        add("cuff width above", Way::along, edge->front(), edge->back(), "cuff").above = true;
         add("cuff width below", Way::along, hem->back(), hem->front(), "cuff");
         buttons("cuff-left", "cuff button spacing", "cuff");
     }

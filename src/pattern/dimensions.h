@@ -26,6 +26,8 @@ struct Dimension {
     std::string frame;
     /// As the order states it, in the order's own unit.
     std::optional<Measure> stated;
+    /// It is read above what is measured: beneath it another of its kind would be taken for it.
+    bool above = false;
 
     /// What is measured, by its way.
     [[nodiscard]] double mm() const;
