@@ -61,10 +61,17 @@ class Painting {
     Visible* visible_ = nullptr;
     std::vector<const Part*> worn_;
 
-    /// A worn part as others may be hidden by it; `chains` is empty for one that is cut off itself.
+    /// A worn part as others may be hidden by it; `clip` is empty for one that is not cut off.
     struct Cover {
         Rect box;
-        std::vector<std::vector<Point>> chains;
+        Outlines chains;
+        std::vector<Outlines> clip;
+
+        [[nodiscard]] bool hides(Point p) const {
+            return inside(chains, p) &&
+                   (clip.empty() ||
+                    std::ranges::any_of(clip, [p](const Outlines& by) { return inside(by, p); }));
+        }
     };
 
     std::vector<Cover> covers_;
@@ -78,10 +85,12 @@ class Painting {
             if (in_window(part) && easel_.holds(part.when) && easel_.paint_of(part.cloth)) {
                 worn_.push_back(&part);
                 shapes_[part.name] = easel_.drawing().add(part.shape);
-                covers_.push_back({part.shape.bounds(), {}});
-                if (part.clip.empty()) {
-                    covers_.back().chains = outlines(part.shape);
-                }
+                covers_.push_back({part.shape.bounds(), outlines(part.shape), {}});
+            }
+        }
+        for (std::size_t i = 0; i < worn_.size(); ++i) {
+            for (const PathId by : shapes_of(worn_[i]->clip)) {
+                covers_[i].clip.push_back(outlines(easel_.drawing().paths[by]));
             }
         }
     }
@@ -95,11 +104,9 @@ class Painting {
         }
         for (std::size_t i = index + 1; i < covers_.size(); ++i) {
             const Cover& cover = covers_[i];
-            const bool within = !cover.chains.empty() && box.left >= cover.box.left &&
-                                box.right <= cover.box.right && box.top >= cover.box.top &&
-                                box.bottom <= cover.box.bottom;
-            if (within &&
-                std::ranges::all_of(points, [&](Point p) { return inside(cover.chains, p); })) {
+            const bool within = box.left >= cover.box.left && box.right <= cover.box.right &&
+                                box.top >= cover.box.top && box.bottom <= cover.box.bottom;
+            if (within && std::ranges::all_of(points, [&](Point p) { return cover.hides(p); })) {
                 return true;
             }
         }

@@ -221,6 +221,7 @@ void read_words(Attributes& words, const std::map<std::string, Curve>& guides, D
         case DetailKind::light:
             words.number("strength", detail.strength, 0, 1);
             detail.soft = words.choice("edge", {"hard", "soft"}).value_or(0) == 1;
+            detail.tinted = words.cloth(detail.cloth);
             break;
         case DetailKind::patch:
             if (!words.cloth(detail.cloth)) {

@@ -65,8 +65,14 @@ void paint_stitches(Easel& easel, const Detail& detail, const Trimming& where) {
               Stroke{where.on.inks.seam, width, flat ? 1 : 0.9, dash}});
 }
 
-/// A wash of shade or light. A soft one is four nested copies, each a quarter as strong.
+/// A wash of shade or light, or of a colour of its own, such as the blush of a cheek; on a sheet
+/// without colour that is shade. A soft one is four nested copies, each a quarter as strong.
 void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, double alpha) {
+    if (detail.tinted && !easel.hatched()) {
+        if (const auto paint = easel.paint_of(detail.cloth)) {
+            colour = paint->colour;
+        }
+    }
     if (!detail.soft) {
         easel.fill(into, detail.path, colour, alpha);
         return;

@@ -67,6 +67,8 @@ struct Detail {
     double strength = 0.15;
     /// For `tone` and `light`: fading towards the edge.
     bool soft = false;
+    /// For `tone` and `light`: laid in the colour of `cloth`, not in the part's own shade or light.
+    bool tinted = false;
     double size = 16;
     double start = 0;
     double end = 0;

@@ -141,6 +141,23 @@ void paint_loop(Easel& easel, Group& into, Point from, Point to, const Paint& pa
 
 }  // namespace
 
+namespace {
+
+/// Whether more than half of a button lies under something: what is left of it at the edge of a
+/// belt would read as a chip.
+bool mostly_hidden(const Easel& easel, Point middle, double radius) {
+    constexpr int around = 12;
+    int under = 0;
+    for (int i = 0; i < around; ++i) {
+        const double turn = 2 * std::numbers::pi * i / around;
+        under +=
+            easel.hidden({middle + Point{std::cos(turn), std::sin(turn)} * (radius * 0.7)}) ? 1 : 0;
+    }
+    return under * 2 > around;
+}
+
+}  // namespace
+
 void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
     const Material* metal = easel.uniform().material(*detail.style);
     if (metal == nullptr) {
@@ -150,10 +167,7 @@ void paint_buttons(Easel& easel, const Detail& detail, const Trimming& where) {
     std::vector<Curve::Station> stations =
         detail.curve.stations(easel.count_of(detail), detail.start, detail.end);
     std::erase_if(stations, [&](const Curve::Station& station) {
-        return easel.hidden({station.at + Point{radius, 0},
-                             station.at - Point{radius, 0},
-                             station.at + Point{0, radius},
-                             station.at - Point{0, radius}});
+        return mostly_hidden(easel, station.at, radius);
     });
     ButtonRow row(easel, where.free, radius, detail.squash);
     const Paint paint = easel.paint_of(*metal);
