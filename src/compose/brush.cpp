@@ -3,6 +3,7 @@
 #include "compose/brush.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdint>
 #include <optional>
@@ -117,12 +118,6 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
         begin,
         belly,
         end};
-}
-
-/// A stroke that falls with the cloth: set down to a point, swelling, and lifted to a point.
-HatchStroke falling_stroke(Point begin, Point belly, Point end, double width) {
-    const Point aside = right_of(unit(end - begin)) * (width / 2);
-    return {polygon({begin, belly - aside, end, belly + aside}), begin, belly, end};
 }
 
 HatchStroke ring_stroke(const Ring& ring, double reach, double width) {
@@ -259,6 +254,10 @@ std::optional<Ring> ring_at(const Zone& zone,
     return Ring{station.at, across, station.along, form.near, form.far, sag, tilt};
 }
 
+/// How long strokes are, one after the other: long and short by turns, so that the tone ends
+/// softly, and every fourth runs on into the half shade.
+constexpr std::array kTurns = {1.75, 0.58, 1.0, 0.58};
+
 std::vector<HatchStroke> rings_of(const Zone& zone,
                                   const std::vector<Point>& outline,
                                   const HatchPen& pen) {
@@ -272,50 +271,63 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
         if (!ring) {
             continue;
         }
-        // Long and short by turns, so that the tone ends softly; the edge of the shade wanders.
-        const double turn = i % 2 == 0 ? 1.0 : 0.62;
+        const double turn = kTurns[i % kTurns.size()];
         const double wander = 0.7 + 0.5 * drift(i / 9.0) + 0.12 * scatter(i * 104729U + 3U);
         const double body = from_nothing(from_end / zone.axis->length());
         const double wide = ring->far - ring->near;
         strokes.push_back(ring_stroke(
-            *ring, std::min(wide * pen.reach, 70.0) * turn * wander * body, pen.width * body));
+            *ring, std::min(wide * pen.reach, 60.0) * turn * wander * body, pen.width * body));
     }
     return strokes;
 }
 
-/// Lines that fall with the cloth: beside the dark edge long and close, farther in shorter.
+/// A line that hangs with the cloth from `from` to `to` along the axis, `inner` of the form's width
+/// in from its dark edge: it spreads as the cloth does.
+std::optional<HatchStroke> hanging(const Zone& zone,
+                                   const std::vector<Point>& outline,
+                                   double inner,
+                                   double from,
+                                   double to,
+                                   double width) {
+    std::vector<Point> line;
+    constexpr int pieces = 4;
+    for (int i = 0; i <= pieces; ++i) {
+        const auto ring = ring_at(zone, outline, from + (to - from) * i / pieces, 0);
+        if (!ring) {
+            return std::nullopt;
+        }
+        line.push_back(ring->at(ring->far - inner * (ring->far - ring->near), 0));
+    }
+    constexpr double unseen = 0.6;
+    return HatchStroke{tapered(Curve(line), width, unseen), line.front(), line[2], line.back()};
+}
+
+/// Lines that fall with the cloth: long and close beside the dark edge, farther in shorter and
+/// finer, and beginning lower, where the cloth has room to fold.
 std::vector<HatchStroke> falling(const Zone& zone,
                                  const std::vector<Point>& outline,
                                  const HatchPen& pen) {
+    // Hanging lines may reach farther into the light than rings: they are few.
+    constexpr double farther = 1.8;
     std::vector<HatchStroke> strokes;
     const double whole = zone.axis->length();
     const auto middle = ring_at(zone, outline, whole / 2, 0);
-    const double deep = middle ? (middle->far - middle->near) * pen.reach : 0;
-    const auto columns = static_cast<std::uint32_t>(deep / pen.pitch);
+    const double wide = middle ? middle->far - middle->near : 0;
+    const auto columns = static_cast<std::uint32_t>(
+        std::min<double>(kMostStrokes, wide * pen.reach * farther / pen.pitch));
     for (std::uint32_t column = 0; column < columns; ++column) {
-        const double inner = static_cast<double>(column) / columns;
-        double at = whole * (0.04 + 0.3 * inner * scatter(column * 37U + 1U));
-        for (std::uint32_t i = 0; at < whole * 0.97 && strokes.size() < kMostStrokes; ++i) {
+        const double inner = (column + 0.6) / columns;
+        const double place = (column * pen.pitch + 3) / wide;
+        double at = whole * (0.05 + 0.3 * inner + 0.16 * scatter(column * 37U + 1U));
+        for (std::uint32_t i = 0; at < whole * 0.9; ++i) {
             const std::uint32_t key = column * 7919U + i;
-            const double along = whole * (0.34 - 0.22 * inner) * (0.6 + 0.8 * scatter(key + 11U));
-            const double end = std::min(at + along, whole * 0.99);
-            const auto point = [&](double place) -> std::optional<Point> {
-                const auto ring = ring_at(zone, outline, place, 0);
-                if (!ring) {
-                    return std::nullopt;
-                }
-                // Beside the edge below as above, but spread with the cloth.
-                const double share = (ring->far - ring->near) * pen.reach / deep;
-                return ring->at(ring->far - 2 - column * pen.pitch * share, 0);
-            };
-            const auto from = point(at);
-            const auto belly = point(at + (end - at) * 0.5);
-            const auto to = point(end);
-            if (from && belly && to) {
-                strokes.push_back(
-                    falling_stroke(*from, *belly, *to, pen.width * (1.1 - 0.4 * inner)));
+            const double share = (0.62 - 0.36 * inner) * (0.7 + 0.6 * scatter(key + 11U));
+            const double end = std::min(at + whole * share, whole * 0.985);
+            if (auto stroke =
+                    hanging(zone, outline, place, at, end, pen.width * (1.25 - 0.6 * inner))) {
+                strokes.push_back(*std::move(stroke));
             }
-            at = end + whole * (0.02 + 0.25 * inner * scatter(key + 5U));
+            at = end + whole * (0.04 + 0.22 * inner * scatter(key + 5U));
         }
     }
     return strokes;

@@ -311,6 +311,9 @@ class Painting {
         inner.clip.push_back(piece.shape);
         easel_.hatch_piece(inner, piece.shape, paint);
         easel_.model(inner, piece, volumes, part.depth);
+        for (const std::string& name : part.strokes) {
+            easel_.hatch(inner, piece, volume("zone " + name, template_.zones.at(name)));
+        }
         Group free;
         free.name = "trimmings";
         free.step = true;

@@ -274,7 +274,7 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
               volume.cover,
               shade_steps,
               room * kShadeReach,
-              {piece.inks.shade, shade * strength, true});
+              {settled(piece.inks.shade, shade * strength), shade * strength, true});
     if (piece.inks.lightness < kLightFromBelow) {
         crescents(into,
                   volume.cover,
@@ -282,12 +282,16 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
                   -room * kLightReach,
                   {piece.inks.light, light * strength, true});
     }
-    if (depth >= kHatchFromDepth && piece.inks.lightness > kHatchFromLightness) {
+    if (depth >= kHatchFromDepth) {
         hatch(into, piece, volume);
     }
 }
 
 void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
+    if (piece.inks.shade_factor <= 0 || line_drawing_ ||
+        piece.inks.lightness <= kHatchFromLightness) {
+        return;
+    }
     const Path& shape = drawing_.paths[piece.shape];
     const Rect box = shape.bounds();
     const auto within = [&](Point p) {

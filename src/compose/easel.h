@@ -122,6 +122,10 @@ class Easel {
                const std::vector<const Volume*>& volumes,
                double depth);
 
+    /// The strokes of a volume that lie on the piece and are not hidden; none on black, where
+    /// nobody could see them, and none on what is laid flat.
+    void hatch(Group& into, const Piece& piece, const Volume& volume);
+
     /// Contour, with the second line that thickens its shaded side. `inner` is clipped to the
     /// piece.
     void contour(Group& outer, Group& inner, const Piece& piece);
@@ -132,7 +136,6 @@ class Easel {
     [[nodiscard]] Paint fixed_paint(Colour colour) const;
     void wash_edges(Group& into, const Piece& piece);
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
-    void hatch(Group& into, const Piece& piece, const Volume& volume);
     void thickness(Group& inner, const Piece& piece);
 
     const Uniform& uniform_;

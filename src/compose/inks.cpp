@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace platewright {
 
@@ -102,6 +103,36 @@ Inks line_inks(Colour paper) {
     inks.light_factor = 0;
     inks.hatch_alpha = 0;
     return inks;
+}
+
+Colour settled(Colour wash, double alpha) {
+    const double step = std::round(alpha * 255);
+    if (step < 1) {
+        return wash;
+    }
+    const OkLab wanted = to_oklab(wash);
+    const auto kept = [step](std::uint8_t channel, bool up) {
+        const double part = channel * step / 255;
+        const double whole = up ? std::ceil(part) : std::floor(part);
+        return static_cast<std::uint8_t>(std::min(255.0, std::round(whole * 255 / step)));
+    };
+    Colour best = wash;
+    double least = 1e9;
+    for (unsigned ways = 0; ways < 8; ++ways) {
+        const Colour tried{kept(wash.red, (ways & 1U) != 0),
+                           kept(wash.green, (ways & 2U) != 0),
+                           kept(wash.blue, (ways & 4U) != 0)};
+        const OkLab lab = to_oklab(tried);
+        // A wash a little too dark or too light is not seen; one that turns green or purple is.
+        constexpr double lightness_counts = 0.15;
+        const double off =
+            std::hypot(lab.a - wanted.a, lab.b - wanted.b, lightness_counts * (lab.l - wanted.l));
+        if (off < least) {
+            least = off;
+            best = tried;
+        }
+    }
+    return best;
 }
 
 Colour shaded(Colour cloth, double factor) {

@@ -98,6 +98,7 @@ void PartReader::read_part(const pugi::xml_node& group, const Affine& to_page, L
     if (part.flat) {
         part.zones.clear();
     }
+    part.strokes = words.names("strokes");
     words.number("depth", part.depth, 0, 3);
     read_line_weight(words, part.line);
     words.number("shadow", part.shadow, 0, 60);
@@ -116,6 +117,7 @@ void PartReader::read_part(const pugi::xml_node& group, const Affine& to_page, L
     }
     into.parts.push_back({std::move(part),
                           words.place("data-zone"),
+                          words.place("data-strokes"),
                           words.place("data-on"),
                           words.place("data-clip")});
 }
@@ -158,6 +160,7 @@ std::vector<Part> PartReader::in_order(const std::vector<std::string>& zones) {
     for (const Layer& layer : layers_) {
         for (const Read& read : layer.parts) {
             check_names("zone", read.part.zones, read.zone_at, zones);
+            check_names("zone", read.part.strokes, read.strokes_at, zones);
             check_names("part", read.part.on, read.on_at, names);
             check_names("part", read.part.clip, read.clip_at, names);
         }

@@ -28,6 +28,7 @@ class PartReader {
     struct Read {
         Part part;
         Span zone_at;
+        Span strokes_at;
         Span on_at;
         Span clip_at;
     };

@@ -99,6 +99,8 @@ struct Part {
     Path edge;
     /// The volumes it lies on; with none, and not flat, its own shape is the volume.
     std::vector<std::string> zones;
+    /// Volumes whose hatching alone is laid on it besides: how a skirt falls below the chest.
+    std::vector<std::string> strokes;
     bool flat = false;
     double depth = 1;
     LineWeight line = LineWeight::medium;

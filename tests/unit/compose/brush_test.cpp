@@ -49,7 +49,8 @@ TEST(Hatch, StartsAtTheEdgeAwayFromTheLightOnBothSides) {
         for (const HatchStroke& stroke : strokes) {
             EXPECT_NEAR(stroke.begin.x, dark_edge, 0.01);
             EXPECT_LT(stroke.end.x, stroke.begin.x - 2);
-            EXPECT_GT(stroke.end.x, dark_edge - 40);
+            // Every fourth runs on into the half shade.
+            EXPECT_GT(stroke.end.x, dark_edge - 70);
         }
     }
 }
