@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Fringe: threads or twisted bullion hanging from one edge to another.
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "compose/easel.h"
@@ -26,6 +27,9 @@ Path thread_between(Point top, Point foot, double wide) {
     strip.close();
     return strip;
 }
+
+/// How far threads hang, one after the other, as a share of the whole: no fringe is cut even.
+constexpr std::array kHang = {1.0, 0.965, 0.99, 0.945, 0.98};
 
 /// Slanting turns of the cord along one bullion.
 void paint_twist(Easel& easel, Group& into, Point top, Point foot, double wide, Colour ink) {
@@ -61,9 +65,10 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
     for (int i = 0; i < threads; ++i) {
         const double share = (i + 0.5) / threads;
         const Point top = detail.lower.at(detail.lower.length() * share).at;
-        const Point foot = detail.upper.at(detail.upper.length() * share).at;
+        const Point hem = detail.upper.at(detail.upper.length() * share).at;
+        const Point foot = top + (hem - top) * kHang[static_cast<std::size_t>(i) % kHang.size()];
         const PathId strip = easel.drawing().add(thread_between(top, foot, wide));
-        // Every third thread hangs a little deeper in shade: a fringe is never even.
+        // Every third thread hangs a little deeper in shade.
         const Colour own = mix(paint->colour,
                                inks.shade,
                                i % 3 == 1   ? 0.14

@@ -79,7 +79,7 @@ TEST(Hatch, FallsAlongTheAxisBesideTheDarkEdge) {
     for (const HatchStroke& stroke : strokes) {
         EXPECT_GT(stroke.end.y, stroke.begin.y + 2);
         EXPECT_LT(std::abs(stroke.end.x - stroke.begin.x), 15);
-        EXPECT_GT(stroke.begin.x, 110 - 36);
+        EXPECT_GT(stroke.begin.x, 110 - 57);
         EXPECT_LT(stroke.begin.x, 110);
     }
 }

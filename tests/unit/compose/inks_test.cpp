@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <cstdint>
 
 namespace platewright {
 namespace {
@@ -57,6 +58,29 @@ TEST(Inks, YellowClothIsNotShadedViolet) {
 TEST(Shaded, FactorOneChangesNothing) {
     EXPECT_EQ(shaded({1, 2, 3}, 1), (Colour{1, 2, 3}));
     EXPECT_LT(to_oklab(shaded({200, 100, 50}, 0.8)).l, to_oklab({200, 100, 50}).l);
+}
+
+/// Eight faint washes over off-white, with eight bits kept of each and of the colour multiplied by
+/// its alpha, as renderers do.
+OkLab washed(Colour wash, double alpha) {
+    const double share = std::round(alpha * 255) / 255;
+    const auto over = [share](double cloth, double channel) {
+        for (int i = 0; i < 8; ++i) {
+            cloth = std::round(cloth * (1 - share)) + std::round(channel * share);
+        }
+        return static_cast<std::uint8_t>(cloth);
+    };
+    return to_oklab({over(0xef, wash.red), over(0xea, wash.green), over(0xdd, wash.blue)});
+}
+
+TEST(Inks, FaintWashesOfShadeDoNotTurnWhiteClothPurple) {
+    const Colour shade = inks_for({0xef, 0xea, 0xdd}, Surface::wool).shade;
+    const double alpha = 0.027;
+    const double as_it_is = std::abs(washed(shade, alpha).a);
+    const double as_settled = std::abs(washed(settled(shade, alpha), alpha).a);
+    EXPECT_LT(as_settled, as_it_is / 2);
+    EXPECT_LT(as_settled, 0.005);
+    EXPECT_EQ(settled({10, 200, 30}, 1), (Colour{10, 200, 30}));
 }
 
 }  // namespace

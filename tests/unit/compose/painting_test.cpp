@@ -236,6 +236,48 @@ TEST(Painting, AWashIsLeftOutOnlyWhereAllOfItIsCovered) {
     EXPECT_NE(shapes_drawn(covered + " M 10 20 H 30 V 90 H 10 Z"), shapes_drawn(""));
 }
 
+TEST(Painting, AWashMayHaveAColourOfItsOwn) {
+    const Figure figure =
+        draw(trial_uniform(),
+             part("data-cloth=\"coat.cloth\"",
+                  R"(<path class="tone" data-cloth="#b8544a" d="M -30 20 H -10 V 90 H -30 Z"/>)"));
+    EXPECT_EQ(filled(figure, *find_group(figure.drawing.root, "coat"), {0xb8, 0x54, 0x4a}).size(),
+              1U);
+}
+
+/// A belt is cut off by the coat, and hides what is under it all the same.
+TEST(Painting, AButtonMoreThanHalfUnderABeltIsLeftOut) {
+    Uniform uniform = trial_uniform();
+    const Colour metal{0xd0, 0xa5, 0x41};
+    set(uniform, "buttons.metal", Material{"yellow", metal, true, ""});
+    const auto seen_under = [&](double edge) {
+        const std::string belt =
+            R"(<g id="belt" data-cloth="#ece4cf" data-clip="coat"><path class="shape" d="M -90 40 H 90 V )" +
+            std::to_string(edge) + R"( H -90 Z"/></g>)";
+        const Figure figure =
+            draw(uniform,
+                 part("data-cloth=\"coat.cloth\"",
+                      R"(<path class="buttons" d="M 0 60 V 80" data-number="1" data-size="16"/>)") +
+                     belt);
+        return filled(figure, *find_group(figure.drawing.root, "coat"), metal).size();
+    };
+    // The one button of a line stands in its middle, from 62 to 78.
+    EXPECT_EQ(seen_under(90), 0U);
+    EXPECT_EQ(seen_under(74), 0U);
+    EXPECT_EQ(seen_under(66), 1U);
+}
+
+TEST(Painting, StrokesOfAZoneAreLaidOnWithoutItsShade) {
+    Uniform uniform = trial_uniform();
+    set(uniform, "coat.cloth", Material{"white", {0xef, 0xea, 0xdd}, false, ""});
+    const auto shapes = [&](const std::string& more) {
+        const Figure figure =
+            draw(uniform, part("data-cloth=\"coat.cloth\" data-zone=\"none\"" + more, ""));
+        return find_group(figure.drawing.root, "modelling")->children.size();
+    };
+    EXPECT_EQ(shapes(" data-strokes=\"body\""), shapes("") + 1);
+}
+
 TEST(Painting, TheSameUniformGivesTheSameDrawing) {
     const Uniform uniform = trial_uniform();
     const std::string parts = part("data-cloth=\"coat.cloth\" data-zone=\"body\"",
