@@ -9,9 +9,12 @@ namespace platewright {
 
 namespace {
 
-// Eight faint steps are smooth at print size; four were seen as stripes.
+// Eight faint steps are smooth on a whole figure; four were seen as stripes. What is drawn larger
+// than at 1 : 10 takes more of them.
 constexpr int kShadeSteps = 8;
 constexpr int kLightSteps = 4;
+constexpr double kMoreStepsFromScale = 10;
+constexpr double kMostSteps = 2.5;
 /// Forms narrower than this, in mm, have no room for all the steps.
 constexpr double kFullStepsFrom = 90;
 constexpr double kShadeReach = 84;
@@ -262,8 +265,9 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
     const Rect box = drawing_.paths[volume.outline].bounds();
     const double room =
         std::min({1.0, box.width() / kFullStepsFrom, box.height() / kFullStepsFrom});
-    const auto steps = [room](int least, int most) {
-        return std::clamp(static_cast<int>(std::ceil(most * room)), least, most);
+    const double finer = std::clamp(kMoreStepsFromScale / scale_, 1.0, kMostSteps);
+    const auto steps = [room, finer](int least, int most) {
+        return std::max(least, static_cast<int>(std::ceil(most * room * finer)));
     };
     const int shade_steps = steps(3, kShadeSteps);
     const int light_steps = steps(2, kLightSteps);
