@@ -236,6 +236,7 @@ class Painting {
             for (const double share : {1.3, 0.9, 0.5}) {
                 easel_.fill(shadow, shape, far * share, kCastShadow, 0.12);
             }
+            easel_.hatch_cast(shadow, shape, part.shadow);
             into.children.emplace_back(std::move(shadow));
             return;
         }

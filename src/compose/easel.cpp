@@ -34,6 +34,14 @@ constexpr double kLightFromBelow = 0.88;
 constexpr double kEdgeReach = 16;
 constexpr int kEdgeSteps = 5;
 constexpr double kEdgeAlpha = 0.022;
+/// The strokes beside those edges, at 1 : 7.2: short, for dimension lines run over the middle; and
+/// none on tabs and tapes, which they would blacken.
+constexpr double kEdgeStroke = 8;
+constexpr double kShadowStroke = 3.6;
+constexpr double kShadowFrom = 4;
+constexpr double kEdgePitch = 2.2;
+constexpr double kEdgeHatchFrom = 23;
+constexpr double kEdgeHatchAlpha = 0.55;
 /// On black cloth no hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 
@@ -256,6 +264,28 @@ void Easel::wash_edges(Group& into, const Piece& piece) {
                   kToLight * (wide * 0.4),
                   std::nullopt,
                   Stroke{piece.inks.shade, wide, kEdgeAlpha * piece.inks.shade_factor, {}}});
+    }
+    if (breadth_of(drawing_.paths[piece.shape]) >= kEdgeHatchFrom) {
+        hatch_edges(into, piece.shape, std::min(printed(kEdgeStroke), reach), FromEdge::inwards);
+    }
+}
+
+void Easel::hatch_edges(Group& into, PathId shape, double reach, FromEdge way) {
+    const HatchPen pen{printed(kEdgePitch), weight(0.55), 0, reach};
+    Path together;
+    for (const HatchStroke& stroke : edge_hatch(drawing_.paths[shape], pen, way)) {
+        if (!hidden({stroke.begin, stroke.middle, stroke.end})) {
+            together.append(stroke.shape);
+        }
+    }
+    if (!together.empty()) {
+        fill(into, std::move(together), kPenInk, kEdgeHatchAlpha);
+    }
+}
+
+void Easel::hatch_cast(Group& into, PathId shape, double thickness) {
+    if (thickness >= kShadowFrom) {
+        hatch_edges(into, shape, thickness * 0.8 + printed(kShadowStroke), FromEdge::outwards);
     }
 }
 

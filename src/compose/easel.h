@@ -13,6 +13,7 @@
 #include "base/drawing.h"
 #include "base/ink.h"
 #include "compose/brush.h"
+#include "compose/edge_hatch.h"
 #include "compose/inks.h"
 #include "compose/template.h"
 #include "resolve/uniform.h"
@@ -126,6 +127,9 @@ class Easel {
     /// nobody could see them, and none on what is laid flat.
     void hatch(Group& into, const Piece& piece, const Volume& volume);
 
+    /// Strokes in the shade that a piece of that thickness throws on what it is laid on.
+    void hatch_cast(Group& into, PathId shape, double thickness);
+
     /// Contour, with the second line that thickens its shaded side. `inner` is clipped to the
     /// piece.
     void contour(Group& outer, Group& inner, const Piece& piece);
@@ -135,6 +139,7 @@ class Easel {
     [[nodiscard]] Colour tinted(Colour colour) const;
     [[nodiscard]] Paint fixed_paint(Colour colour) const;
     void wash_edges(Group& into, const Piece& piece);
+    void hatch_edges(Group& into, PathId shape, double reach, FromEdge way);
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
     void thickness(Group& inner, const Piece& piece);
 

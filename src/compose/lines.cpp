@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "compose/easel.h"
+#include "compose/edge_hatch.h"
 
 namespace platewright {
 
@@ -38,6 +39,33 @@ void paint_fold(Easel& easel, const Detail& detail, const Trimming& where) {
                easel.tapered(Curve(middle_of(detail.curve)), wide * 0.5),
                inks.shade,
                dark * 0.5);
+}
+
+/// A fold of what is laid flat: its shaded side has a faint wash and the strokes that stand beside
+/// the edges. What is shorter is only a pucker, what is finer one of the many lines of a pleat.
+void paint_laid_fold(Easel& easel, const Detail& detail, const Trimming& where) {
+    constexpr double least = 34;
+    constexpr double deepest = 9;
+    constexpr double finest = 0.75;
+    if (detail.curve.length() < least || detail.width < finest || easel.hatched()) {
+        return;
+    }
+    const double reach = std::min(0.11 * detail.curve.length(), easel.printed(deepest));
+    easel.fill(where.clipped,
+               easel.drawing().add(easel.tapered(detail.curve, 2 * reach)),
+               kToLight * (-0.5 * reach),
+               where.on.inks.shade,
+               0.07 * where.on.inks.shade_factor);
+    const HatchPen pen{easel.printed(2.2), easel.weight(0.5), 0, reach};
+    Path together;
+    for (const HatchStroke& stroke : fold_hatch(detail.curve, pen)) {
+        if (!easel.hidden({stroke.begin, stroke.middle, stroke.end})) {
+            together.append(stroke.shape);
+        }
+    }
+    if (!together.empty()) {
+        easel.fill(where.clipped, std::move(together), kPenInk, 0.42);
+    }
 }
 
 /// On a body a seam is seen where the light catches it; a tailor's line says that it runs from edge
@@ -117,6 +145,9 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
             paint_seam(easel, detail, where);
             break;
         case DetailKind::crease:
+            if (easel.line_drawing()) {
+                paint_laid_fold(easel, detail, where);
+            }
             // A crease is a turn of the light, not an edge: fainter than any seam.
             easel.fill(where.clipped,
                        easel.tapered(detail.curve, easel.weight(detail.width * 0.85)),

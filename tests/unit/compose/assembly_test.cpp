@@ -8,6 +8,7 @@
 #include <string>
 #include <variant>
 
+#include "compose/edge_hatch.h"
 #include "sample.h"
 
 namespace platewright {
@@ -231,22 +232,40 @@ const Group& modelling_of(const Figure& figure) {
 constexpr std::string_view kSquareCoat =
     R"(<g id="coat" data-cloth="coat.cloth"><path class="shape" d="M 0 0 H 60 V 60 H 0 Z"/></g>)";
 
-TEST(LineDrawing, HasAWashAlongItsEdgesOnly) {
+TEST(LineDrawing, HasWashAndStrokesAlongItsEdgesOnly) {
     const Figure flat = drawn(std::string(kSquareCoat), {}, {}, "flat");
     const Group& modelling = modelling_of(flat);
     ASSERT_FALSE(modelling.children.empty());
+    // Most of the cloth stays as it is.
+    constexpr double most = 60 / 5.0;
     for (const Node& child : modelling.children) {
         const auto* wash = std::get_if<Shape>(&child);
         ASSERT_NE(wash, nullptr);
-        EXPECT_FALSE(wash->fill);
+        const Path& path = flat.drawing.paths[wash->path];
+        if (wash->fill) {
+            const auto near_an_edge = [](Point p) { return p.x > 60 - most || p.y > 60 - most; };
+            EXPECT_TRUE(std::ranges::all_of(path.points, near_an_edge));
+            continue;
+        }
         ASSERT_TRUE(wash->stroke);
-        // The outline itself, so moved and so broad that most of the cloth stays as it is.
-        const Rect edge = flat.drawing.paths[wash->path].bounds();
+        // The outline itself, so moved and so broad that it keeps to the edge.
+        const Rect edge = path.bounds();
         EXPECT_NEAR(edge.width(), 60, 1e-6);
         EXPECT_NEAR(edge.height(), 60, 1e-6);
         const double inwards = std::max(std::abs(wash->shift.x), std::abs(wash->shift.y));
-        EXPECT_LT(inwards + wash->stroke->width / 2, 60 / 5.0);
+        EXPECT_LT(inwards + wash->stroke->width / 2, most);
     }
+}
+
+TEST(LineDrawing, StrokesStandAtEdgesAwayFromTheLight) {
+    const Path square = rectangle({0, 0, 60, 60});
+    const HatchPen pen{3, 1, 0, 8};
+    for (const HatchStroke& stroke : edge_hatch(square, pen, FromEdge::inwards)) {
+        EXPECT_TRUE(stroke.begin.x > 59 || stroke.begin.y > 59);
+        EXPECT_TRUE(stroke.end.x < stroke.begin.x && stroke.end.y < stroke.begin.y);
+    }
+    EXPECT_FALSE(edge_hatch(square, pen, FromEdge::outwards).empty());
+    EXPECT_NEAR(breadth_of(rectangle({0, 0, 400, 20})), 20, 1);
 }
 
 /// The chroma of the only part of a flat made of that cloth.

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+// Hatching beside the edges of what lies on a table.
+#include "compose/edge_hatch.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace platewright {
+namespace {
+
+/// Edges turned away from the light less than this have no shade, as a cosine.
+constexpr double kLeastTurned = 0.12;
+/// Strokes shorter than this share of the longest would be specks.
+constexpr double kLeastStroke = 0.3;
+/// The strokes lean from the square of the edge towards the light, so that those of one garment
+/// look drawn by one hand.
+constexpr double kLean = 0.55;
+
+double signed_area(const std::vector<Point>& chain) {
+    double twice = 0;
+    for (std::size_t i = 0, j = chain.size() - 1; i < chain.size(); j = i++) {
+        twice += cross(chain[j], chain[i]);
+    }
+    return twice / 2;
+}
+
+/// The way strokes run from a fold: to its side away from the light, leaning like those of edges.
+Point shaded_side(Point along) {
+    const Point away = unit(kToLight) * -1;
+    const Point side = right_of(along) * (dot(right_of(along), away) > 0 ? 1 : -1);
+    return unit(side * (1 - kLean) + away * kLean);
+}
+
+/// Drawn out to a point; straight sides are enough at this size.
+HatchStroke stroke_from(Point begin, Point end, double width) {
+    const Point aside = right_of(unit(end - begin)) * (width / 2);
+    const Point middle = (begin + end) * 0.5;
+    return {
+        polygon({begin - aside, middle - aside * 0.8, end, middle + aside * 0.8, begin + aside}),
+        begin,
+        middle,
+        end};
+}
+
+}  // namespace
+
+double breadth_of(const Path& shape) {
+    double area = 0;
+    double round = 0;
+    for (const std::vector<Point>& chain : outlines(shape)) {
+        area += std::abs(signed_area(chain));
+        round += Curve(chain).length();
+    }
+    return round > 0 ? 2 * area / round : 0;
+}
+
+std::vector<HatchStroke> edge_hatch(const Path& shape, const HatchPen& pen, FromEdge way) {
+    const Point away = unit(kToLight) * -1;
+    std::vector<HatchStroke> strokes;
+    for (std::vector<Point> chain : outlines(shape)) {
+        if (chain.size() < 3) {
+            continue;
+        }
+        const double outer_side = signed_area(chain) > 0 ? -1 : 1;
+        const Curve edge(std::move(chain));
+        for (int i = 0; (i + 0.5) * pen.pitch < edge.length(); ++i) {
+            const double place = (i + 0.5) * pen.pitch;
+            const Curve::Station station = edge.at(place);
+            const Point outwards = right_of(station.along) * outer_side;
+            const double turned = dot(outwards, away);
+            if (turned < kLeastTurned) {
+                continue;
+            }
+            // Long and short by turns, so that the tone ends softly; a hand's wander over that.
+            const double turn = i % 2 == 0 ? 1.0 : 0.74;
+            const double wander = 1 + 0.1 * std::sin(place / pen.reach * std::numbers::pi / 3);
+            const double share = std::sqrt(turned) * turn * wander;
+            if (share < kLeastStroke) {
+                continue;
+            }
+            const Point lean = unit(outwards * (1 - kLean) + away * kLean);
+            const Point run = way == FromEdge::outwards ? lean : lean * -1;
+            strokes.push_back(
+                stroke_from(station.at, station.at + run * (pen.reach * share), pen.width));
+        }
+    }
+    return strokes;
+}
+
+std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen) {
+    std::vector<HatchStroke> strokes;
+    for (int i = 0; (i + 0.5) * pen.pitch < fold.length(); ++i) {
+        const double place = (i + 0.5) * pen.pitch;
+        const Curve::Station station = fold.at(place);
+        const double share =
+            std::sin(std::numbers::pi * place / fold.length()) * (i % 2 == 0 ? 1.0 : 0.74);
+        if (share >= kLeastStroke) {
+            const Point end = station.at + shaded_side(station.along) * (pen.reach * share);
+            strokes.push_back(stroke_from(station.at, end, pen.width));
+        }
+    }
+    return strokes;
+}
+
+}  // namespace platewright
