@@ -110,14 +110,27 @@ struct Ring {
 };
 
 /// A stroke of the graver: broad where it is set down in the dark, drawn out to a point towards the
-/// light. Straight sides are enough at this size, and a plate has some thousands of them.
+/// light. Of a short one nobody sees that its sides are straight, and a plate has some thousands.
 HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
+    constexpr double seen_to_bend = 32;
     const Point aside = right_of(unit(end - begin)) * (width / 2);
-    return {
-        polygon({begin - aside, belly - aside * 0.72, end, belly + aside * 0.72, begin + aside}),
-        begin,
-        belly,
-        end};
+    if (length(end - begin) < seen_to_bend) {
+        const Point half = aside * 0.72;
+        return {polygon({begin - aside, belly - half, end, belly + half, begin + aside}),
+                begin,
+                belly,
+                end};
+    }
+    // A parabola through the three points, as a cubic.
+    const Point pole = belly * 2 - (begin + end) * 0.5;
+    const Point first = begin + (pole - begin) * (2.0 / 3);
+    const Point second = end + (pole - end) * (2.0 / 3);
+    Path shape;
+    shape.move_to(begin - aside);
+    shape.cubic_to(first - aside * 0.8, second - aside * 0.4, end);
+    shape.cubic_to(second + aside * 0.4, first + aside * 0.8, begin + aside);
+    shape.close();
+    return {std::move(shape), begin, belly, end};
 }
 
 HatchStroke ring_stroke(const Ring& ring, double reach, double width) {

@@ -191,7 +191,7 @@ class Painting {
         entry->second.rings = hatch(zone, {easel_.printed(3.4), easel_.weight(1.0), 0, 0.30});
         if (!zone.falls) {
             entry->second.crossed =
-                hatch(zone, {easel_.printed(4.4), easel_.weight(0.8), -1.1, 0.10});
+                hatch(zone, {easel_.printed(3.4), easel_.weight(0.75), -0.55, 0.06});
         }
         return entry->second;
     }

@@ -302,8 +302,8 @@ class IndexSheet {
         // A hole at one side looks like something missing: a short row stands in the middle.
         const auto missing = static_cast<double>(measures_.columns() - row.labels.size());
         const bool one_row = row.section->samples.size() < measures_.columns();
-        double x = measures_.margin +
-                   (one_row ? 0 : missing * (measures_.tile() + measures_.gap) / 2);
+        double x =
+            measures_.margin + (one_row ? 0 : missing * (measures_.tile() + measures_.gap) / 2);
         const double picture = height * row.factor;
         for (std::size_t i = 0; i < row.labels.size(); ++i) {
             const Rect box{x, y_, x + measures_.tile(), y_ + picture};
