@@ -63,7 +63,7 @@ TEST(WardrobePages, TilesStandInOneGrid) {
                 height = height == 0 ? box.height() : height;
                 EXPECT_NEAR(box.height(), height, 0.01);
                 EXPECT_LT(box.right, 210 - 13 + 0.01);
-                columns[static_cast<int>(std::lround(box.left * 10))] += row.size() == 5 ? 1 : 0;
+                columns[static_cast<int>(std::lround(box.left * 10))] += row.size() == 5 ? 1U : 0U;
                 ++pictures;
             }
         }
