@@ -27,7 +27,7 @@ using sheet::Stand;
 constexpr double kRoundel = 21.5;
 constexpr double kButtonFills = 0.95;
 /// A detail is shown at least so much larger than on the figure.
-constexpr double kMagnified = 2;
+constexpr double kMagnified = 1.5;
 /// The lowest part of a figure, as a share of its height, that counts as its feet.
 constexpr double kFeet = 0.04;
 
