@@ -37,9 +37,7 @@ void add_musket(const Uniform& man,
         return;
     }
     parts.push_back({term(man.language, "musket"), wood->name, wood->colour, {}, false, {}});
-    for (const Site& site : all_sites(seen->second)) {
-        parts.back().sites.push_back(site.at);
-    }
+    parts.back().sites = all_sites(seen->second);
 }
 
 /// The mark of what is said of a property at the foot of the sheets.
@@ -68,9 +66,7 @@ std::vector<HandoutPart> parts_of(const Uniform& man,
                          material->tincture(),
                          material->metal,
                          {}};
-        for (const Site& site : all_sites(seen->second)) {
-            part.sites.push_back(site.at);
-        }
+        part.sites = all_sites(seen->second);
         parts.push_back(std::move(part));
     }
     add_musket(man, figure, captions, parts);

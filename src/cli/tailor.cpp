@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <optional>
 #include <utility>
 
 #include "base/text.h"
@@ -273,30 +274,55 @@ class Tailoring {
         return {flat, uniform_.language, unit_, ruler_};
     }
 
+    /// A part of the garment that is drawn large, with its dimensions.
+    struct Placement {
+        const PlacementFrame* of = nullptr;
+        std::vector<Dimension> shown;
+        Template drawn;
+        Flat flat;
+    };
+
+    [[nodiscard]] std::optional<Placement> placement_of(const PlacementFrame& each,
+                                                        std::vector<PlacementWindow>& windows) {
+        Placement made{&each, {}, {}, {}};
+        Rect parts;
+        for (const Dimension& dimension : dimensions_[each.view]) {
+            if (dimension.frame == each.frame) {
+                parts.include(dimension.from);
+                parts.include(dimension.to);
+                made.shown.push_back(dimension);
+            }
+        }
+        if (made.shown.empty()) {
+            return std::nullopt;
+        }
+        made.drawn = only_shown(*templates_[each.view], each);
+        made.flat = flat_of(uniform_, made.drawn);
+        include_parts(made.flat, each, parts);
+        windows.push_back(placement_window(parts, made.shown, measured(made.flat), paper_));
+        return made;
+    }
+
     void draw_placements(WorkshopSheets& sheets) {
+        std::vector<PlacementWindow> windows;
+        std::vector<Placement> placements;
+        std::vector<std::string> titles;
         for (const PlacementFrame& each : kPlacements) {
-            std::vector<Dimension> shown;
-            Rect parts;
-            for (const Dimension& dimension : dimensions_[each.view]) {
-                if (dimension.frame == each.frame) {
-                    parts.include(dimension.from);
-                    parts.include(dimension.to);
-                    shown.push_back(dimension);
-                }
+            if (auto made = placement_of(each, windows)) {
+                placements.push_back(*std::move(made));
+                titles.emplace_back(each.title);
             }
-            if (shown.empty()) {
-                continue;
-            }
-            const Template drawn = only_shown(*templates_[each.view], each);
-            const Flat flat = flat_of(uniform_, drawn);
-            include_parts(flat, each, parts);
-            PlacementWindow window = placement_window(parts, shown, measured(flat), paper_);
+        }
+        level_windows(windows, titles, uniform_.language, paper_, ruler_);
+        for (std::size_t i = 0; i < placements.size(); ++i) {
+            Placement& each = placements[i];
             sheets.placements.push_back(
-                {each.title,
-                 compose(uniform_, drawn, job_.job.ornaments, window.scale, window.frame),
-                 std::move(shown),
-                 std::move(window.lines),
-                 flat});
+                {titles[i],
+                 compose(
+                     uniform_, each.drawn, job_.job.ornaments, windows[i].scale, windows[i].frame),
+                 std::move(each.shown),
+                 std::move(windows[i].lines),
+                 std::move(each.flat)});
         }
     }
 

@@ -479,6 +479,7 @@ Figure compose(const Uniform& uniform,
     }
     figure.drawing = painting.paint();
     figure.seen = visible.seen();
+    figure.tops = visible.tops();
     return figure;
 }
 

@@ -3,6 +3,7 @@
 // data.
 #pragma once
 
+#include <cstddef>
 #include <map>
 #include <string>
 #include <vector>
@@ -55,6 +56,25 @@ inline std::vector<Site> all_sites(const Seen& seen) {
     return all;
 }
 
+/// What lies on top in each cell of a coarse raster over the frame, so that lines can be led round
+/// it: 0 paper, -1 what has no material of its own (a musket), -2 skin, else a number for each.
+struct Tops {
+    Rect frame;
+    double cell = 0;
+    std::size_t columns = 0;
+    std::vector<int> things;
+
+    [[nodiscard]] bool empty() const { return things.empty(); }
+};
+
+/// As how many things what a line enters counts that comes from another: no hand or face is crossed
+/// where there is any other way.
+inline int crossing_of(int thing) {
+    constexpr int skin = 8;
+    constexpr int musket = 2;
+    return thing == -2 ? skin : thing == -1 ? musket : thing == 0 ? 0 : 1;
+}
+
 /// What shows less than this, in mm² on the body, nobody would find.
 inline constexpr double kLeastFound = 150;
 
@@ -73,6 +93,8 @@ struct Figure {
     std::map<std::string, Anchor> anchors;
     /// What is seen, by the keys of properties; empty for a picture of only a part.
     std::map<std::string, Seen> seen;
+    /// What lies where; empty for a picture of only a part.
+    Tops tops = {};
 };
 
 /// One line of the colour key: where a material is worn.

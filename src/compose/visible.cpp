@@ -372,22 +372,38 @@ std::string Visible::beneath(int property) const {
                : std::string(properties()[static_cast<PropertyId>(most->first - 1)].key);
 }
 
+int Visible::thing(std::size_t cell) const {
+    if (top_[cell] == 0) {
+        return covered_[cell] ? -1 : 0;
+    }
+    const Property& row = properties()[static_cast<PropertyId>(top_[cell] - 1)];
+    return row.substance == SubstanceKind::skin ? -2 : top_[cell];
+}
+
+Tops Visible::tops() const {
+    Tops tops{frame_, kCell, columns_, {}};
+    tops.things.reserve(top_.size());
+    for (std::size_t i = 0; i < top_.size(); ++i) {
+        tops.things.push_back(thing(i));
+    }
+    return tops;
+}
+
 void Visible::count_crossed(std::vector<Site>& sites) const {
     const auto end = static_cast<long>(columns_);
     for (Site& site : sites) {
         const auto row = static_cast<std::size_t>((site.at.y - frame_.top) / kCell);
         const auto from = static_cast<long>((site.at.x - frame_.left) / kCell);
         const auto number = [&](long column) {
-            const std::size_t cell =
-                std::min(row, rows_ - 1) * columns_ + static_cast<std::size_t>(column);
-            return top_[cell] == 0 && covered_[cell] ? -1 : top_[cell];
+            return thing(std::min(row, rows_ - 1) * columns_ + static_cast<std::size_t>(column));
         };
         const auto crossed = [&](long step) {
             int count = 0;
             int last = number(std::clamp(from, 0L, end - 1));
             for (long column = from + step; column >= 0 && column < end; column += step) {
-                count += number(column) != last && number(column) != 0 ? 1 : 0;
-                last = number(column);
+                const int next = number(column);
+                count += next == last ? 0 : crossing_of(next);
+                last = next;
             }
             return count;
         };

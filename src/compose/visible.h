@@ -44,6 +44,9 @@ class Visible {
     /// By key: how much of each property is seen, and where best; what is not seen is left out.
     [[nodiscard]] std::map<std::string, Seen> seen() const;
 
+    /// What lies on top in each cell.
+    [[nodiscard]] Tops tops() const;
+
   private:
     [[nodiscard]] Point middle(std::size_t cell) const;
     /// Calls `each(from, to)` for the cells inside, row by row.
@@ -72,6 +75,8 @@ class Visible {
                     std::map<int, Seen>& seen) const;
     /// What is seen of each number of a raster, without keys; 0 is nothing.
     [[nodiscard]] std::map<int, Seen> seen_in(const std::vector<int>& raster) const;
+    /// What lies on top in a cell.
+    [[nodiscard]] int thing(std::size_t cell) const;
     /// What level lines to the places of a property cross.
     void count_crossed(std::vector<Site>& sites) const;
     /// The key of the material under most of the cells of a property.

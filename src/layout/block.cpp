@@ -75,6 +75,26 @@ std::vector<std::size_t> fill_evenly(const std::vector<Stretch>& stretches, std:
     return best;
 }
 
+double height_of(const std::vector<Stretch>& stretches, std::size_t begin, std::size_t end) {
+    double height = 0;
+    for (std::size_t i = begin; i < end; ++i) {
+        height += stretches[i].height + (i == begin ? 0 : stretches[i].space);
+    }
+    return height;
+}
+
+/// By how much each gap of a column has to be wider for it to be so high.
+double wider_by(const std::vector<Stretch>& stretches,
+                std::size_t begin,
+                std::size_t end,
+                double height) {
+    double gaps = 0;
+    for (std::size_t i = begin + 1; i < end; ++i) {
+        gaps += stretches[i].space > 0 ? 1 : 0;
+    }
+    return gaps > 0 ? (height - height_of(stretches, begin, end)) / gaps : 0;
+}
+
 }  // namespace
 
 Colour swatch_edge(Colour of) {
@@ -146,12 +166,20 @@ void Block::draw_rows(std::size_t first, std::size_t end, Point at, Layer& on) c
 Block pour(const std::vector<Entry>& entries, const Grid& grid) {
     const std::vector<Stretch> stretches = stretches_of(entries, grid.gap);
     const std::vector<std::size_t> starts = fill_evenly(stretches, grid.columns);
+    std::vector<std::size_t> ends(starts.begin() + (starts.empty() ? 0 : 1), starts.end());
+    ends.push_back(stretches.size());
+    double longest = grid.height;
+    for (std::size_t column = 0; column < starts.size(); ++column) {
+        longest = std::max(longest, height_of(stretches, starts[column], ends[column]));
+    }
     Block block;
     for (std::size_t column = 0; column < starts.size(); ++column) {
-        const std::size_t end = column + 1 < starts.size() ? starts[column + 1] : stretches.size();
+        const double more = wider_by(stretches, starts[column], ends[column], longest);
+        const double wider = more <= grid.stretch ? more : 0;
         double y = 0;
-        for (std::size_t i = starts[column]; i < end; ++i) {
-            y += i == starts[column] ? 0 : stretches[i].space;
+        for (std::size_t i = starts[column]; i < ends[column]; ++i) {
+            const double space = stretches[i].space;
+            y += i == starts[column] ? 0 : space + (space > 0 ? wider : 0);
             for (const Row* row : stretches[i].rows) {
                 block.rows.push_back({{static_cast<double>(column) * grid.pitch, y}, *row});
                 y += row->height;

@@ -84,6 +84,9 @@ struct Grid {
     std::size_t columns = 1;
     double pitch = 0;
     double gap = 0;
+    /// How much wider gaps may become so that a column ends with the longest, or at `height`.
+    double stretch = 0;
+    double height = 0;
 };
 
 /// Entries down the columns, in even heights, long entries divided where that helps.

@@ -316,8 +316,11 @@ bool stroke_meets(Point from, Point to, const Rect& box) {
                               lines_cross(from, to, corner, other)));
 }
 
-void add_site(Point site, double middle, const Placed& picture, Callout& to) {
-    (site.x < middle ? to.from_left : to.from_right).push_back(picture.at + site * picture.factor);
+void add_site(const Site& site, double middle, const Placed& picture, Callout& to) {
+    const bool on_left = site.at.x < middle;
+    (on_left ? to.from_left : to.from_right).push_back(picture.at + site.at * picture.factor);
+    (on_left ? to.crossed_from_left : to.crossed_from_right)
+        .push_back(on_left ? site.crossed_from_left : site.crossed_from_right);
 }
 
 Rect words_area(const PlacedCallout& callout, const Type& type, Ruler& ruler) {

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/geometry.h"
+#include "compose/figure.h"
 #include "layout/layer.h"
 #include "layout/ruler.h"
 
@@ -35,7 +36,7 @@ bool stroke_meets(Point from, Point to, const Rect& box);
 
 /// Adds a place that no line may reach across the middle of the picture: from the left only what
 /// lies left of it. `site` and `middle` are the picture's own, mm.
-void add_site(Point site, double middle, const Placed& picture, Callout& to);
+void add_site(const Site& site, double middle, const Placed& picture, Callout& to);
 
 /// Where words may stand, mm on paper: left and right of the picture; either may be empty.
 struct CalloutColumns {

@@ -27,7 +27,7 @@ std::size_t end_of_row(const std::vector<RowItem>& cells, std::size_t first, dou
     return whole;
 }
 
-/// Two cells as one, with their feet where the row ends.
+/// Two cells as one, which share what the row is higher.
 RowItem one_over_other(RowItem above, RowItem below) {
     RowItem both;
     both.width = std::max(above.width, below.width);
@@ -36,11 +36,10 @@ RowItem one_over_other(RowItem above, RowItem below) {
     both.draw = [above = std::move(above), below = std::move(below)](
                     Items& on, Point corner, double row) {
         const double width = std::max(above.width, below.width);
-        const double lower = corner.y + row - below.height;
-        above.draw(on,
-                   {corner.x + (width - above.width) / 2, lower - kCellsApart - above.height},
-                   above.height);
-        below.draw(on, {corner.x + (width - below.width) / 2, lower}, below.height);
+        const double more = (row - above.height - kCellsApart - below.height) / 2;
+        const double lower = corner.y + row - below.height - more;
+        above.draw(on, {corner.x + (width - above.width) / 2, corner.y}, above.height + more);
+        below.draw(on, {corner.x + (width - below.width) / 2, lower}, below.height + more);
     };
     return both;
 }
@@ -55,7 +54,7 @@ std::vector<RowItem> stacked(std::vector<RowItem> cells) {
     std::vector<RowItem> made;
     for (RowItem& cell : cells) {
         const auto grown = [&](const RowItem& over) {
-            const bool fits = over.height + kCellsApart + cell.height <= highest;
+            const bool fits = over.height + kCellsApart + cell.height <= highest + 0.01;
             return fits ? std::abs(over.width - cell.width) : cell.width / 2;
         };
         const auto nearest = std::ranges::min_element(made, {}, grown);
@@ -66,6 +65,19 @@ std::vector<RowItem> stacked(std::vector<RowItem> cells) {
         }
     }
     return made;
+}
+
+void level_rows(const std::vector<RowItem>& cells, double room) {
+    for (std::size_t first = 0; first < cells.size();) {
+        const std::size_t end = end_of_row(cells, first, room);
+        double height = 0;
+        for (std::size_t i = first; i < end; ++i) {
+            height = std::max(height, cells[i].height);
+        }
+        for (Items nowhere; first < end; ++first) {
+            cells[first].draw(nowhere, {}, height);
+        }
+    }
 }
 
 void put_cells(const std::vector<RowItem>& cells,
@@ -96,6 +108,7 @@ void put_cells(const std::vector<RowItem>& cells,
         slab.space_before = kCellsApart;
         slab.head = head;
         slab.shelf = shelf;
+        slab.spread = !outline.empty();
         flow.slab(std::move(slab));
     }
 }

@@ -29,6 +29,10 @@ inline constexpr double kCellsApart = 4;
 /// Low cells one under the other, where they are no higher together than the highest cell.
 std::vector<RowItem> stacked(std::vector<RowItem> cells);
 
+/// How high the rows are in which cells will stand: each is drawn nowhere, for what it learns by
+/// it.
+void level_rows(const std::vector<RowItem>& cells, double room);
+
 /// Cells in rows, each row in the middle of the page. `outline`: the first row's entry,
 /// and then the rows keep their order; `head`: what stands over rows on the next page.
 void put_cells(const std::vector<RowItem>& cells,

@@ -154,12 +154,7 @@ std::vector<sheet::Callout> callouts_of(const Shown& shown, bool in_words) {
     for (const ComparedCallout* each : shown.callouts) {
         sheet::Callout callout{in_words ? each->words : "m", {}, {}};
         for (const Site& site : each->sites) {
-            sheet::add_site(site.at, shown.view->frame.centre().x, *shown.figure, callout);
-            if (callout.from_left.size() > callout.crossed_from_left.size()) {
-                callout.crossed_from_left.push_back(site.crossed_from_left);
-            } else {
-                callout.crossed_from_right.push_back(site.crossed_from_right);
-            }
+            sheet::add_site(site, shown.view->frame.centre().x, *shown.figure, callout);
         }
         callouts.push_back(std::move(callout));
     }
@@ -323,13 +318,15 @@ Table table_of(const MenCompared& compared,
     return table;
 }
 
-/// A row for each detail, a column for each man, as in the table above it.
-void put_details(const MenCompared& compared, std::size_t count, Flow& flow) {
+/// Rows at the foot of the table: a part of each man enlarged, in his column.
+void add_details(const MenCompared& compared, std::size_t count, Table& table) {
     if (count == 0) {
         return;
     }
-    flow.heading(say(compared.language, messages::kSeenNear));
-    Table table = table_for(compared.men);
+    Cell heading;
+    heading.words = say(compared.language, messages::kSeenNear);
+    heading.voice = Voice::italic;
+    table.rows.push_back({{std::move(heading)}, true});
     for (std::size_t i = 0; i < count; ++i) {
         const ComparedDetail& detail = compared.details[i];
         sheet::TableRow row;
@@ -345,7 +342,28 @@ void put_details(const MenCompared& compared, std::size_t count, Flow& flow) {
         }
         table.rows.push_back(std::move(row));
     }
-    flow.table(table);
+}
+
+/// In what they differ, and the same seen near, which no page parts.
+void put_differences(const MenCompared& compared,
+                     const Letters& letters,
+                     std::size_t details,
+                     Flow& flow) {
+    flow.heading(say(compared.language, messages::kInWhatTheyDiffer));
+    if (compared.differ.empty()) {
+        flow.paragraph(say(compared.language, messages::kInNothing));
+    }
+    Table table = table_of(compared, compared.differ, letters);
+    add_details(compared, details, table);
+    if (table.rows.empty()) {
+        return;
+    }
+    std::vector<Slab> slabs = sheet::table_slabs(table, flow.width(), flow.press());
+    for (std::size_t i = 0; i < slabs.size(); ++i) {
+        slabs[i].keep_with_next |= i + 1 < slabs.size() && i + details >= slabs.size();
+        flow.slab(std::move(slabs[i]));
+    }
+    flow.space(flow.style().leading * 0.5);
 }
 
 void put_carried(const MenCompared& compared, Flow& flow) {
@@ -388,13 +406,7 @@ Document laid_out(const MenCompared& compared,
     Flow flow(form, ruler, to);
     flow.title(compared.title, compared.subtitle);
     const Letters letters = put_men(compared, flow);
-    flow.heading(say(compared.language, messages::kInWhatTheyDiffer));
-    if (compared.differ.empty()) {
-        flow.paragraph(say(compared.language, messages::kInNothing));
-    } else {
-        flow.table(table_of(compared, compared.differ, letters));
-    }
-    put_details(compared, details, flow);
+    put_differences(compared, letters, details, flow);
     put_carried(compared, flow);
     flow.columns(2);
     for (const ComparedWords& words : compared.words) {

@@ -29,7 +29,7 @@ struct HandoutPart {
     std::optional<TinctureId> hatch = {};
     bool metal = false;
     /// Places on the figure any of which may be pointed at, mm on the body; at least one.
-    std::vector<Point> sites;
+    std::vector<Site> sites;
 };
 
 /// One line of the kit list; whatever is empty is not printed.

@@ -285,26 +285,53 @@ class Lists {
     }
 
     [[nodiscard]] Block colours(std::size_t count) const {
-        const Grid grid{count, pitch_, style_.body * 0.6};
+        const Grid grid{count, pitch_, style_.body * kLoose, style_.body * kStretch};
         return headed(messages::kColours, pour(colours_, grid));
     }
 
     /// Particulars, and the notes under them.
     [[nodiscard]] Block rest(std::size_t count) const {
-        Block block = headed(messages::kParticulars,
-                             pour(particulars_, {count, pitch_, style_.body * kTight}));
-        add_below(block,
-                  headed(messages::kNotes, pour(notes_, {count, pitch_, style_.body * kTight})));
+        const Grid grid{count, pitch_, style_.body * kTight};
+        Block block = headed(messages::kParticulars, pour(particulars_, grid));
+        add_below(block, headed(messages::kNotes, pour(notes_, grid)));
+        return block;
+    }
+
+    /// The same in one column whose foot stands level with that of the colours beside it, where
+    /// that takes no more than air: the notes at the foot, the particulars wider apart.
+    [[nodiscard]] Block rest_beside(double height) const {
+        const double missing = std::max(0.0, height - rest(1).height);
+        const double gaps = static_cast<double>(std::max<std::size_t>(particulars_.size(), 1) - 1);
+        Grid grid{1, pitch_, style_.body * kTight};
+        grid.stretch = style_.body * kStretch;
+        grid.height =
+            pour(particulars_, grid).height + std::min(missing, gaps * grid.stretch * 0.999);
+        Block block = headed(messages::kParticulars, pour(particulars_, grid));
+        Block notes = headed(messages::kNotes, pour(notes_, {1, pitch_, style_.body * kTight}));
+        if (block.empty() || notes.empty()) {
+            add_below(block, std::move(notes));
+            return block;
+        }
+        const double least = style_.body * kAbove;
+        const double space = height - block.height - notes.height;
+        const bool flush = space > least && space < least + style_.body * kBetween;
+        block.join(std::move(notes), {0, block.height + (flush ? space : least)});
         return block;
     }
 
     void add_below(Block& block, Block next) const {
-        const double space = block.empty() || next.empty() ? 0 : style_.body * 1.2;
+        const double space = block.empty() || next.empty() ? 0 : style_.body * kAbove;
         block.join(std::move(next), {0, block.height + space});
     }
 
   private:
+    /// In ems: between entries of a list, how much wider that may become for the sake of level
+    /// feet, above a second list, and how much that may become.
     static constexpr double kTight = 0.3;
+    static constexpr double kLoose = 0.6;
+    static constexpr double kStretch = 0.5;
+    static constexpr double kAbove = 1.2;
+    static constexpr double kBetween = 2.2;
 
     /// A list under its heading.
     [[nodiscard]] Block headed(const Message& heading, Block list) const {
@@ -394,7 +421,8 @@ Block key_block(const Captions& captions,
         return above;
     }
     Block beside = lists.colours(columns.count - 1);
-    beside.join(lists.rest(1), {static_cast<double>(columns.count - 1) * columns.pitch, 0});
+    beside.join(lists.rest_beside(beside.height),
+                {static_cast<double>(columns.count - 1) * columns.pitch, 0});
     return beside.height <= above.height * kBesideCost ? beside : above;
 }
 

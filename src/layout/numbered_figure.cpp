@@ -29,7 +29,8 @@ std::string part_anchor(std::size_t number) {
 }
 
 double highest_site(const HandoutPart& part) {
-    return std::ranges::min(part.sites, {}, &Point::y).y;
+    const auto height = [](const Site& site) { return site.at.y; };
+    return height(std::ranges::min(part.sites, {}, height));
 }
 
 /// Numbers run down the page on both sides at once: parts and their places in that order, what has
@@ -148,7 +149,7 @@ Slab numbered_figure(const Figure& figure,
     std::vector<Callout> callouts;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         Callout callout{std::to_string(in.first + i), {}, {}};
-        for (const Point site : parts[i].sites) {
+        for (const Site& site : parts[i].sites) {
             add_site(site, figure.frame.centre().x, slab.pictures.front(), callout);
         }
         callouts.push_back(std::move(callout));

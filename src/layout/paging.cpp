@@ -25,6 +25,11 @@ double height_of(const FlowSection& section, std::size_t begin, std::size_t end,
     return height;
 }
 
+/// Whether room that a page has left goes before it.
+bool is_spread(const Slab& row) {
+    return row.shelf != 0 || row.spread;
+}
+
 }  // namespace
 
 double column_width(const TextStyle& style, std::size_t columns) {
@@ -124,7 +129,7 @@ void Paging::place(const FlowSection& section) {
             Point corner{style_.area.left + static_cast<double>(column) * pitch, top};
             const std::size_t begin = next;
             for (; next < ends[column]; ++next) {
-                const bool row = section.slabs[runs[next].end - 1].shelf != 0 && next > begin;
+                const bool row = is_spread(section.slabs[runs[next].end - 1]) && next > begin;
                 corner.y += row ? air : 0;
                 corner.y = put_run(section, runs[next], corner, next == begin && loses_space);
             }
@@ -171,7 +176,7 @@ double Paging::air_between(const FlowSection& section,
     std::size_t rows = 0;
     for (std::size_t i = first; i < end; ++i) {
         left -= height_of(section, runs[i].begin, runs[i].end, i == first && at_top());
-        if (i > first && section.slabs[runs[i].end - 1].shelf != 0) {
+        if (i > first && is_spread(section.slabs[runs[i].end - 1])) {
             ++rows;
         }
     }

@@ -4,8 +4,13 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
+#include "layout/cells.h"
 #include "layout/slab.h"
+#include "layout/style.h"
+#include "words/terms.h"
+#include "words/workshop_messages.h"
 
 namespace platewright {
 namespace {
@@ -59,6 +64,35 @@ PlacementWindow placement_window(const Rect& parts,
         }
     }
     return window;
+}
+
+std::string placement_caption(const std::string& title, double scale, Language language) {
+    return say(language,
+               messages::kViewAtScale,
+               {title_term(language, title), number_words(language, scale, 0)});
+}
+
+void level_windows(std::vector<PlacementWindow>& windows,
+                   const std::vector<std::string>& titles,
+                   Language language,
+                   const Paper& paper,
+                   sheet::Ruler& ruler) {
+    std::vector<sheet::RowItem> cells;
+    for (std::size_t i = 0; i < windows.size(); ++i) {
+        PlacementWindow& window = windows[i];
+        const std::string words = placement_caption(titles[i], window.scale, language);
+        const double height = window.frame.height() / window.scale + kPlacementLabel;
+        cells.push_back({std::max(window.frame.width() / window.scale,
+                                  ruler.width(words, sheet::italic(kCaptionType))),
+                         height,
+                         {},
+                         [&window, height](sheet::Items&, Point, double row) {
+                             const double more = (row - height) * window.scale / 2;
+                             window.frame.top -= more;
+                             window.frame.bottom += more;
+                         }});
+    }
+    sheet::level_rows(sheet::stacked(std::move(cells)), sheet::TextStyle(paper).area.width());
 }
 
 std::vector<sheet::DimensionLine> flat_dimensions(const MeasuredView& view,

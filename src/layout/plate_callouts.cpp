@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "layout/callout_choice.h"
+#include "layout/crossed.h"
 #include "layout/key.h"
 #include "layout/style.h"
 
@@ -66,7 +67,7 @@ struct Target {
     double off_middle = 0;
     /// How much is seen of the thing, mm².
     double area = 0;
-    /// How many other things a level line to it crosses.
+    /// How many other things a line to it crosses that is level all the way.
     int crossed = 0;
 };
 
@@ -103,20 +104,41 @@ class Places {
     }
 
   private:
-    /// In order of their cost, of each region so many.
+    /// An option, the figure it speaks of, and what of its cost is for crossing.
+    struct Found {
+        CalloutOption option;
+        std::size_t figure = 0;
+        double as_level = 0;
+    };
+
+    /// In order of their cost, of each region so many. What lines truly cross is counted only of
+    /// those that are good if they ran level all the way.
     std::vector<CalloutOption> cheapest_of_regions() {
+        constexpr std::size_t counted = 800;
         constexpr std::size_t most = 160;
-        std::ranges::stable_sort(found_, {}, &CalloutOption::cost);
+        keep_cheapest(counted);
+        for (Found& each : found_) {
+            each.option.cost += crossing(each) - each.as_level;
+        }
+        keep_cheapest(most);
+        std::vector<CalloutOption> options;
+        for (Found& each : found_) {
+            options.push_back(std::move(each.option));
+        }
+        return options;
+    }
+
+    void keep_cheapest(std::size_t most) {
+        std::ranges::stable_sort(found_, {}, [](const Found& each) { return each.option.cost; });
         std::vector<std::size_t> counts(named_.stands.size() + 1, 0);
         std::erase_if(found_,
-                      [&](const CalloutOption& option) { return ++counts[option.region] > most; });
-        return std::move(found_);
+                      [&](const Found& each) { return ++counts[each.option.region] > most; });
     }
 
     const NamedFigures& named_;
     const Type& type_;
     Ruler& ruler_;
-    std::vector<CalloutOption> found_;
+    std::vector<Found> found_;
 
     /// Halfway between the highest and the lowest place.
     static double middle_of(const Seen& seen) {
@@ -213,7 +235,9 @@ class Places {
                 PlacedCallout made = words;
                 if (set_words(made, {beside, far}, target.at.y + i * step * type_.size) &&
                     set_line(made, beside, target.at) && !meets_roundel(made)) {
-                    found_.push_back({made, cost(made, beside, target), {}, beside.gap});
+                    const double as_level = kCrossed * type_.size * target.crossed;
+                    const double cost = as_level + cost_of(made, beside, target);
+                    found_.push_back({{made, cost, {}, beside.gap}, beside.figure, as_level});
                 }
                 if (is_outer(beside) || target.at.y < lowest_flush()) {
                     break;
@@ -223,9 +247,9 @@ class Places {
     }
 
     /// Long lines cost, across the figure most; so does what stands apart from its height.
-    [[nodiscard]] double cost(const PlacedCallout& made,
-                              const Beside& beside,
-                              const Target& target) const {
+    [[nodiscard]] double cost_of(const PlacedCallout& made,
+                                 const Beside& beside,
+                                 const Target& target) const {
         const double apart = std::abs(made.site.y - made.bend.y);
         const double small = std::max(0.0, 0.8 * type_.size - target.room);
         // Between the figures there is less room than beside them.
@@ -234,10 +258,20 @@ class Places {
         // A bend on the cloth is taken for one of its own lines.
         const double bent = (made.turn.x - target.edge) * (made.on_left ? 1 : -1);
         const double knee = apart > 1e-6 ? 0.5 * type_.size : 0;
-        const double crossed = kCrossed * type_.size * target.crossed;
-        return crossed + 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) + knee +
+        return 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) + knee +
                0.3 * std::abs(made.site.x - made.start.x) + 1.1 * apart + 1.5 * small +
                0.8 * lines + 0.04 * target.off_middle;
+    }
+
+    /// What it costs that the line crosses other things on its way from the thing outwards.
+    [[nodiscard]] double crossing(const Found& found) const {
+        const PlacedCallout& made = found.option.placed;
+        const auto on_body = [&](Point p) {
+            return (p - named_.stands[found.figure].at) * (1 / named_.plan.factor);
+        };
+        const std::vector<Point> line{
+            on_body(made.site), on_body(made.turn), on_body(made.bend), on_body(made.start)};
+        return kCrossed * type_.size * crossed(named_.figures[found.figure].tops, line);
     }
 
     /// Where words stand whose middle is at that height; false if there is no room.

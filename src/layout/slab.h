@@ -45,6 +45,8 @@ struct Slab {
     /// Rows of drawings of one shelf, which is not 0, may change places where that fills a page,
     /// and what room the page has left goes between them.
     std::size_t shelf = 0;
+    /// Room that the page has left goes between such rows too; their order stays.
+    bool spread = false;
 };
 
 /// Sizes of pages of running text, mm; they follow from the paper.

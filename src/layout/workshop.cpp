@@ -12,6 +12,7 @@
 #include "layout/piece.h"
 #include "layout/piece_cells.h"
 #include "layout/piece_key.h"
+#include "layout/placement.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
 #include "layout/tiles.h"
@@ -29,7 +30,7 @@ using sheet::RowItem;
 
 /// A line of words under a drawing.
 constexpr double kLabel = 5.6;
-constexpr double kCaption = 3.2;
+constexpr double kCaption = kCaptionType;
 
 /// Puts one thing after another on pages.
 class Sheets {
@@ -136,8 +137,7 @@ class Sheets {
     }
 
     [[nodiscard]] std::string caption(const std::string& title, double scale) const {
-        return say(messages::kViewAtScale,
-                   {title_term(sheets_.language, title), number_words(sheets_.language, scale, 0)});
+        return placement_caption(title, scale, sheets_.language);
     }
 
     /// How far the words under a small garment reach beyond it and its dimensions on either side.
@@ -210,7 +210,7 @@ class Sheets {
             const double width = std::max(
                 drawn,
                 ruler_.width(caption(view.title, view.picture.scale), sheet::italic(kCaption)));
-            const double height = view.picture.frame.height() * factor + kLabel + 1;
+            const double height = view.picture.frame.height() * factor + kPlacementLabel;
             cells.push_back(
                 {width, height, {}, [=, this, &view](Items& on, Point cell, double row) {
                      const Rect& frame = view.picture.frame;
@@ -357,6 +357,8 @@ class Sheets {
                      std::move(pen).put_on(on);
                  }});
         }
+        // Of like height in a row; the low ones may still find room on the page before.
+        std::ranges::stable_sort(cells, {}, &RowItem::height);
         flow_.space(flow_.style().leading);
         flow_.heading(say(messages::kLaidOut), 2);
         put_cells(cells, {}, flow_);
