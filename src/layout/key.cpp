@@ -331,7 +331,7 @@ class Lists {
     static constexpr double kLoose = 0.6;
     static constexpr double kStretch = 0.5;
     static constexpr double kAbove = 1.2;
-    static constexpr double kBetween = 2.2;
+    static constexpr double kBetween = 7;
 
     /// A list under its heading.
     [[nodiscard]] Block headed(const Message& heading, Block list) const {

@@ -183,7 +183,7 @@ class Places {
                             thing.area * factor * factor,
                             beside.on_left ? site.crossed_from_left : site.crossed_from_right};
         const std::string& words = named_.task.captions.callouts[number].words;
-        for (const double room : rooms_for(beside)) {
+        for (const double room : rooms_for(beside, words)) {
             // Between two figures no word is broken to stand in less room.
             if (!is_outer(beside) && ruler_.least_width(words, type_, "") > room) {
                 continue;
@@ -196,10 +196,13 @@ class Places {
         }
     }
 
-    /// How wide lines of words may be.
-    [[nodiscard]] std::vector<double> rooms_for(const Beside& beside) const {
+    /// How wide lines of words may be. A long word rather takes some of the air at the edge than
+    /// it is broken, or parted from its colon.
+    [[nodiscard]] std::vector<double> rooms_for(const Beside& beside, const std::string& words) {
         if (is_outer(beside)) {
-            return {named_.task.column_width() - 2 * air()};
+            const double column = named_.task.column_width();
+            const double whole = ruler_.least_width(words, type_, "") + 0.02 * type_.size;
+            return {std::clamp(whole, column - 2 * air(), column - 0.8 * air())};
         }
         return {1e3, 7.5 * type_.size, 5.5 * type_.size};
     }
