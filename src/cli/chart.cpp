@@ -62,10 +62,11 @@ class ChartSheet : public Sheet {
         return *job.views.find("front")->second;
     }
 
-    /// The place of the lens beside the men of a chart of ranks, if the template has one.
+    /// The place of the lens beside men who are told by their marks, if the template has one.
     [[nodiscard]] std::optional<Rect> lens() const {
-        return draft_.of == ChartOf::ranks ? frame_of(front_of(draft_.men.front().job), "rank-lens")
-                                           : std::nullopt;
+        return draft_.of == ChartOf::regiments
+                   ? std::nullopt
+                   : frame_of(front_of(draft_.men.front().job), "rank-lens");
     }
 
     void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {

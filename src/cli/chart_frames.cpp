@@ -18,18 +18,14 @@ constexpr double kAir = 1.08;
 /// What is hardly larger through a lens than beside it needs none.
 constexpr double kLeastEnlargement = 2.2;
 
-/// Where service is marked; a sleeve shown whole would make them small.
-constexpr std::array<std::string_view, 2> kServiceFrames = {"service-above", "service-below"};
-
 /// Where a chart of that kind looks.
 std::string_view frame_name(ChartOf of) {
     switch (of) {
         case ChartOf::regiments:
             return "regiment";
         case ChartOf::ranks:
-            return "rank";
         case ChartOf::service:
-            return "service";
+            return "rank";
         case ChartOf::colours:
             break;
     }
@@ -60,11 +56,6 @@ constexpr std::array<Telling, 7> kTelling = {{{"marks", "forearm"},
                                               {"wings", "wing"},
                                               {"gorget", "collar"}}};
 
-bool lies_within(const Rect& outer, const Rect& inner) {
-    return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top &&
-           inner.bottom <= outer.bottom;
-}
-
 /// The frames stand at the wearer's left.
 Rect on_his_right(const Rect& box) {
     return {-box.right, box.top, -box.left, box.bottom};
@@ -91,32 +82,12 @@ std::optional<Rect> box_of_tape(const Uniform& man, std::string_view group, cons
     return worn.empty() ? std::nullopt : std::optional(worn.grown(cloth));
 }
 
-/// What tells any of them from the first.
-Rect box_of_all_marks(const Template& front, const std::vector<const Uniform*>& men) {
-    Rect all;
-    for (const Uniform* man : men) {
-        if (const auto box = box_of_difference(*men.front(), *man, front)) {
-            all.include(*box);
-        }
-    }
-    return all;
-}
-
 }  // namespace
 
 Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Uniform*>& men) {
     const Rect whole = frame_of(front);
     const Rect head = frame_of(front, "hat").value_or(whole);
     Rect frame = frame_of(front, frame_name(of)).value_or(whole);
-    if (of == ChartOf::service) {
-        const Rect marks = box_of_all_marks(front, men);
-        for (const std::string_view name : kServiceFrames) {
-            const auto closer = frame_of(front, name);
-            if (closer && !marks.empty() && lies_within(*closer, marks)) {
-                return *closer;
-            }
-        }
-    }
     const bool with_heads = frame.top < head.centre().y;
     if (with_heads && std::ranges::any_of(men, [](const Uniform* man) { return is_tall(*man); })) {
         frame.top = std::min(frame.top, head.top);

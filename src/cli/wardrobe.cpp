@@ -127,7 +127,11 @@ class Indexer {
     /// They are many, and worn elsewhere too.
     WardrobeSection ornaments_;
 
-    std::optional<Uniform> dressed(const std::vector<Setting>& settings) {
+    std::optional<Uniform> dressed(std::vector<Setting> settings) {
+        if (properties()[settings.back().property].key == kOrnament) {
+            // The folds of hooked skirts would run behind it; what is written is the same.
+            settings.insert(settings.begin(), {property_id("turnbacks.held"), "sewn"});
+        }
         return workshop_.uniform_of(wearing(job_, settings), to_);
     }
 
@@ -188,7 +192,7 @@ class Indexer {
             const bool ornament = properties()[shown.told.option.property].key == kOrnament;
             const bool centred =
                 ornament || shown.window.flat || shown.window.view->view == "detail";
-            (ornament              ? ornaments_
+            (ornament            ? ornaments_
              : shown.window.flat ? laid_flat_
                                  : section)
                 .samples.push_back(
@@ -365,7 +369,10 @@ class Indexer {
     [[nodiscard]] std::vector<Window> windows_of(PropertyId id) {
         std::vector<Window> windows;
         if (properties()[id].key == kOrnament) {
-            add_windows(kViews, "ornament", windows);
+            add_windows(kFlatViews, "ornament-flat", windows);
+            if (windows.empty()) {
+                add_windows(kViews, "ornament", windows);
+            }
             return windows;
         }
         add_windows(kFlatViews, std::string(frame_name(id)) + "-flat", windows);

@@ -24,6 +24,30 @@ using sheet::Ruler;
 constexpr double kTop = 1.15;
 /// What a picture stands before.
 constexpr Colour kMount{0xfb, 0xf8, 0xf0};
+/// The shade of a sample of cloth on the sheet.
+constexpr Colour kUnderSample{0xc9, 0xbf, 0xa8};
+
+/// A sample of cloth, its edges pinked so that they do not fray.
+Path pinked(const Rect& box, double tooth) {
+    const Point along[] = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
+    const Point corners[] = {
+        {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
+    std::vector<Point> points;
+    for (std::size_t side = 0; side < 4; ++side) {
+        const double length = side % 2 == 0 ? box.width() : box.height();
+        const auto teeth = std::max(1, static_cast<int>(std::lround(length / tooth)));
+        const Point step = along[side] * (length / teeth);
+        const Point inwards = right_of(along[side]) * (0.42 * length / teeth);
+        for (int i = 0; i < teeth; ++i) {
+            // A tooth on the corner itself would be a thorn.
+            if (i > 0) {
+                points.push_back(corners[side] + step * i);
+            }
+            points.push_back(corners[side] + step * (i + 0.5) + inwards);
+        }
+    }
+    return polygon(points);
+}
 
 /// Puts the plan on pages.
 class Sheet {
@@ -221,7 +245,15 @@ class Sheet {
         }
         if (entry.colour) {
             Layer sample("sample");
-            draw_sample(cell, *entry.colour, sample);
+            if (chart_.ink == Ink::hatched || entry.colour->metal) {
+                draw_sample(cell, *entry.colour, sample);
+            } else {
+                // It lies on the sheet, and is as thick as cloth.
+                const Path cloth = pinked(cell, 1.25 * m_.unit);
+                sample.fill(cloth.transformed(Affine::translation(0.22 * m_.unit, 0.3 * m_.unit)),
+                            kUnderSample);
+                sample.outlined(cloth, entry.colour->colour, sheet::kInk, 0.12);
+            }
             std::move(sample).put_on(page);
         }
         put_label(entry, cell, page);

@@ -239,7 +239,10 @@ ChartWords chart_words(const ChartEntry& entry,
     ChartWords words{ruler.lines(entry.name, roman(measures.words * 1.06), room), 0};
     words.names = words.lines.size();
     for (const std::string& line : entry.lines) {
-        for (std::string& part : ruler.lines(line, italic(measures.words), room)) {
+        // In the middle under its picture no last line may be a single word.
+        for (std::string& part : entry.button
+                                     ? ruler.lines(line, italic(measures.words), room)
+                                     : ruler.even_lines(line, italic(measures.words), room)) {
             words.lines.push_back(std::move(part));
         }
     }
