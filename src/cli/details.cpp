@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 #include "base/text.h"
 #include "resolve/notable.h"
@@ -15,6 +16,8 @@ const std::string kAutomatic = "automatic";
 constexpr std::size_t kMostChosen = 3;
 /// A fifth of the template's man: what is larger is seen on the figure well enough, mm.
 constexpr double kLargestChosen = 346;
+/// Enlarged cloth wants a broader pen.
+constexpr double kBroaderPen = 1.12;
 
 bool is_automatic(const SpecifiedPlate& plate) {
     return plate.details.size() == 1 && plate.details.front().text == kAutomatic;
@@ -118,13 +121,11 @@ std::vector<PlateDetail> details_of_plate(const Uniform& uniform,
         }
         const double width = window->box.width();
         const Rect box = width > widest ? window->box.grown((widest - width) / 2) : window->box;
-        details.push_back({name,
-                           compose(uniform,
-                                   *window->view,
-                                   job.ornaments,
-                                   window_scale(box, printing.paper),
-                                   box,
-                                   printing.ink)});
+        const double true_scale = window_scale(box, printing.paper);
+        Figure picture = compose(
+            uniform, *window->view, job.ornaments, true_scale * kBroaderPen, box, printing.ink);
+        picture.scale = true_scale;
+        details.push_back({name, std::move(picture)});
     }
     return details;
 }

@@ -377,6 +377,9 @@ class Indexer {
         }
         add_windows(kFlatViews, std::string(frame_name(id)) + "-flat", windows);
         if (windows.empty()) {
+            add_windows(kViews, own_frame_name(id), windows);
+        }
+        if (windows.empty()) {
             add_windows(kViews, frame_name(id), windows);
             add_windows(kViews, std::nullopt, windows);
         }
@@ -404,6 +407,13 @@ class Indexer {
             }
             to.push_back({shown, proportioned(*frame), frame_name.has_value(), flat});
         }
+    }
+
+    /// Where two options would look alike in the frame that details are cut by, the index has one
+    /// of the property's own.
+    static std::string own_frame_name(PropertyId id) {
+        const Property& row = properties()[id];
+        return std::string(row.group()) + "-" + std::string(row.name()) + "-index";
     }
 
     /// Its own, or that of its group.

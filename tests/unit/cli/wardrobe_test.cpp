@@ -170,7 +170,8 @@ TEST(WardrobeIndex, LeavesOutWhatIsNotThere) {
 TEST(WardrobeIndex, ShowsOrnamentsAlone) {
     Wardrobe wardrobe;
     ASSERT_TRUE(wardrobe.ready());
-    const Rect alone = frame_of(*wardrobe.job().views.at("front"), "ornament").value();
+    const Rect alone =
+        frame_of(*wardrobe.job().views.at("flat-coat-front"), "ornament-flat").value();
     for (const WardrobeSection& section : wardrobe.index().sections) {
         for (const WardrobeSample& sample : section.samples) {
             if (sample.words.starts_with("turnbacks: {ornament: ")) {
