@@ -133,11 +133,11 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
     return {std::move(shape), begin, belly, end};
 }
 
-HatchStroke ring_stroke(const Ring& ring, double reach, double width) {
-    return stroke_of(ring.at(ring.far, 0),
-                     ring.at(ring.far - reach * 0.5, 0),
-                     ring.at(ring.far - reach, 0),
-                     width);
+HatchStroke ring_stroke(const Ring& ring, double reach, const HatchPen& pen, double width) {
+    const double edge = pen.from_light ? ring.near : ring.far;
+    const double inward = pen.from_light ? reach : -reach;
+    return stroke_of(
+        ring.at(edge, 0), ring.at(edge + inward * 0.5, 0), ring.at(edge + inward, 0), width);
 }
 
 /// Rows of hatching swell in from nothing at the ends of a volume; `share`: how far the row lies
@@ -288,8 +288,8 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
         const double wander = 0.7 + 0.5 * drift(i / 9.0) + 0.12 * scatter(i * 104729U + 3U);
         const double body = from_nothing(from_end / zone.axis->length());
         const double wide = ring->far - ring->near;
-        strokes.push_back(ring_stroke(
-            *ring, std::min(wide * pen.reach, 60.0) * turn * wander * body, pen.width * body));
+        const double reach = std::min(wide * pen.reach, 60.0) * turn * wander * body;
+        strokes.push_back(ring_stroke(*ring, reach, pen, pen.width * body));
     }
     return strokes;
 }
@@ -299,6 +299,7 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
 std::optional<HatchStroke> hanging(const Zone& zone,
                                    const std::vector<Point>& outline,
                                    double inner,
+                                   bool from_light,
                                    double from,
                                    double to,
                                    double width) {
@@ -309,7 +310,8 @@ std::optional<HatchStroke> hanging(const Zone& zone,
         if (!ring) {
             return std::nullopt;
         }
-        line.push_back(ring->at(ring->far - inner * (ring->far - ring->near), 0));
+        const double in = inner * (ring->far - ring->near);
+        line.push_back(ring->at(from_light ? ring->near + in : ring->far - in, 0));
     }
     constexpr double unseen = 0.6;
     return HatchStroke{tapered(Curve(line), width, unseen), line.front(), line[2], line.back()};
@@ -336,8 +338,13 @@ std::vector<HatchStroke> falling(const Zone& zone,
             const std::uint32_t key = column * 7919U + i;
             const double share = (0.62 - 0.36 * inner) * (0.7 + 0.6 * scatter(key + 11U));
             const double end = std::min(at + whole * share, whole * 0.985);
-            if (auto stroke =
-                    hanging(zone, outline, place, at, end, pen.width * (1.25 - 0.6 * inner))) {
+            if (auto stroke = hanging(zone,
+                                      outline,
+                                      place,
+                                      pen.from_light,
+                                      at,
+                                      end,
+                                      pen.width * (1.25 - 0.6 * inner))) {
                 strokes.push_back(*std::move(stroke));
             }
             at = end + whole * (0.04 + 0.22 * inner * scatter(key + 5U));

@@ -38,10 +38,12 @@ struct HatchPen {
     double width = 1;
     double tilt = 0;
     double reach = 0.3;
+    /// From the lit edge instead of the dark one: with white chalk, on black cloth.
+    bool from_light = false;
 };
 
-/// Hatching laid across a zone like rings round a barrel, from the dark edge inwards; or along it,
-/// where it falls. Empty without an axis.
+/// Hatching laid across a zone like rings round a barrel, from the dark edge inwards (or the
+/// lit one); or along it, where it falls. Empty without an axis.
 std::vector<HatchStroke> hatch(const Zone& zone, const HatchPen& pen);
 
 }  // namespace platewright

@@ -130,14 +130,22 @@ class Painting {
                 // Moved away from the light, the line is thin where the light falls and heavy
                 // below; a tailor's line is as heavy all round.
                 const bool flat = easel_.line_drawing();
-                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.7);
-                const double width = easel_.weight(flat ? 3.0 : 2.3);
                 const Colour ink = flat ? kPenInk : outline_ink(*part);
+                const double heavy = flat ? 1 : weight_on(*part);
+                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.7 * heavy);
+                const double width = easel_.weight(flat ? 3.0 : 2.3 * heavy);
                 group.children.emplace_back(
                     Shape{shapes_[part->name], away, std::nullopt, Stroke{ink, width, 1, {}}});
             }
         }
         return group;
+    }
+
+    /// Round white cloth a line as heavy as round the rest would stand like a band of its own.
+    [[nodiscard]] double weight_on(const Part& part) const {
+        constexpr double white = 0.86;
+        const auto paint = easel_.paint_of(part.cloth);
+        return paint && to_oklab(paint->colour).l > white ? 0.72 : 0.9;
     }
 
     /// Of the cloth's own line colour: round white gaiters a black rim would stand like a shadow.
@@ -189,6 +197,8 @@ class Painting {
         entry->second.cover = easel_.drawing().add(cover_of(zone.path));
         entry->second.outline = easel_.drawing().add(zone.path);
         entry->second.rings = hatch(zone, {easel_.printed(3.4), easel_.weight(1.0), 0, 0.30});
+        entry->second.chalked =
+            hatch(zone, {easel_.printed(3.4), easel_.weight(0.9), 0, 0.22, true});
         if (!zone.falls) {
             entry->second.crossed =
                 hatch(zone, {easel_.printed(3.4), easel_.weight(0.75), -0.55, 0.06});

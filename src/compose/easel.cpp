@@ -9,18 +9,18 @@ namespace platewright {
 
 namespace {
 
-// Eight faint steps are smooth on a whole figure; four were seen as stripes. What is drawn larger
-// than at 1 : 10 takes more of them.
-constexpr int kShadeSteps = 8;
-constexpr int kLightSteps = 4;
+// Twelve faint steps are smooth on a whole figure; eight were seen as terraces. What is drawn
+// larger than at 1 : 10 takes more of them.
+constexpr int kShadeSteps = 12;
+constexpr int kLightSteps = 6;
 constexpr double kMoreStepsFromScale = 10;
 constexpr double kMostSteps = 2.5;
 /// Forms narrower than this, in mm, have no room for all the steps.
 constexpr double kFullStepsFrom = 90;
 constexpr double kShadeReach = 84;
 constexpr double kLightReach = 26;
-constexpr double kShadeAlpha = 0.040;
-constexpr double kLightAlpha = 0.032;
+constexpr double kShadeAlpha = 0.027;
+constexpr double kLightAlpha = 0.022;
 /// From this scale on the pen grows finer with the figure, by this power of its size.
 constexpr double kFinerFromScale = 13;
 constexpr double kFiner = 0.5;
@@ -42,8 +42,9 @@ constexpr double kShadowFrom = 4;
 constexpr double kEdgePitch = 2.2;
 constexpr double kEdgeHatchFrom = 23;
 constexpr double kEdgeHatchAlpha = 0.55;
-/// On black cloth no hatching could be seen.
+/// On black cloth no dark hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
+constexpr double kChalkAlpha = 0.45;
 
 constexpr Colour kWhite{0xff, 0xff, 0xff};
 /// Face, hands and hair are not hatched; they keep their light and shade, on nearly white.
@@ -322,10 +323,10 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
 }
 
 void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
-    if (piece.inks.shade_factor <= 0 || line_drawing_ ||
-        piece.inks.lightness <= kHatchFromLightness) {
+    if (piece.inks.shade_factor <= 0 || line_drawing_) {
         return;
     }
+    const bool black = piece.inks.lightness <= kHatchFromLightness;
     const Path& shape = drawing_.paths[piece.shape];
     const Rect box = shape.bounds();
     const auto within = [&](Point p) {
@@ -338,9 +339,10 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
             [&](Point p) { return within(p) && inside(chains, p); });
     };
     // Crossed hatching on light cloth would read as a net.
-    const bool crossed = piece.inks.lightness < 0.8;
+    const bool crossed = !black && piece.inks.lightness < 0.8;
     const std::vector<HatchStroke> none;
-    for (const auto* strokes : {&volume.rings, crossed ? &volume.crossed : &none}) {
+    for (const auto* strokes :
+         {black ? &volume.chalked : &volume.rings, crossed ? &volume.crossed : &none}) {
         Path together;
         for (const HatchStroke& stroke : *strokes) {
             if (touches(stroke) && !hidden({stroke.begin, stroke.middle, stroke.end})) {
@@ -348,7 +350,10 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
             }
         }
         if (!together.empty()) {
-            fill(into, std::move(together), piece.inks.contour, piece.inks.hatch_alpha);
+            fill(into,
+                 std::move(together),
+                 black ? piece.inks.seam : piece.inks.contour,
+                 black ? kChalkAlpha : piece.inks.hatch_alpha);
         }
     }
 }
@@ -374,10 +379,12 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
     if (!thin) {
         // Moved towards the light and cut off by the outline, the second line thickens only the
         // shaded side, as a pen would.
+        // On white a line as heavy as on cloth would stand like a band of its own.
+        const double heavy = piece.inks.lightness > kLightFromBelow ? 0.6 : 0.9;
         inner.children.emplace_back(Shape{piece.contour(),
-                                          kToLight * weight(0.8),
+                                          kToLight * weight(0.8 * heavy),
                                           std::nullopt,
-                                          Stroke{piece.inks.contour, width, 1, {}}});
+                                          Stroke{piece.inks.contour, width * heavy, 1, {}}});
     }
     if (piece.line == LineWeight::medium && !hatched()) {
         thickness(inner, piece);

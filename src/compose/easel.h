@@ -34,6 +34,8 @@ struct Volume {
     PathId outline = 0;
     std::vector<HatchStroke> rings;
     std::vector<HatchStroke> crossed;
+    /// On black cloth, where only light can be drawn.
+    std::vector<HatchStroke> chalked;
 };
 
 /// A piece of material to be modelled: a part, a patch, a rank bar, a length of tape.
