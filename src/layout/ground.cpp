@@ -157,25 +157,28 @@ Path close_shadow(const std::vector<Point>& edge, double depth, double mm, doubl
     return path;
 }
 
-/// What rests on the ground of such an edge, without the sides that rise from it.
-std::vector<Point> resting(std::vector<Point> edge, double mm) {
+/// The stretches of such an edge that rest on the ground, each of one foot, without the sides that
+/// rise from it.
+std::vector<std::vector<Point>> resting(const std::vector<Point>& edge, double mm) {
     const double steep = 12 * mm;
-    while (edge.size() > 1 && edge[1].y - edge[0].y > steep) {
-        edge.erase(edge.begin());
+    std::vector<std::vector<Point>> stretches;
+    for (std::size_t i = 0; i < edge.size(); ++i) {
+        if (i == 0 || std::abs(edge[i].y - edge[i - 1].y) > steep) {
+            stretches.emplace_back();
+        }
+        stretches.back().push_back(edge[i]);
     }
-    while (edge.size() > 1 && edge[edge.size() - 2].y - edge.back().y > steep) {
-        edge.pop_back();
-    }
-    return edge;
+    return stretches;
 }
 
 void fill_close_shadows(const Footing& foot, double right, double mm, Layer& on) {
     constexpr std::size_t least = 4;
     for (const std::vector<Point>& all : foot.edges) {
-        const std::vector<Point> edge = resting(all, mm);
-        if (edge.size() >= least) {
-            on.fill(close_shadow(edge, 16, mm, right), kGraver, 0.22);
-            on.fill(close_shadow(edge, 8, mm, right), kGraver, 0.5);
+        for (const std::vector<Point>& edge : resting(all, mm)) {
+            if (edge.size() >= least) {
+                on.fill(close_shadow(edge, 16, mm, right), kGraver, 0.22);
+                on.fill(close_shadow(edge, 8, mm, right), kGraver, 0.5);
+            }
         }
     }
 }
