@@ -22,19 +22,61 @@ constexpr double kLeftOut = 400;
 /// Of the square of what a region has too many or too few, in ems.
 constexpr double kUneven = 0.55;
 
+/// Within how many ems words between two figures are neighbours, and what it costs, in ems, if they
+/// lead to different figures.
+constexpr double kNeighbours = 3.6;
+constexpr double kMixed = 1.6;
+
 /// A straight piece of a line.
 struct Leg {
     Point from;
     Point to;
 };
 
-std::array<Leg, 3> legs_of(const PlacedCallout& placed) {
-    return {{{placed.start, placed.bend}, {placed.bend, placed.turn}, {placed.turn, placed.site}}};
-}
-
 double to_stroke(Point from, const Leg& stroke) {
     return distance_from_line(from, stroke.from, stroke.to);
 }
+
+/// Also of boxes without height, which level lines have.
+bool overlap(const Rect& a, const Rect& b) {
+    return a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
+}
+
+/// What is asked again and again of a callout in its place, worked out once: its line in three
+/// pieces, each with the box about all that could touch it, and what its words keep free.
+struct Form {
+    Form(const PlacedCallout& placed, double size)
+        : box(placed.box),
+          apart(box.grown(kApart * size)),
+          free_of_lines(box.grown(kWordsToLine * size)),
+          legs{{{placed.start, placed.bend},
+                {placed.bend, placed.turn},
+                {placed.turn, placed.site}}},
+          site(placed.site) {
+        for (std::size_t i = 0; i < legs.size(); ++i) {
+            near[i].include(legs[i].from);
+            near[i].include(legs[i].to);
+            line.include(legs[i].from);
+            line.include(legs[i].to);
+            near[i] = near[i].grown(kDotToLine * size);
+        }
+        near_line = line.grown(kDotToLine * size);
+        area = box;
+        area.include(near_line);
+        area = area.grown(kDotToLine * size);
+    }
+
+    Rect box;
+    Rect apart;
+    Rect free_of_lines;
+    std::array<Leg, 3> legs;
+    std::array<Rect, 3> near = {};
+    Rect line = {};
+    Rect near_line = {};
+    /// All that words and line take, with what they keep free.
+    Rect area = {};
+    Point site;
+};
 
 bool strokes_meet(const Leg& a, const Leg& b, double clear) {
     const bool none = a.from == a.to || b.from == b.to;
@@ -42,45 +84,86 @@ bool strokes_meet(const Leg& a, const Leg& b, double clear) {
            to_stroke(a.to, b) < clear || to_stroke(b.from, a) < clear || to_stroke(b.to, a) < clear;
 }
 
-bool line_meets_words(const PlacedCallout& line, const Rect& words) {
-    return std::ranges::any_of(legs_of(line), [&words](const Leg& stroke) {
-        return stroke_meets(stroke.from, stroke.to, words);
-    });
+bool line_meets_words(const Form& line, const Form& words) {
+    return overlap(line.line, words.free_of_lines) &&
+           std::ranges::any_of(line.legs, [&words](const Leg& stroke) {
+               return stroke_meets(stroke.from, stroke.to, words.free_of_lines);
+           });
 }
 
-bool lines_meet(const PlacedCallout& one, const PlacedCallout& other, double size) {
-    for (const Leg& a : legs_of(one)) {
-        for (const Leg& b : legs_of(other)) {
-            if (strokes_meet(a, b, kLineToLine * size)) {
-                return true;
-            }
-        }
-        if (to_stroke(other.site, a) < kDotToLine * size) {
+/// Whether the dot of one is too near the line of the other.
+bool dot_meets_line(const Form& one, const Form& other, double size) {
+    const Rect dot{one.site.x, one.site.y, one.site.x, one.site.y};
+    for (std::size_t i = 0; i < other.legs.size(); ++i) {
+        if (overlap(dot, other.near[i]) && to_stroke(one.site, other.legs[i]) < kDotToLine * size) {
             return true;
         }
     }
-    return std::ranges::any_of(
-        legs_of(other), [&](const Leg& b) { return to_stroke(one.site, b) < kDotToLine * size; });
+    return false;
+}
+
+bool lines_meet(const Form& one, const Form& other, double size) {
+    if (!overlap(one.line, other.near_line)) {
+        return false;
+    }
+    for (std::size_t i = 0; i < one.legs.size(); ++i) {
+        for (std::size_t k = 0; k < other.legs.size(); ++k) {
+            if (overlap(one.near[i], other.near[k]) &&
+                strokes_meet(one.legs[i], other.legs[k], kLineToLine * size)) {
+                return true;
+            }
+        }
+    }
+    return dot_meets_line(one, other, size) || dot_meets_line(other, one, size);
+}
+
+bool forms_meet(const Form& one, const Form& other, double size) {
+    return one.apart.meets(other.box) || line_meets_words(one, other) ||
+           line_meets_words(other, one) || lines_meet(one, other, size);
+}
+
+using Options = std::vector<std::vector<CalloutOption>>;
+using Forms = std::vector<std::vector<Form>>;
+
+Forms forms_of(const Options& options, double size) {
+    Forms forms(options.size());
+    for (std::size_t i = 0; i < options.size(); ++i) {
+        forms[i].reserve(options[i].size());
+        for (const CalloutOption& option : options[i]) {
+            forms[i].emplace_back(option.placed, size);
+        }
+    }
+    return forms;
 }
 
 /// The state of the search: which option of each list is taken.
 class Choice {
   public:
-    Choice(std::vector<std::vector<CalloutOption>> options, double size)
-        : options_(std::move(options)), size_(size), taken_(options_.size()) {
-        for (std::vector<CalloutOption>& of_one : options_) {
-            for (CalloutOption& option : of_one) {
-                option.area = option.placed.box;
-                for (const Leg& leg : legs_of(option.placed)) {
-                    option.area.include(leg.from);
-                    option.area.include(leg.to);
-                }
-                option.area = option.area.grown(kDotToLine * size);
+    /// `prices`: what is added to the cost of each region.
+    Choice(const Options& options,
+           const Forms& forms,
+           const std::vector<double>& prices,
+           double size)
+        : options_(options),
+          forms_(forms),
+          prices_(prices),
+          size_(size),
+          taken_(options.size()) {}
+
+    using Taken = std::vector<std::optional<std::size_t>>;
+
+    [[nodiscard]] const Taken& all_taken() const { return taken_; }
+
+    void take(Taken all) { taken_ = std::move(all); }
+
+    /// From what is taken already; what is not, first takes the cheapest place that is free.
+    void improve() {
+        sort_by_price();
+        for (std::size_t i = 0; i < options_.size(); ++i) {
+            if (!taken_[i]) {
+                taken_[i] = free_option(i, kLeftOut);
             }
         }
-    }
-
-    void improve() {
         constexpr int most_rounds = 8;
         bool better = true;
         for (int round = 0; round < most_rounds && better; ++round) {
@@ -103,16 +186,18 @@ class Choice {
 
     /// A callout goes back to a place that was dear only for its region's price, where that gains
     /// more than evenness loses.
-    void ease(const std::vector<double>& prices, std::vector<std::size_t> counts) {
+    void ease(std::vector<std::size_t> counts) {
         for (std::size_t i = 0; i < options_.size(); ++i) {
             for (std::size_t k = 0; k < options_[i].size() && taken_[i]; ++k) {
                 const CalloutOption& now = options_[i][*taken_[i]];
                 const CalloutOption& then = options_[i][k];
-                const double gain = now.cost - prices[now.region] - then.cost + prices[then.region];
+                const double gain = now.cost - then.cost;
                 const double more = static_cast<double>(counts[then.region]) -
                                     static_cast<double>(counts[now.region]) + 1;
                 const double loss = now.region == then.region ? 0 : 2 * kUneven * size_ * more;
-                if (gain > std::max(loss, 0.0) + 1e-6 && in_the_way(i, then).empty()) {
+                if (gain > std::max(loss, 0.0) + 1e-6 &&
+                    gain + mixed(i, *taken_[i]) - mixed(i, k) > std::max(loss, 0.0) + 1e-6 &&
+                    in_the_way(i, k).empty()) {
                     --counts[now.region];
                     ++counts[then.region];
                     taken_[i] = k;
@@ -121,26 +206,73 @@ class Choice {
         }
     }
 
+    /// What it costs that an option would stand among words that lead the other way, so that those
+    /// of two figures make one ragged column instead of two runs.
+    [[nodiscard]] double mixed(std::size_t number, std::size_t option) const {
+        const CalloutOption& one = options_[number][option];
+        double sum = 0;
+        if (one.region == 0 || one.region + 1 >= prices_.size()) {
+            return sum;
+        }
+        const double reach = kNeighbours * size_;
+        for (std::size_t k = 0; k < taken_.size(); ++k) {
+            if (k == number || !taken_[k]) {
+                continue;
+            }
+            const CalloutOption& other = options_[k][*taken_[k]];
+            const double apart = std::abs(one.placed.start.y - other.placed.start.y);
+            if (other.region == one.region && other.placed.on_left != one.placed.on_left &&
+                apart < reach) {
+                sum += kMixed * size_ * (1 - apart / reach);
+            }
+        }
+        return sum;
+    }
+
+    [[nodiscard]] double mixed(std::size_t number) const {
+        return taken_[number] ? mixed(number, *taken_[number]) : 0;
+    }
+
   private:
-    std::vector<std::vector<CalloutOption>> options_;
+    const Options& options_;
+    const Forms& forms_;
+    const std::vector<double>& prices_;
     double size_;
-    std::vector<std::optional<std::size_t>> taken_;
+    Taken taken_;
+    /// The options of each callout with their prices, the cheapest first.
+    std::vector<std::vector<std::pair<double, std::size_t>>> orders_;
+
+    [[nodiscard]] double price_of(const CalloutOption& option) const {
+        return option.cost + (option.region < prices_.size() ? prices_[option.region] : 0);
+    }
+
+    void sort_by_price() {
+        orders_.assign(options_.size(), {});
+        for (std::size_t i = 0; i < options_.size(); ++i) {
+            orders_[i].reserve(options_[i].size());
+            for (std::size_t k = 0; k < options_[i].size(); ++k) {
+                orders_[i].emplace_back(price_of(options_[i][k]), k);
+            }
+            std::ranges::sort(orders_[i]);
+        }
+    }
 
     [[nodiscard]] double cost(std::size_t number) const {
-        return taken_[number] ? options_[number][*taken_[number]].cost : kLeftOut;
+        return taken_[number] ? price_of(options_[number][*taken_[number]]) + mixed(number)
+                              : kLeftOut;
     }
 
     /// The callouts that an option of another would meet, at most two of them.
     [[nodiscard]] std::vector<std::size_t> in_the_way(std::size_t number,
-                                                      const CalloutOption& option) const {
+                                                      std::size_t option) const {
+        const Form& form = forms_[number][option];
         std::vector<std::size_t> found;
         for (std::size_t k = 0; k < taken_.size() && found.size() < 2; ++k) {
             if (k == number || !taken_[k]) {
                 continue;
             }
-            const CalloutOption& other = options_[k][*taken_[k]];
-            if (option.area.meets(other.area) &&
-                callouts_meet(option.placed, other.placed, size_)) {
+            const Form& other = forms_[k][*taken_[k]];
+            if (overlap(form.area, other.area) && forms_meet(form, other, size_)) {
                 found.push_back(k);
             }
         }
@@ -149,11 +281,11 @@ class Choice {
 
     /// The cheapest free option that costs less than `most`.
     [[nodiscard]] std::optional<std::size_t> free_option(std::size_t number, double most) const {
-        for (std::size_t i = 0; i < options_[number].size(); ++i) {
-            if (options_[number][i].cost >= most) {
+        for (const auto& [price, i] : orders_[number]) {
+            if (price >= most) {
                 break;
             }
-            if (in_the_way(number, options_[number][i]).empty()) {
+            if (price + mixed(number, i) < most && in_the_way(number, i).empty()) {
                 return i;
             }
         }
@@ -162,12 +294,16 @@ class Choice {
 
     bool improve(std::size_t number) {
         constexpr double least_gain = 1e-6;
-        for (std::size_t i = 0; i < options_[number].size(); ++i) {
-            const double gain = cost(number) - options_[number][i].cost;
-            if (gain <= least_gain) {
+        const double now = cost(number);
+        for (const auto& [price, i] : orders_[number]) {
+            if (now - price <= least_gain) {
                 return false;
             }
-            const auto others = in_the_way(number, options_[number][i]);
+            const double gain = now - price - mixed(number, i);
+            if (gain <= least_gain) {
+                continue;
+            }
+            const auto others = in_the_way(number, i);
             if (others.size() > 1) {
                 continue;
             }
@@ -200,12 +336,11 @@ double due_of(std::size_t region, std::size_t regions) {
     return region > 0 && region + 1 < regions ? between : 1;
 }
 
-/// `prices`: what was added to the cost of each region.
 Shares shares_of(const Choice& choice,
                  std::size_t callouts,
-                 const std::vector<double>& prices,
+                 std::size_t regions,
                  double size) {
-    Shares shares{std::vector<std::size_t>(prices.size(), 0)};
+    Shares shares{std::vector<std::size_t>(regions, 0)};
     std::size_t placed = 0;
     for (std::size_t i = 0; i < callouts; ++i) {
         const CalloutOption* taken = choice.taken(i);
@@ -215,15 +350,15 @@ Shares shares_of(const Choice& choice,
         }
         ++placed;
         ++shares.counts[taken->region];
-        shares.faults += taken->cost - prices[taken->region];
+        shares.faults += taken->cost + choice.mixed(i) / 2;
     }
     double dues = 0;
-    for (std::size_t i = 0; i < prices.size(); ++i) {
-        dues += due_of(i, prices.size());
+    for (std::size_t i = 0; i < regions; ++i) {
+        dues += due_of(i, regions);
     }
     const double even = static_cast<double>(placed) / dues;
-    for (std::size_t i = 0; i < prices.size(); ++i) {
-        const double off = static_cast<double>(shares.counts[i]) - even * due_of(i, prices.size());
+    for (std::size_t i = 0; i < regions; ++i) {
+        const double off = static_cast<double>(shares.counts[i]) - even * due_of(i, regions);
         shares.faults += kUneven * size * off * off;
     }
     return shares;
@@ -243,155 +378,17 @@ std::size_t fullest_of(const std::vector<std::size_t>& counts) {
     return fullest;
 }
 
-/// Places for words in one of two columns.
-class LevelPlaces {
-  public:
-    LevelPlaces(const CalloutColumns& columns, const Type& type, Ruler& ruler)
-        : columns_(columns), type_(type), ruler_(ruler) {}
-
-    /// The cheapest of each side.
-    std::vector<CalloutOption> of(std::size_t number, const Callout& callout) {
-        std::vector<CalloutOption> all;
-        for (const bool on_left : {true, false}) {
-            const Rect& column = on_left ? columns_.left : columns_.right;
-            if (column.empty()) {
-                continue;
-            }
-            found_.clear();
-            PlacedCallout made;
-            made.number = number;
-            made.on_left = on_left;
-            made.lines = ruler_.label_lines(callout.words, type_, column.width());
-            const std::vector<Point>& sites = on_left ? callout.from_left : callout.from_right;
-            const std::vector<int>& crossed =
-                on_left ? callout.crossed_from_left : callout.crossed_from_right;
-            for (std::size_t i = 0; i < sites.size(); ++i) {
-                add_heights(made, column, sites[i], i < crossed.size() ? crossed[i] : 0);
-            }
-            std::ranges::stable_sort(found_, {}, &CalloutOption::cost);
-            found_.resize(std::min(found_.size(), kMostOfASide));
-            all.insert(all.end(), found_.begin(), found_.end());
-        }
-        return all;
-    }
-
-  private:
-    const CalloutColumns& columns_;
-    const Type& type_;
-    Ruler& ruler_;
-    std::vector<CalloutOption> found_;
-    static constexpr std::size_t kMostOfASide = 100;
-    /// What it costs to cross a thing that is not spoken of, in ems.
-    static constexpr double kCrossed = 5;
-
-    void add_heights(PlacedCallout made, const Rect& column, Point site, int crossed) {
-        const double in_the_way = kCrossed * type_.size * crossed;
-        constexpr int most_steps = 8;
-        constexpr double step = 0.5;
-        constexpr double leading = 1.16;
-        constexpr double air = 0.35;
-        constexpr double tick = 0.9;
-        const double half = leading * type_.size * static_cast<double>(made.lines.size()) / 2;
-        const double way = made.on_left ? 1 : -1;
-        const double edge = made.on_left ? column.right : column.left;
-        made.site = site;
-        for (int i = -most_steps; i <= most_steps; ++i) {
-            const double y = site.y + i * step * type_.size;
-            made.box = {column.left, y - half, column.right, y + half};
-            made.start = {edge + way * air * type_.size, y};
-            made.bend = {edge + way * (air + tick) * type_.size, y};
-            made.turn = {made.bend.x + way * std::abs(y - site.y), site.y};
-            if (made.box.top >= column.top && made.box.bottom <= column.bottom &&
-                (site.x - made.turn.x) * way >= 0) {
-                found_.push_back(
-                    {made, in_the_way + std::abs(site.x - edge) + 0.8 * std::abs(y - site.y)});
-            }
-        }
-    }
-};
-
-/// How many more stand left than right.
-int surplus(const CalloutPlan& plan) {
-    const auto left = std::ranges::count(plan.placed, true, &PlacedCallout::on_left);
-    return static_cast<int>(2 * left) - static_cast<int>(plan.placed.size());
-}
-
-/// Everything in its place if the left column costs so much more; nothing if something has none.
-std::optional<CalloutPlan> plan_with(std::vector<std::vector<CalloutOption>> options,
-                                     double more_on_left,
-                                     double size) {
-    for (std::vector<CalloutOption>& of_one : options) {
-        for (CalloutOption& option : of_one) {
-            option.cost += option.placed.on_left ? more_on_left : 0;
-        }
-        std::ranges::stable_sort(of_one, {}, &CalloutOption::cost);
-    }
-    CalloutPlan plan;
-    for (std::optional<PlacedCallout>& placed : choose_callouts(options, size)) {
-        if (!placed) {
-            return std::nullopt;
-        }
-        plan.placed.push_back(*std::move(placed));
-    }
-    std::ranges::stable_sort(plan.placed, [](const PlacedCallout& a, const PlacedCallout& b) {
-        return std::pair(!a.on_left, a.box.top) < std::pair(!b.on_left, b.box.top);
-    });
-    return plan;
-}
-
 }  // namespace
 
-std::optional<CalloutPlan> place_level(const std::vector<Callout>& callouts,
-                                       const CalloutColumns& columns,
-                                       const Type& type,
-                                       Ruler& ruler) {
-    LevelPlaces places(columns, type, ruler);
-    std::vector<std::vector<CalloutOption>> options;
-    for (std::size_t i = 0; i < callouts.size(); ++i) {
-        options.push_back(places.of(i, callouts[i]));
-    }
-    // The fuller column is made dearer until both hold nearly as many; a handful of words that
-    // cross something may stand less evenly, where their lines cross least.
-    constexpr std::size_t handful = 9;
-    const bool some_cross = std::ranges::any_of(callouts, [](const Callout& each) {
-        return !each.crossed_from_left.empty() || !each.crossed_from_right.empty();
-    });
-    const int few = some_cross && callouts.size() <= handful
-                        ? 3
-                        : std::max(1, static_cast<int>(callouts.size()) / 5);
-    constexpr double most_ems = 34;
-    constexpr int most_tries = 7;
-    auto best = plan_with(options, 0, type.size);
-    double less = 0;
-    double more = best && surplus(*best) < 0 ? -most_ems : most_ems;
-    const bool even = best && std::abs(surplus(*best)) <= few;
-    for (int i = 0; i < most_tries && best && !even; ++i) {
-        const double middle = (less + more) / 2;
-        auto plan = plan_with(options, middle * type.size, type.size);
-        if (!plan) {
-            break;
-        }
-        // The least price that does: a higher one drives words to where their lines cross more.
-        const int now = surplus(*plan);
-        const bool enough = std::abs(now) <= few;
-        (now * more > 0 && !enough ? less : more) = middle;
-        if (enough || std::abs(now) < std::abs(surplus(*best))) {
-            best = std::move(plan);
-        }
-    }
-    return best;
-}
-
 bool callouts_meet(const PlacedCallout& one, const PlacedCallout& other, double size) {
-    return one.box.grown(kApart * size).meets(other.box) ||
-           line_meets_words(one, other.box.grown(kWordsToLine * size)) ||
-           line_meets_words(other, one.box.grown(kWordsToLine * size)) ||
-           lines_meet(one, other, size);
+    return forms_meet(Form(one, size), Form(other, size), size);
 }
 
 std::vector<std::optional<PlacedCallout>> choose_callouts(
     const std::vector<std::vector<CalloutOption>>& options, double size) {
-    Choice choice(options, size);
+    const Forms forms = forms_of(options, size);
+    const std::vector<double> prices;
+    Choice choice(options, forms, prices, size);
     choice.improve();
     std::vector<std::optional<PlacedCallout>> chosen;
     for (std::size_t i = 0; i < options.size(); ++i) {
@@ -401,16 +398,16 @@ std::vector<std::optional<PlacedCallout>> choose_callouts(
 }
 
 std::vector<std::optional<PlacedCallout>> share_out_callouts(
-    std::vector<std::vector<CalloutOption>> options, std::size_t regions, double size) {
-    constexpr int tries = 14;
+    const std::vector<std::vector<CalloutOption>>& options, std::size_t regions, double size) {
+    constexpr int tries = 12;
     // Finer and finer, so that a region is not emptied by the step that was to ease it.
-    constexpr double finer = 0.84;
+    constexpr double finer = 0.8;
     double step = 2 * size;
     std::vector<double> prices(regions, 0);
     std::vector<std::optional<PlacedCallout>> best;
     double least = 0;
-    const auto keep_better = [&](const Choice& choice, const std::vector<double>& at_prices) {
-        Shares shares = shares_of(choice, options.size(), at_prices, size);
+    const auto keep_better = [&](const Choice& choice) {
+        Shares shares = shares_of(choice, options.size(), regions, size);
         if (best.empty() || shares.faults < least) {
             least = shares.faults;
             best.clear();
@@ -420,20 +417,16 @@ std::vector<std::optional<PlacedCallout>> share_out_callouts(
         }
         return shares;
     };
+    const Forms forms = forms_of(options, size);
+    Choice choice(options, forms, prices, size);
     for (int i = 0; i < tries; ++i) {
-        Choice choice(options, size);
         choice.improve();
-        const Shares shares = keep_better(choice, prices);
-        choice.ease(prices, shares.counts);
-        keep_better(choice, prices);
-        const std::size_t fullest = fullest_of(shares.counts);
-        prices[fullest] += step;
-        for (std::vector<CalloutOption>& of_one : options) {
-            for (CalloutOption& option : of_one) {
-                option.cost += option.region == fullest ? step : 0;
-            }
-            std::ranges::stable_sort(of_one, {}, &CalloutOption::cost);
-        }
+        const Shares shares = keep_better(choice);
+        Choice::Taken dear = choice.all_taken();
+        choice.ease(shares.counts);
+        keep_better(choice);
+        choice.take(std::move(dear));
+        prices[fullest_of(shares.counts)] += step;
         step *= finer;
     }
     return best;

@@ -14,8 +14,6 @@ namespace platewright::sheet {
 struct CalloutOption {
     PlacedCallout placed;
     double cost = 0;
-    /// All that words and line take, with what they keep free; empty: not yet known.
-    Rect area = {};
     /// Which of the regions beside the pictures it stands in.
     std::size_t region = 0;
 };
@@ -33,7 +31,7 @@ std::vector<std::optional<PlacedCallout>> choose_callouts(
 /// The same, and so that the regions hold about as many each: what stands in a full one is made
 /// dearer step by step, and the best of all that comes of it is taken.
 std::vector<std::optional<PlacedCallout>> share_out_callouts(
-    std::vector<std::vector<CalloutOption>> options, std::size_t regions, double size);
+    const std::vector<std::vector<CalloutOption>>& options, std::size_t regions, double size);
 
 /// All callouts in two columns, their lines level, bent at half a right angle where words have to
 /// stand higher or lower than what they name; nothing if not all of them have room that way.

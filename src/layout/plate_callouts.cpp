@@ -87,6 +87,8 @@ class Places {
     [[nodiscard]] std::vector<CalloutOption> of(std::size_t number) {
         found_.clear();
         const CalloutWords& words = named_.task.captions.callouts[number];
+        outer_ = set_in(words.words, {outer_width(words.words)});
+        inner_ = set_in(words.words, {1e3, 7.5 * type_.size, 5.5 * type_.size});
         for (std::size_t i = 0; i < named_.figures.size(); ++i) {
             const auto seen = named_.figures[i].seen.find(words.key);
             if (seen == named_.figures[i].seen.end() || seen->second.area < kLeastFound) {
@@ -104,41 +106,81 @@ class Places {
     }
 
   private:
-    /// An option, the figure it speaks of, and what of its cost is for crossing.
+    /// Words on lines of some width.
+    struct Setting {
+        std::vector<std::string> lines;
+        double width = 0;
+    };
+
+    /// An option still without its words, how they are set, the figure it speaks of, and what of
+    /// its cost is for crossing.
     struct Found {
         CalloutOption option;
+        const Setting* words = nullptr;
         std::size_t figure = 0;
         double as_level = 0;
     };
 
+    /// Costs of what was found, and where it stands there.
+    using Ranking = std::vector<std::pair<double, std::size_t>>;
+
     /// In order of their cost, of each region so many. What lines truly cross is counted only of
     /// those that are good if they ran level all the way.
     std::vector<CalloutOption> cheapest_of_regions() {
-        constexpr std::size_t counted = 800;
-        constexpr std::size_t most = 160;
-        keep_cheapest(counted);
-        for (Found& each : found_) {
-            each.option.cost += crossing(each) - each.as_level;
+        constexpr std::size_t counted = 240;
+        constexpr std::size_t most = 90;
+        Ranking ranking;
+        for (std::size_t i = 0; i < found_.size(); ++i) {
+            ranking.emplace_back(found_[i].option.cost, i);
         }
-        keep_cheapest(most);
+        keep_cheapest(ranking, counted);
+        for (auto& [cost, i] : ranking) {
+            found_[i].option.cost += crossing(found_[i]) - found_[i].as_level;
+            cost = found_[i].option.cost;
+        }
+        keep_cheapest(ranking, most);
         std::vector<CalloutOption> options;
-        for (Found& each : found_) {
-            options.push_back(std::move(each.option));
+        options.reserve(ranking.size());
+        for (const auto& [cost, i] : ranking) {
+            options.push_back(found_[i].option);
+            options.back().placed.lines = found_[i].words->lines;
         }
         return options;
     }
 
-    void keep_cheapest(std::size_t most) {
-        std::ranges::stable_sort(found_, {}, [](const Found& each) { return each.option.cost; });
+    void keep_cheapest(Ranking& ranking, std::size_t most) const {
+        std::ranges::sort(ranking);
         std::vector<std::size_t> counts(named_.stands.size() + 1, 0);
-        std::erase_if(found_,
-                      [&](const Found& each) { return ++counts[each.option.region] > most; });
+        std::erase_if(ranking, [&](const auto& each) {
+            return ++counts[found_[each.second].option.region] > most;
+        });
     }
 
     const NamedFigures& named_;
     const Type& type_;
     Ruler& ruler_;
     std::vector<Found> found_;
+    /// The words that are being placed, beside all figures and between two.
+    std::vector<Setting> outer_;
+    std::vector<Setting> inner_;
+
+    std::vector<Setting> set_in(const std::string& words, const std::vector<double>& rooms) {
+        std::vector<Setting> all;
+        for (const double room : rooms) {
+            // Between two figures no word is broken to stand in less room.
+            if (rooms.size() > 1 && ruler_.least_width(words, type_, "") > room) {
+                continue;
+            }
+            Setting set{ruler_.label_lines(words, type_, room)};
+            for (const std::string& line : set.lines) {
+                set.width = std::max(set.width, ruler_.width(line, type_));
+            }
+            if (all.empty() || all.back().lines != set.lines) {
+                all.push_back(std::move(set));
+            }
+        }
+        return all;
+    }
 
     /// Halfway between the highest and the lowest place.
     static double middle_of(const Seen& seen) {
@@ -182,29 +224,20 @@ class Places {
                             thing.off_middle * factor,
                             thing.area * factor * factor,
                             beside.on_left ? site.crossed_from_left : site.crossed_from_right};
-        const std::string& words = named_.task.captions.callouts[number].words;
-        for (const double room : rooms_for(beside, words)) {
-            // Between two figures no word is broken to stand in less room.
-            if (!is_outer(beside) && ruler_.least_width(words, type_, "") > room) {
-                continue;
-            }
+        for (const Setting& words : is_outer(beside) ? outer_ : inner_) {
             PlacedCallout made;
             made.number = number;
             made.on_left = beside.on_left;
-            made.lines = ruler_.label_lines(words, type_, room);
-            add_heights(made, beside, target);
+            add_heights(made, words, beside, target);
         }
     }
 
-    /// How wide lines of words may be. A long word rather takes some of the air at the edge than
-    /// it is broken, or parted from its colon.
-    [[nodiscard]] std::vector<double> rooms_for(const Beside& beside, const std::string& words) {
-        if (is_outer(beside)) {
-            const double column = named_.task.column_width();
-            const double whole = ruler_.least_width(words, type_, "") + 0.02 * type_.size;
-            return {std::clamp(whole, column - 2 * air(), column - 0.8 * air())};
-        }
-        return {1e3, 7.5 * type_.size, 5.5 * type_.size};
+    /// How wide lines of words may be beside all figures. A long word rather takes some of the air
+    /// at the edge than it is broken, or parted from its colon.
+    [[nodiscard]] double outer_width(const std::string& words) {
+        const double column = named_.task.column_width();
+        const double whole = ruler_.least_width(words, type_, "") + 0.02 * type_.size;
+        return std::clamp(whole, column - 2 * air(), column - 0.8 * air());
     }
 
     [[nodiscard]] double air() const { return 1.2 * named_.plan.style.unit; }
@@ -229,18 +262,22 @@ class Places {
         }
     }
 
-    void add_heights(PlacedCallout words, const Beside& beside, Target target) {
+    void add_heights(PlacedCallout callout,
+                     const Setting& words,
+                     const Beside& beside,
+                     Target target) {
         constexpr int most_steps = 12;
         constexpr double step = 0.4;
-        spare_small(words, target);
+        spare_small(callout, target);
         for (int i = -most_steps; i <= most_steps; ++i) {
             for (const bool far : {false, true}) {
-                PlacedCallout made = words;
-                if (set_words(made, {beside, far}, target.at.y + i * step * type_.size) &&
+                PlacedCallout made = callout;
+                if (set_words(made, words, {beside, far}, target.at.y + i * step * type_.size) &&
                     set_line(made, beside, target.at) && !meets_roundel(made)) {
                     const double as_level = kCrossed * type_.size * target.crossed;
-                    const double cost = as_level + cost_of(made, beside, target);
-                    found_.push_back({{made, cost, {}, beside.gap}, beside.figure, as_level});
+                    const double cost =
+                        as_level + cost_of(made, words.lines.size(), beside, target);
+                    found_.push_back({{made, cost, beside.gap}, &words, beside.figure, as_level});
                 }
                 if (is_outer(beside) || target.at.y < lowest_flush()) {
                     break;
@@ -251,13 +288,14 @@ class Places {
 
     /// Long lines cost, across the figure most; so does what stands apart from its height.
     [[nodiscard]] double cost_of(const PlacedCallout& made,
+                                 std::size_t rows,
                                  const Beside& beside,
                                  const Target& target) const {
         const double apart = std::abs(made.site.y - made.bend.y);
         const double small = std::max(0.0, 0.8 * type_.size - target.room);
         // Between the figures there is less room than beside them.
         const double between = is_outer(beside) ? 0 : 2.5;
-        const double lines = static_cast<double>(made.lines.size() - 1) * 0.8 + between;
+        const double lines = static_cast<double>(rows - 1) * 0.8 + between;
         // A bend on the cloth is taken for one of its own lines.
         const double bent = (made.turn.x - target.edge) * (made.on_left ? 1 : -1);
         const double knee = apart > 1e-6 ? 0.5 * type_.size : 0;
@@ -278,14 +316,11 @@ class Places {
     }
 
     /// Where words stand whose middle is at that height; false if there is no room.
-    bool set_words(PlacedCallout& made, const Stood& stood, double middle) {
+    bool set_words(PlacedCallout& made, const Setting& words, const Stood& stood, double middle) {
         const auto& [beside, far] = stood;
         constexpr double leading = 1.16;
-        double width = 0;
-        for (const std::string& line : made.lines) {
-            width = std::max(width, ruler_.width(line, type_));
-        }
-        const double height = leading * type_.size * static_cast<double>(made.lines.size());
+        const double width = words.width;
+        const double height = leading * type_.size * static_cast<double>(words.lines.size());
         const Rect& row = named_.plan.figures;
         made.box = {0, middle - height / 2, width, middle + height / 2};
         const double ground = 0.03 * row.height();

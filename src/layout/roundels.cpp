@@ -142,13 +142,22 @@ std::vector<std::optional<Roundel>> find_roundels(const Plan& plan,
     if (stands.empty()) {
         return best;
     }
+    // Beside the heads they may be a little smaller: one at the legs weighs a plate down on one side.
+    constexpr double large_enough = 0.79;
+    const double middle = plan.figures.centre().y;
     std::size_t most = 0;
-    for (const double smaller : {1.0, 0.93, 0.86, 0.79, 0.7, 0.55}) {
+    std::size_t highest = 0;
+    for (const double smaller : {1.0, 0.93, 0.86, large_enough, 0.7, 0.55}) {
         auto found = Seeker(plan, stands).all(radius * smaller, words_widths);
         const auto count = static_cast<std::size_t>(
             std::ranges::count_if(found, [](const auto& each) { return each.has_value(); }));
-        if (count > most) {
+        const auto high =
+            static_cast<std::size_t>(std::ranges::count_if(found, [middle](const auto& each) {
+                return each && each->centre.y < middle;
+            }));
+        if (count > most || (count == most && high > highest && smaller >= large_enough)) {
             most = count;
+            highest = high;
             best = std::move(found);
         }
     }
