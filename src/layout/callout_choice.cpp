@@ -144,11 +144,7 @@ class Choice {
            const Forms& forms,
            const std::vector<double>& prices,
            double size)
-        : options_(options),
-          forms_(forms),
-          prices_(prices),
-          size_(size),
-          taken_(options.size()) {}
+        : options_(options), forms_(forms), prices_(prices), size_(size), taken_(options.size()) {}
 
     using Taken = std::vector<std::optional<std::size_t>>;
 
@@ -336,10 +332,7 @@ double due_of(std::size_t region, std::size_t regions) {
     return region > 0 && region + 1 < regions ? between : 1;
 }
 
-Shares shares_of(const Choice& choice,
-                 std::size_t callouts,
-                 std::size_t regions,
-                 double size) {
+Shares shares_of(const Choice& choice, std::size_t callouts, std::size_t regions, double size) {
     Shares shares{std::vector<std::size_t>(regions, 0)};
     std::size_t placed = 0;
     for (std::size_t i = 0; i < callouts; ++i) {

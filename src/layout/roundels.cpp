@@ -142,7 +142,8 @@ std::vector<std::optional<Roundel>> find_roundels(const Plan& plan,
     if (stands.empty()) {
         return best;
     }
-    // Beside the heads they may be a little smaller: one at the legs weighs a plate down on one side.
+    // Beside the heads they may be a little smaller: one at the legs weighs a plate down on one
+    // side.
     constexpr double large_enough = 0.79;
     const double middle = plan.figures.centre().y;
     std::size_t most = 0;
@@ -151,10 +152,8 @@ std::vector<std::optional<Roundel>> find_roundels(const Plan& plan,
         auto found = Seeker(plan, stands).all(radius * smaller, words_widths);
         const auto count = static_cast<std::size_t>(
             std::ranges::count_if(found, [](const auto& each) { return each.has_value(); }));
-        const auto high =
-            static_cast<std::size_t>(std::ranges::count_if(found, [middle](const auto& each) {
-                return each && each->centre.y < middle;
-            }));
+        const auto high = static_cast<std::size_t>(std::ranges::count_if(
+            found, [middle](const auto& each) { return each && each->centre.y < middle; }));
         if (count > most || (count == most && high > highest && smaller >= large_enough)) {
             most = count;
             highest = high;
