@@ -3,6 +3,7 @@
 #include "layout/chart.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "layout/block.h"
