@@ -41,7 +41,9 @@ constexpr std::array<std::string_view, 2> kBareWithout = {"belts.worn", "box.lea
 constexpr std::string_view kFlaps = "pockets";
 constexpr std::string_view kLeftFlap = "pocket-left";
 
-/// The frame of a head with the highest of caps, and that of one with a hat.
+constexpr std::string_view kMusket = "musket";
+
+/// The frame of a head with the highest of caps, and that of one with the broadest of hats.
 constexpr std::string_view kHat = "hat";
 constexpr std::string_view kLowHat = "low-hat";
 
@@ -50,17 +52,37 @@ bool shows_nothing(const Example& option) {
     return option.value == "none" && std::ranges::find(kBareWithout, key) != kBareWithout.end();
 }
 
-/// A garment laid flat, to be drawn as those on the man are: a tailor's line drawing among them
-/// would look like another cloth.
-Template as_worn(const Template& flat) {
+/// A garment laid flat without its sleeves: beside a pocket they would be slivers of another colour.
+Template without_sleeves(const Template& flat) {
     Template made = flat;
+    std::erase_if(made.parts, [](const Part& part) {
+        return part.name.starts_with("sleeve") || part.name.starts_with("cuff");
+    });
+    return made;
+}
+
+/// The musket alone and whole, laid across a tile from corner to corner: beside the man it is as
+/// long as he is.
+Template laid_across(const Template& figure) {
+    const auto of_musket = [](const std::string& name) { return name.starts_with("musket-"); };
+    // By a little less than half a right angle.
+    constexpr Affine by{0.743, 0.669, -0.669, 0.743, 0, 0};
+    Template made;
     made.view = "detail";
-    std::vector<std::string> beneath;
-    for (Part& part : made.parts) {
-        if (part.on.empty()) {
-            part.on = beneath;
+    for (const Part& part : figure.parts) {
+        if (!of_musket(part.name)) {
+            continue;
         }
-        beneath.push_back(part.name);
+        Part laid = part;
+        laid.shape = part.shape.transformed(by);
+        laid.edge = part.edge.transformed(by);
+        std::erase_if(laid.on, [&](const std::string& name) { return !of_musket(name); });
+        for (Detail& detail : laid.details) {
+            detail.path = detail.path.transformed(by);
+            detail.curve = Curve(detail.path);
+        }
+        made.frame.include(laid.shape.bounds());
+        made.parts.push_back(std::move(laid));
     }
     return made;
 }
@@ -219,7 +241,7 @@ class Indexer {
                 plain->second.uniform = dressed(without);
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
-            show_whole_head(window, *uniform);
+            show_whole_head(window);
             if (window.flat && properties()[id].group() == kFlaps) {
                 move_to_flap(window, *uniform);
             }
@@ -302,15 +324,13 @@ class Indexer {
         return apart;
     }
 
-    /// A head is whole under whatever hat, with chin and collar; a high cap, a plume and tassels
-    /// need more room than the other hats, which would be small in it.
-    static void show_whole_head(Window& window, const Uniform& uniform) {
+    /// A head is whole under whatever hat, with chin and collar. All heads are of one size: the
+    /// frame has room for the highest of caps and is no broader than the broadest of hats needs.
+    static void show_whole_head(Window& window) {
         const auto high = frame_of(*window.view, kHat);
         const auto low = frame_of(*window.view, kLowHat);
         if (high && low && proportioned(*high).centre() == window.frame.centre()) {
-            Rect all = *high;
-            all.include(*low);
-            window.frame = proportioned(needs_room(uniform) ? all : *low);
+            window.frame = {low->left, high->top, low->right, high->bottom};
         }
     }
 
@@ -327,14 +347,6 @@ class Indexer {
                             window.frame.right + by.x,
                             window.frame.bottom + by.y};
         }
-    }
-
-    /// For the hat, above it and beside it.
-    static bool needs_room(const Uniform& uniform) {
-        const std::string shape = uniform.word(property_id("hat.shape"));
-        return shape == "fur-cap" || shape == "mitre" ||
-               uniform.word(property_id("hat.plume")) != "none" ||
-               uniform.word(property_id("hat.tassels")) != "none";
     }
 
     static std::string opposite(PropertyId id, const std::string& value) {
@@ -375,7 +387,12 @@ class Indexer {
             }
             return windows;
         }
-        add_windows(kFlatViews, std::string(frame_name(id)) + "-flat", windows);
+        if (properties()[id].group() == kMusket) {
+            add_musket(windows);
+        }
+        if (windows.empty()) {
+            add_windows(kFlatViews, std::string(frame_name(id)) + "-flat", windows);
+        }
         if (windows.empty()) {
             add_windows(kViews, own_frame_name(id), windows);
         }
@@ -384,6 +401,19 @@ class Indexer {
             add_windows(kViews, std::nullopt, windows);
         }
         return windows;
+    }
+
+    void add_musket(std::vector<Window>& to) {
+        constexpr double air = 1.08;
+        const auto view = job_.views.find(kViews.front());
+        if (view == job_.views.end()) {
+            return;
+        }
+        const Template& laid =
+            flats_.try_emplace(std::string(kMusket), laid_across(*view->second)).first->second;
+        if (!laid.parts.empty()) {
+            to.push_back({&laid, proportioned(laid.frame.widened(air)), true, false});
+        }
     }
 
     /// Without the name of a frame the whole figures.
@@ -403,7 +433,7 @@ class Indexer {
             }
             const Template* shown = view->second.get();
             if (flat) {
-                shown = &flats_.try_emplace(name, as_worn(*shown)).first->second;
+                shown = &flats_.try_emplace(name, without_sleeves(*shown)).first->second;
             }
             to.push_back({shown, proportioned(*frame), frame_name.has_value(), flat});
         }

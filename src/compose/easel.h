@@ -132,6 +132,9 @@ class Easel {
     /// Strokes in the shade that a piece of that thickness throws on what it is laid on.
     void hatch_cast(Group& into, PathId shape, double thickness);
 
+    /// Strokes of a shade are not drawn over a button already painted there.
+    void keep_clear(Point centre, double radius) { clear_.push_back({centre, radius}); }
+
     /// Contour, with the second line that thickens its shaded side. `inner` is clipped to the
     /// piece.
     void contour(Group& outer, Group& inner, const Piece& piece);
@@ -152,6 +155,7 @@ class Easel {
     std::optional<Rect> window_;
     std::optional<Paint> given_;
     Hidden hidden_;
+    std::vector<std::pair<Point, double>> clear_;
     Drawing drawing_;
     std::map<std::pair<double, double>, PathId> discs_;
 };

@@ -53,6 +53,9 @@ class ButtonRow {
   private:
     /// Domed, with a sharp pen: a ring within the rim would read as an eyelet.
     void draw_in_line(const std::vector<Curve::Station>& stations, const Inks& metal) {
+        for (const Curve::Station& station : stations) {
+            easel_.keep_clear(station.at, radius_);
+        }
         layer(stations, 1, {0.20, 0.30}, Fill{kCastShadow, 0.26, false}, std::nullopt);
         layer(stations, 1, {}, Fill{mix(metal.base, metal.shade, 0.22), 1, false}, pen(1.1));
         layer(stations, 0.74, {-0.10, -0.12}, Fill{metal.base, 1, false}, std::nullopt);

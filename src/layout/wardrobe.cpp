@@ -63,7 +63,9 @@ constexpr double kTall = 900;
 constexpr double kTallRow = 1.45;
 
 double row_factor(const WardrobeSample& sample) {
-    return sample.frame.height() >= kTall ? kTallRow : 1;
+    const bool tall =
+        sample.frame.height() >= kTall && sample.frame.height() > sample.frame.width() * 1.2;
+    return tall ? kTallRow : 1;
 }
 
 /// What stands under a picture: on the first `names` lines what it is called, then what to write.

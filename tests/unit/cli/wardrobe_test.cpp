@@ -122,20 +122,25 @@ TEST(WardrobeIndex, ShowsWholeFlapsOnACoatLaidFlat) {
     EXPECT_GT(seen, 5U);
 }
 
-TEST(WardrobeIndex, ShowsLowHatsCloserThanHighCaps) {
+TEST(WardrobeIndex, ShowsAllHeadsAtOneSizeAndTheMusketWhole) {
     Wardrobe wardrobe;
     ASSERT_TRUE(wardrobe.ready());
     std::map<std::string, Rect> frames;
     for (const WardrobeSection& section : wardrobe.index().sections) {
         for (const WardrobeSample& sample : section.samples) {
             frames[sample.words] = sample.frame;
+            if (sample.words.starts_with("musket")) {
+                EXPECT_GT(sample.frame.height(), 1000);
+                EXPECT_TRUE(sample.centred);
+            }
         }
     }
     const Rect& low = frames.at("hat: three-cornered");
-    for (const char* words : {"hat: fur-cap", "hat: mitre", "hat: {plume: white}"}) {
-        EXPECT_GT(frames.at(words).height(), 1.2 * low.height()) << words;
+    for (const char* words : {"hat: fur-cap", "hat: mitre", "hat: {plume: white}", "hat: none"}) {
+        EXPECT_EQ(frames.at(words).height(), low.height()) << words;
+        EXPECT_EQ(frames.at(words).top, low.top) << words;
     }
-    // Both hold the chin.
+    // They hold the chin.
     EXPECT_GT(low.bottom, 230);
 }
 
