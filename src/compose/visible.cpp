@@ -61,6 +61,11 @@ Outlines covered_by(const Shape& shape, const Path& path) {
     return moved(std::move(bands), shape.shift);
 }
 
+/// One more than the greatest number in cells.
+std::size_t numbers_in(const std::vector<int>& raster) {
+    return raster.empty() ? 0 : static_cast<std::size_t>(*std::ranges::max_element(raster)) + 1;
+}
+
 }  // namespace
 
 Visible::Visible(const Rect& frame) : frame_(frame) {
@@ -227,15 +232,18 @@ void Visible::add_edges(const std::vector<int>& raster,
                         std::map<int, Seen>& seen) const {
     /// A dot that small still lies within the thing, in steps.
     constexpr int room_of_a_dot = 2;
-    std::map<int, int> most;
+    std::vector<int> most(numbers_in(raster), 0);
     for (std::size_t i = 0; i < raster.size(); ++i) {
-        int& best = most[raster[i]];
+        int& best = most[static_cast<std::size_t>(raster[i])];
         best = std::max(best, steps[i]);
     }
     std::map<int, std::array<std::size_t, 2>> ends;
     for (std::size_t i = 0; i < raster.size(); ++i) {
-        const int best = most[raster[i]];
-        if (raster[i] == 0 || steps[i] < std::min(best, std::max(room_of_a_dot, best / 2))) {
+        if (raster[i] == 0) {
+            continue;
+        }
+        const int best = most[static_cast<std::size_t>(raster[i])];
+        if (steps[i] < std::min(best, std::max(room_of_a_dot, best / 2))) {
             continue;
         }
         const auto [at, is_new] = ends.try_emplace(raster[i], std::array<std::size_t, 2>{i, i});
@@ -293,21 +301,29 @@ void Visible::add_levels(const std::vector<int>& raster,
     constexpr std::size_t rows_of_a_level = 3;
     constexpr double remnant = 0.6;
     const std::vector<int> sizes = sizes_of_pieces(raster);
-    std::map<int, std::pair<int, int>> most;
+    std::vector<std::pair<int, int>> most(numbers_in(raster));
     for (std::size_t i = 0; i < raster.size(); ++i) {
-        auto& [room, size] = most[raster[i]];
+        auto& [room, size] = most[static_cast<std::size_t>(raster[i])];
         room = std::max(room, steps[i]);
         size = std::max(size, sizes[i]);
     }
-    std::map<std::pair<int, std::size_t>, std::array<std::size_t, 2>> ends;
+    /// Of every number in turn, for each of its levels; beyond all cells: there is none.
+    const std::size_t levels = rows_ / rows_of_a_level + 1;
+    const std::size_t none = raster.size();
+    std::vector<std::array<std::size_t, 2>> ends(most.size() * levels, {none, none});
     for (std::size_t i = 0; i < raster.size(); ++i) {
-        const auto [room, size] = most[raster[i]];
-        if (raster[i] == 0 || steps[i] < std::min(room, room_of_a_dot) ||
-            sizes[i] < remnant * size) {
+        if (raster[i] == 0) {
             continue;
         }
-        const std::size_t level = i / columns_ / rows_of_a_level;
-        auto& [left, right] = ends.try_emplace({raster[i], level}, std::array{i, i}).first->second;
+        const auto number = static_cast<std::size_t>(raster[i]);
+        const auto& [room, size] = most[number];
+        if (steps[i] < std::min(room, room_of_a_dot) || sizes[i] < remnant * size) {
+            continue;
+        }
+        auto& [left, right] = ends[number * levels + i / columns_ / rows_of_a_level];
+        if (left == none) {
+            left = right = i;
+        }
         const auto better = [&](std::size_t than) {
             return i % columns_ == than % columns_ &&
                    merit(raster, steps, i) > merit(raster, steps, than);
@@ -315,9 +331,12 @@ void Visible::add_levels(const std::vector<int>& raster,
         left = i % columns_ < left % columns_ || better(left) ? i : left;
         right = i % columns_ > right % columns_ || better(right) ? i : right;
     }
-    for (const auto& [key, cells] : ends) {
-        for (const std::size_t cell : cells) {
-            seen[key.first].levels.push_back({middle(cell), (steps[cell] - 0.5) * kCell});
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+        for (const std::size_t cell : ends[i]) {
+            if (cell != none) {
+                seen[static_cast<int>(i / levels)].levels.push_back(
+                    {middle(cell), (steps[cell] - 0.5) * kCell});
+            }
         }
     }
 }
@@ -330,13 +349,13 @@ std::map<int, Seen> Visible::seen_in(const std::vector<int>& raster) const {
     };
 
     const std::vector<int> steps = distances(raster);
-    std::map<int, Best> by_number;
+    std::vector<Best> by_number(numbers_in(raster));
     const double centre = frame_.centre().x;
     for (std::size_t i = 0; i < raster.size(); ++i) {
         if (raster[i] == 0) {
             continue;
         }
-        Best& best = by_number[raster[i]];
+        Best& best = by_number[static_cast<std::size_t>(raster[i])];
         ++best.cells;
         std::optional<std::size_t>& at = best.at[middle(i).x < centre ? 0 : 1];
         if (!at || merit(raster, steps, i) > merit(raster, steps, *at)) {
@@ -344,8 +363,12 @@ std::map<int, Seen> Visible::seen_in(const std::vector<int>& raster) const {
         }
     }
     std::map<int, Seen> seen;
-    for (const auto& [number, best] : by_number) {
-        Seen& one = seen[number];
+    for (std::size_t number = 0; number < by_number.size(); ++number) {
+        const Best& best = by_number[number];
+        if (best.cells == 0) {
+            continue;
+        }
+        Seen& one = seen[static_cast<int>(number)];
         one.area = static_cast<double>(best.cells) * kCell * kCell;
         for (const std::optional<std::size_t>& at : best.at) {
             if (at) {
