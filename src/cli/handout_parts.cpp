@@ -40,6 +40,23 @@ void add_musket(const Uniform& man,
     parts.back().sites = all_sites(seen->second);
 }
 
+/// Buttons are sought on the coat, not where one holds the cockade: what lies as high as the hat is
+/// left off, if there are others.
+void leave_the_hat(const Figure& figure, std::vector<Site>& sites) {
+    const auto hat = figure.seen.find("hat.felt");
+    if (hat == figure.seen.end()) {
+        return;
+    }
+    double brim = figure.frame.top;
+    for (const Site& site : all_sites(hat->second)) {
+        brim = std::max(brim, site.at.y);
+    }
+    const auto high = [brim](const Site& site) { return site.at.y <= brim; };
+    if (!std::ranges::all_of(sites, high)) {
+        std::erase_if(sites, high);
+    }
+}
+
 /// The mark of what is said of a property at the foot of the sheets.
 std::string mark_of(const Captions& captions, std::string_view key) {
     const auto at = std::ranges::find(captions.callouts, key, &CalloutWords::key);
@@ -67,6 +84,9 @@ std::vector<HandoutPart> parts_of(const Uniform& man,
                          material->metal,
                          {}};
         part.sites = all_sites(seen->second);
+        if (row.key == "buttons.metal") {
+            leave_the_hat(figure, part.sites);
+        }
         parts.push_back(std::move(part));
     }
     add_musket(man, figure, captions, parts);

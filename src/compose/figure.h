@@ -71,7 +71,7 @@ struct Tops {
 /// where there is any other way.
 inline int crossing_of(int thing) {
     constexpr int skin = 8;
-    constexpr int musket = 2;
+    constexpr int musket = 4;
     return thing == -2 ? skin : thing == -1 ? musket : thing == 0 ? 0 : 1;
 }
 

@@ -117,15 +117,13 @@ std::optional<CalloutPlan> place_level(const std::vector<Callout>& callouts,
     for (std::size_t i = 0; i < callouts.size(); ++i) {
         options.push_back(places.of(i, callouts[i]));
     }
-    // The fuller column is made dearer until both hold nearly as many; a handful of words that
-    // cross something may stand less evenly, where their lines cross least.
-    constexpr std::size_t handful = 9;
+    // The fuller column is made dearer until both hold nearly as many; where it is known what lines
+    // cross, words may stand less evenly, where theirs cross least.
     const bool some_cross = std::ranges::any_of(callouts, [](const Callout& each) {
         return !each.crossed_from_left.empty() || !each.crossed_from_right.empty();
     });
-    const int few = some_cross && callouts.size() <= handful
-                        ? 3
-                        : std::max(1, static_cast<int>(callouts.size()) / 5);
+    const int all = static_cast<int>(callouts.size());
+    const int few = some_cross ? std::max(3, all / 3) : std::max(1, all / 5);
     constexpr double most_ems = 34;
     constexpr int most_tries = 7;
     auto best = plan_with(options, 0, type.size);

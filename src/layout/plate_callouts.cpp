@@ -86,6 +86,7 @@ class Places {
     /// Cheapest first.
     [[nodiscard]] std::vector<CalloutOption> of(std::size_t number) {
         found_.clear();
+        targets_.clear();
         const CalloutWords& words = named_.task.captions.callouts[number];
         outer_ = set_in(words.words, {outer_width(words.words)});
         inner_ = set_in(words.words, {1e3, 7.5 * type_.size, 5.5 * type_.size});
@@ -97,11 +98,12 @@ class Places {
             for (const std::vector<Site>* sites : {&seen->second.levels, &seen->second.sites}) {
                 for (const Site& site : *sites) {
                     const double off = std::abs(site.at.y - middle_of(seen->second));
-                    add(number, {i, true, i}, site, {off, seen->second.area});
-                    add(number, {i, false, i + 1}, site, {off, seen->second.area});
+                    add({i, true, i}, site, {off, seen->second.area});
+                    add({i, false, i + 1}, site, {off, seen->second.area});
                 }
             }
         }
+        place_targets(number);
         return cheapest_of_regions();
     }
 
@@ -119,6 +121,12 @@ class Places {
         const Setting* words = nullptr;
         std::size_t figure = 0;
         double as_level = 0;
+    };
+
+    /// A place to be pointed at from one side.
+    struct Pointed {
+        Beside beside;
+        Target target;
     };
 
     /// Costs of what was found, and where it stands there.
@@ -160,6 +168,7 @@ class Places {
     const Type& type_;
     Ruler& ruler_;
     std::vector<Found> found_;
+    std::vector<Pointed> targets_;
     /// The words that are being placed, beside all figures and between two.
     std::vector<Setting> outer_;
     std::vector<Setting> inner_;
@@ -197,7 +206,7 @@ class Places {
 
     /// A line that would cross more than this share of the figure, or of what there is of it at
     /// that height, is not drawn; what it costs from a third on.
-    void add(std::size_t number, const Beside& beside, const Site& site, const Thing& thing) {
+    void add(const Beside& beside, const Site& site, const Thing& thing) {
         constexpr double most_over = 0.48;
         const Stand& stand = named_.stands[beside.figure];
         const double factor = named_.plan.factor;
@@ -224,11 +233,27 @@ class Places {
                             thing.off_middle * factor,
                             thing.area * factor * factor,
                             beside.on_left ? site.crossed_from_left : site.crossed_from_right};
-        for (const Setting& words : is_outer(beside) ? outer_ : inner_) {
+        targets_.push_back({beside, target});
+    }
+
+    /// Words for the best places of each region only: what is far within the figure or behind other
+    /// things is not even tried.
+    void place_targets(std::size_t number) {
+        constexpr std::size_t most = 20;
+        std::ranges::stable_sort(targets_, {}, [this](const Pointed& each) {
+            return 1.5 * each.target.over + kCrossed * type_.size * each.target.crossed;
+        });
+        std::vector<std::size_t> counts(named_.stands.size() + 1, 0);
+        for (const auto& [beside, target] : targets_) {
+            if (++counts[beside.gap] > most) {
+                continue;
+            }
             PlacedCallout made;
             made.number = number;
             made.on_left = beside.on_left;
-            add_heights(made, words, beside, target);
+            for (const Setting& words : is_outer(beside) ? outer_ : inner_) {
+                add_heights(made, words, beside, target);
+            }
         }
     }
 
