@@ -371,6 +371,7 @@ void put_carried(const MenCompared& compared, Flow& flow) {
     if (carried.words.paragraphs.empty()) {
         return;
     }
+    const std::size_t from = flow.next();
     flow.heading(carried.words.heading);
     for (const std::string& paragraph : carried.words.paragraphs) {
         flow.paragraph(paragraph, Voice::small);
@@ -378,6 +379,8 @@ void put_carried(const MenCompared& compared, Flow& flow) {
     if (!carried.rows.empty()) {
         flow.table(table_of(compared, carried.rows, Letters(carried.rows.size())));
     }
+    // On one page if it can be: what men may exchange is read down the columns.
+    flow.hold_together(from);
 }
 
 void put_credits(const MenCompared& compared, Flow& flow) {

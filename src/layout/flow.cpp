@@ -162,6 +162,13 @@ void Flow::slab(Slab slab) {
     sections_.back().slabs.push_back(std::move(slab));
 }
 
+void Flow::hold_together(std::size_t from) {
+    std::vector<Slab>& slabs = sections_.back().slabs;
+    for (std::size_t i = from; i + 1 < slabs.size(); ++i) {
+        slabs[i].keep_with_next = true;
+    }
+}
+
 void Flow::title(const std::string& words, const std::string& subtitle, const std::string& over) {
     const TextStyle& style = press_.style;
     Slab slab;

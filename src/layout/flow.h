@@ -61,6 +61,12 @@ class Flow {
     void pictures(std::vector<Picture> pictures);
     void slab(Slab slab);
 
+    /// What is put next, counted within these columns.
+    [[nodiscard]] std::size_t next() const { return sections_.back().slabs.size(); }
+
+    /// Everything from there on stays on one page, as far as a page holds it.
+    void hold_together(std::size_t from);
+
     /// Room before whatever comes next; falls away at the top of a page.
     void space(double mm) { pending_space_ += mm; }
 
