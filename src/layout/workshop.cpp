@@ -312,9 +312,15 @@ class Sheets {
         flow_.heading(say(messages::kOrderOfWork), 2);
         flow_.paragraph(say(messages::kOrderOfWorkRemark), sheet::Voice::small_italic);
         flow_.columns(2);
+        // Of a short order no steps are left over for the next page.
+        constexpr std::size_t short_order = 5;
         for (const WorkOrder& each : sheets_.work) {
+            const std::size_t from = flow_.next();
             flow_.subheading(title_term(sheets_.language, each.garment));
             flow_.items(each.steps, "");
+            if (each.steps.size() <= short_order) {
+                flow_.hold_together(from);
+            }
         }
         flow_.columns(1);
     }
