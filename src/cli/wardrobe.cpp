@@ -52,7 +52,8 @@ bool shows_nothing(const Example& option) {
     return option.value == "none" && std::ranges::find(kBareWithout, key) != kBareWithout.end();
 }
 
-/// A garment laid flat without its sleeves: beside a pocket they would be slivers of another colour.
+/// A garment laid flat without its sleeves: beside a pocket they would be slivers of another
+/// colour.
 Template without_sleeves(const Template& flat) {
     Template made = flat;
     std::erase_if(made.parts, [](const Part& part) {

@@ -275,14 +275,13 @@ void Easel::hatch_edges(Group& into, PathId shape, double reach, FromEdge way) {
     const HatchPen pen{printed(kEdgePitch), weight(0.55), 0, reach};
     Path together;
     const auto on_button = [&](Point p) {
-        return std::ranges::any_of(clear_, [&](const auto& button) {
-            return length(p - button.first) < button.second;
-        });
+        return std::ranges::any_of(
+            clear_, [&](const auto& button) { return length(p - button.first) < button.second; });
     };
     for (const HatchStroke& stroke : edge_hatch(drawing_.paths[shape], pen, way)) {
-        const bool crosses = way == FromEdge::outwards &&
-                             (on_button(stroke.begin) || on_button(stroke.middle) ||
-                              on_button(stroke.end));
+        const bool crosses =
+            way == FromEdge::outwards &&
+            (on_button(stroke.begin) || on_button(stroke.middle) || on_button(stroke.end));
         if (!crosses && !hidden({stroke.begin, stroke.middle, stroke.end})) {
             together.append(stroke.shape);
         }
