@@ -17,6 +17,9 @@ constexpr double kLeastStroke = 0.3;
 /// look drawn by one hand.
 constexpr double kLean = 0.55;
 
+/// More than any garment has; a coast line of a drawing is not worth its strokes.
+constexpr int kMostAlongEdge = 4000;
+
 double signed_area(const std::vector<Point>& chain) {
     double twice = 0;
     for (std::size_t i = 0, j = chain.size() - 1; i < chain.size(); j = i++) {
@@ -64,7 +67,7 @@ std::vector<HatchStroke> edge_hatch(const Path& shape, const HatchPen& pen, From
         }
         const double outer_side = signed_area(chain) > 0 ? -1 : 1;
         const Curve edge(std::move(chain));
-        for (int i = 0; (i + 0.5) * pen.pitch < edge.length(); ++i) {
+        for (int i = 0; i < kMostAlongEdge && (i + 0.5) * pen.pitch < edge.length(); ++i) {
             const double place = (i + 0.5) * pen.pitch;
             const Curve::Station station = edge.at(place);
             const Point outwards = right_of(station.along) * outer_side;
@@ -90,7 +93,7 @@ std::vector<HatchStroke> edge_hatch(const Path& shape, const HatchPen& pen, From
 
 std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen) {
     std::vector<HatchStroke> strokes;
-    for (int i = 0; (i + 0.5) * pen.pitch < fold.length(); ++i) {
+    for (int i = 0; i < kMostAlongEdge && (i + 0.5) * pen.pitch < fold.length(); ++i) {
         const double place = (i + 0.5) * pen.pitch;
         const Curve::Station station = fold.at(place);
         const double share =
