@@ -268,7 +268,7 @@ TEST(LineDrawing, StrokesStandAtEdgesAwayFromTheLight) {
     EXPECT_NEAR(breadth_of(rectangle({0, 0, 400, 20})), 20, 1);
 }
 
-TEST(Flat, StrokesBesideAVeryLongEdgeAreBounded) {
+TEST(LineDrawing, StrokesBesideAVeryLongEdgeAreBounded) {
     const Path land = polygon({{0, 0}, {1e9, 0}, {1e9, 1e9}, {0, 1e9}});
     EXPECT_LT(edge_hatch(land, {2, 1, 0, 10}, FromEdge::inwards).size(), 10000U);
 }
