@@ -187,6 +187,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"trunk", "tronc", "Rumpf"},
     {"turnback", "retroussis", "Schoßumschlag"},
     {"turnback-flat", "turnback", "retroussis", "Schoßumschlag"},
+    {"ornament-flat", "turnback ornament", "ornement de retroussis", "Schoßabzeichen"},
     {"upper-arm", "upper arm", "haut du bras", "Oberarm"},
     // Ornaments.
     {"anchor", "ancre", "Anker"},

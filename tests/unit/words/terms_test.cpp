@@ -69,7 +69,9 @@ std::vector<std::string> found_in(const std::filesystem::path& path, const char*
 TEST(Terms, WhatTemplatesNameHasOne) {
     for (const auto& file : std::filesystem::directory_iterator(kTemplates / "line-infantry")) {
         for (const std::string& frame : found_in(file.path(), "id=\"frame-([a-z-]+)\"")) {
-            EXPECT_TRUE(has_term(frame)) << file.path() << ": " << frame;
+            // What the index alone is cut by stands over no words of its own.
+            EXPECT_TRUE(frame.ends_with("-index") || has_term(frame))
+                << file.path() << ": " << frame;
         }
         if (file.path().filename().string().starts_with("flat-")) {
             for (std::string title : found_in(file.path(), "<title>([A-Za-z, ]+)</title>")) {
