@@ -170,7 +170,9 @@ class Laying {
         std::vector<DimensionLine> laid = laid_in_order(/*shortest_first=*/true);
         if (total(laid) >= kBadPlace) {
             std::vector<DimensionLine> longest = laid_in_order(/*shortest_first=*/false);
-            laid = total(longest) < total(laid) ? std::move(longest) : std::move(laid);
+            if (total(longest) < total(laid)) {
+                laid = std::move(longest);
+            }
         }
         for (DimensionLine& each : laid) {
             add_on_cloth(each.line.first, each.line.second, each);

@@ -84,11 +84,16 @@ std::string all_conflicts(const std::string& man, const std::string& size, const
         return man + " cannot be had";
     }
     std::string told;
+    const auto count = [&told](const std::string& title, std::size_t drawn, std::size_t measured) {
+        told += drawn == measured ? "" : title + ": not every dimension is drawn\n";
+    };
     for (const MeasuredView& view : work->sheets.flats) {
+        count(view.picture.title, view.lines.size(), view.dimensions.size());
         told += conflicts(view.picture.title, view.lines);
         told += crossed_edges(view.flat, view.picture.scale, view.lines);
     }
     for (const PlacementView& view : work->sheets.placements) {
+        count(view.title, view.lines.size(), view.dimensions.size());
         told += conflicts(view.title, view.lines);
         told += crossed_edges(view.flat, view.picture.scale, view.lines);
     }
