@@ -276,7 +276,6 @@ class Tailoring {
 
     /// A part of the garment that is drawn large, with its dimensions.
     struct Placement {
-        const PlacementFrame* of = nullptr;
         std::vector<Dimension> shown;
         Template drawn;
         Flat flat;
@@ -284,7 +283,7 @@ class Tailoring {
 
     [[nodiscard]] std::optional<Placement> placement_of(const PlacementFrame& each,
                                                         std::vector<PlacementWindow>& windows) {
-        Placement made{&each, {}, {}, {}};
+        Placement made;
         Rect parts;
         for (const Dimension& dimension : dimensions_[each.view]) {
             if (dimension.frame == each.frame) {

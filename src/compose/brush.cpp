@@ -113,14 +113,10 @@ struct Ring {
 /// light. Of a short one nobody sees that its sides are straight, and a plate has some thousands.
 HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
     constexpr double seen_to_bend = 32;
-    const Point aside = right_of(unit(end - begin)) * (width / 2);
     if (length(end - begin) < seen_to_bend) {
-        const Point half = aside * 0.72;
-        return {polygon({begin - aside, belly - half, end, belly + half, begin + aside}),
-                begin,
-                belly,
-                end};
+        return straight_stroke(begin, belly, end, width, 0.72);
     }
+    const Point aside = right_of(unit(end - begin)) * (width / 2);
     // A parabola through the three points, as a cubic.
     const Point pole = belly * 2 - (begin + end) * 0.5;
     const Point first = begin + (pole - begin) * (2.0 / 3);
@@ -209,6 +205,15 @@ std::optional<Path> leaf(const Curve& along, double peak, double tolerance) {
 }
 
 }  // namespace
+
+HatchStroke straight_stroke(Point begin, Point belly, Point end, double width, double belly_share) {
+    const Point aside = right_of(unit(end - begin)) * (width / 2);
+    const Point half = aside * belly_share;
+    return {polygon({begin - aside, belly - half, end, belly + half, begin + aside}),
+            begin,
+            belly,
+            end};
+}
 
 Path tapered(const Curve& along, double peak, double unseen) {
     if (auto shape = leaf(along, peak, unseen * 2)) {

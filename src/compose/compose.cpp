@@ -17,6 +17,9 @@ namespace platewright {
 
 namespace {
 
+/// Cloth lighter than that is white: its lines must be finer and its shadows deeper.
+constexpr double kWhiteFrom = 0.86;
+
 /// One figure under the brush.
 class Painting {
   public:
@@ -131,7 +134,8 @@ class Painting {
                 // below; a tailor's line is as heavy all round.
                 const bool flat = easel_.line_drawing();
                 const Colour ink = flat ? kPenInk : outline_ink(*part);
-                const double heavy = flat ? 1 : weight_on(*part);
+                // Round white cloth a line as heavy as round the rest would stand like a band.
+                const double heavy = flat ? 1 : is_white(*part) ? 0.72 : 0.9;
                 const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.7 * heavy);
                 const double width = easel_.weight(flat ? 3.0 : 2.3 * heavy);
                 group.children.emplace_back(
@@ -141,11 +145,9 @@ class Painting {
         return group;
     }
 
-    /// Round white cloth a line as heavy as round the rest would stand like a band of its own.
-    [[nodiscard]] double weight_on(const Part& part) const {
-        constexpr double white = 0.86;
+    [[nodiscard]] bool is_white(const Part& part) const {
         const auto paint = easel_.paint_of(part.cloth);
-        return paint && to_oklab(paint->colour).l > white ? 0.72 : 0.9;
+        return paint && to_oklab(paint->colour).l > kWhiteFrom;
     }
 
     /// Of the cloth's own line colour: round white gaiters a black rim would stand like a shadow.
@@ -176,41 +178,31 @@ class Painting {
         return found;
     }
 
-    /// Everything round a zone. Its washes are faint and many: straight sides are enough, and most
-    /// of a file would be these outlines otherwise.
-    static Path cover_of(const Path& zone) {
-        const Rect box = zone.bounds();
-        const double unseen = std::clamp(0.012 * std::min(box.width(), box.height()), 0.25, 1.2);
-        // Larger than any shift of the zone, so that its own edges never show.
-        Path cover = rectangle(box.grown(400));
-        for (const std::vector<Point>& chain : outlines(zone)) {
-            cover.append(polygon(Curve(chain).simplified(unseen)));
-        }
-        return cover;
-    }
-
     const Volume& volume(const std::string& key, const Zone& zone) {
         const auto [entry, is_new] = volumes_.try_emplace(key);
+        Volume& made = entry->second;
         if (!is_new) {
-            return entry->second;
+            return made;
         }
-        entry->second.cover = easel_.drawing().add(cover_of(zone.path));
-        entry->second.outline = easel_.drawing().add(zone.path);
-        entry->second.rings = hatch(zone, {easel_.printed(3.4), easel_.weight(1.0), 0, 0.30});
-        entry->second.chalked =
-            hatch(zone, {easel_.printed(3.4), easel_.weight(0.9), 0, 0.22, true});
+        made.cover = easel_.drawing().add(cover_of(zone.path));
+        made.outline = easel_.drawing().add(zone.path);
+        if (easel_.line_drawing()) {
+            return made;
+        }
+        const double pitch = easel_.printed(3.4);
+        made.rings = hatch(zone, {pitch, easel_.weight(1.0), 0, 0.30});
+        made.chalked = hatch(zone, {pitch, easel_.weight(0.9), 0, 0.22, true});
         if (!zone.falls) {
-            entry->second.crossed =
-                hatch(zone, {easel_.printed(3.4), easel_.weight(0.75), -0.55, 0.06});
+            made.crossed = hatch(zone, {pitch, easel_.weight(0.75), -0.55, 0.06});
         }
-        return entry->second;
+        return made;
     }
 
     /// White on white is told apart by its shadow alone, which must then be deeper.
     bool on_white(const Part& part) {
         return std::ranges::any_of(worn_, [&](const Part* under) {
             const bool beneath = std::ranges::find(part.on, under->name) != part.on.end();
-            return beneath && to_oklab(easel_.paint_of(under->cloth)->colour).l > 0.86;
+            return beneath && is_white(*under);
         });
     }
 

@@ -62,6 +62,17 @@ void crescents(Group& into, PathId cover, int steps, double reach, Fill wash) {
 
 }  // namespace
 
+Path cover_of(const Path& zone) {
+    const Rect box = zone.bounds();
+    const double unseen = std::clamp(0.012 * std::min(box.width(), box.height()), 0.25, 1.2);
+    // Larger than any shift of the zone, so that its own edges never show.
+    Path cover = rectangle(box.grown(400));
+    for (const std::vector<Point>& chain : outlines(zone)) {
+        cover.append(polygon(Curve(chain).simplified(unseen)));
+    }
+    return cover;
+}
+
 double Easel::weight(double at_reference) const {
     // On a figure the size of a finger, lines of full weight would stand as thick as its straps.
     if (line_drawing_) {
@@ -273,21 +284,34 @@ void Easel::wash_edges(Group& into, const Piece& piece) {
 
 void Easel::hatch_edges(Group& into, PathId shape, double reach, FromEdge way) {
     const HatchPen pen{printed(kEdgePitch), weight(0.55), 0, reach};
-    Path together;
     const auto on_button = [&](Point p) {
         return std::ranges::any_of(
             clear_, [&](const auto& button) { return length(p - button.first) < button.second; });
     };
-    for (const HatchStroke& stroke : edge_hatch(drawing_.paths[shape], pen, way)) {
-        const bool crosses =
-            way == FromEdge::outwards &&
-            (on_button(stroke.begin) || on_button(stroke.middle) || on_button(stroke.end));
-        if (!crosses && !hidden({stroke.begin, stroke.middle, stroke.end})) {
+    const auto clear_of_buttons = [&](const HatchStroke& stroke) {
+        return way == FromEdge::inwards ||
+               !(on_button(stroke.begin) || on_button(stroke.middle) || on_button(stroke.end));
+    };
+    lay(into,
+        edge_hatch(drawing_.paths[shape], pen, way),
+        kPenInk,
+        kEdgeHatchAlpha,
+        clear_of_buttons);
+}
+
+void Easel::lay(Group& into,
+                const std::vector<HatchStroke>& strokes,
+                Colour ink,
+                double alpha,
+                const std::function<bool(const HatchStroke&)>& lies) {
+    Path together;
+    for (const HatchStroke& stroke : strokes) {
+        if ((!lies || lies(stroke)) && !hidden({stroke.begin, stroke.middle, stroke.end})) {
             together.append(stroke.shape);
         }
     }
     if (!together.empty()) {
-        fill(into, std::move(together), kPenInk, kEdgeHatchAlpha);
+        fill(into, std::move(together), ink, alpha);
     }
 }
 
@@ -345,23 +369,14 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
             std::initializer_list<Point>{stroke.begin, stroke.middle, stroke.end},
             [&](Point p) { return within(p) && inside(chains, p); });
     };
+    if (black) {
+        lay(into, volume.chalked, piece.inks.seam, kChalkAlpha, touches);
+        return;
+    }
+    lay(into, volume.rings, piece.inks.contour, piece.inks.hatch_alpha, touches);
     // Crossed hatching on light cloth would read as a net.
-    const bool crossed = !black && piece.inks.lightness < 0.8;
-    const std::vector<HatchStroke> none;
-    for (const auto* strokes :
-         {black ? &volume.chalked : &volume.rings, crossed ? &volume.crossed : &none}) {
-        Path together;
-        for (const HatchStroke& stroke : *strokes) {
-            if (touches(stroke) && !hidden({stroke.begin, stroke.middle, stroke.end})) {
-                together.append(stroke.shape);
-            }
-        }
-        if (!together.empty()) {
-            fill(into,
-                 std::move(together),
-                 black ? piece.inks.seam : piece.inks.contour,
-                 black ? kChalkAlpha : piece.inks.hatch_alpha);
-        }
+    if (piece.inks.lightness < 0.8) {
+        lay(into, volume.crossed, piece.inks.contour, piece.inks.hatch_alpha, touches);
     }
 }
 

@@ -38,6 +38,10 @@ struct Volume {
     std::vector<HatchStroke> chalked;
 };
 
+/// Everything round a zone. Its washes are faint and many: straight sides are enough, and most
+/// of a file would be these outlines otherwise.
+Path cover_of(const Path& zone);
+
 /// A piece of material to be modelled: a part, a patch, a rank bar, a length of tape.
 struct Piece {
     PathId shape = 0;
@@ -125,9 +129,16 @@ class Easel {
                const std::vector<const Volume*>& volumes,
                double depth);
 
-    /// The strokes of a volume that lie on the piece and are not hidden; none on black, where
-    /// nobody could see them, and none on what is laid flat.
+    /// The strokes of a volume that lie on the piece; on black those of chalk; none on what is laid
+    /// flat.
     void hatch(Group& into, const Piece& piece, const Volume& volume);
+
+    /// Those of the strokes that `lies` says yes to and that are not hidden, as one shape.
+    void lay(Group& into,
+             const std::vector<HatchStroke>& strokes,
+             Colour ink,
+             double alpha,
+             const std::function<bool(const HatchStroke&)>& lies = {});
 
     /// Strokes in the shade that a piece of that thickness throws on what it is laid on.
     void hatch_cast(Group& into, PathId shape, double thickness);

@@ -35,15 +35,9 @@ Point shaded_side(Point along) {
     return unit(side * (1 - kLean) + away * kLean);
 }
 
-/// Drawn out to a point; straight sides are enough at this size.
+/// Straight sides are enough at this size.
 HatchStroke stroke_from(Point begin, Point end, double width) {
-    const Point aside = right_of(unit(end - begin)) * (width / 2);
-    const Point middle = (begin + end) * 0.5;
-    return {
-        polygon({begin - aside, middle - aside * 0.8, end, middle + aside * 0.8, begin + aside}),
-        begin,
-        middle,
-        end};
+    return straight_stroke(begin, (begin + end) * 0.5, end, width, 0.8);
 }
 
 }  // namespace

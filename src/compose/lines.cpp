@@ -57,15 +57,7 @@ void paint_laid_fold(Easel& easel, const Detail& detail, const Trimming& where) 
                where.on.inks.shade,
                0.07 * where.on.inks.shade_factor);
     const HatchPen pen{easel.printed(2.2), easel.weight(0.5), 0, reach};
-    Path together;
-    for (const HatchStroke& stroke : fold_hatch(detail.curve, pen)) {
-        if (!easel.hidden({stroke.begin, stroke.middle, stroke.end})) {
-            together.append(stroke.shape);
-        }
-    }
-    if (!together.empty()) {
-        easel.fill(where.clipped, std::move(together), kPenInk, 0.42);
-    }
+    easel.lay(where.clipped, fold_hatch(detail.curve, pen), kPenInk, 0.42);
 }
 
 /// On a body a seam is seen where the light catches it; a tailor's line says that it runs from edge

@@ -2,6 +2,7 @@
 // Trimmings made along guides: buttons, buttonholes, piping, lace, numbers.
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "compose/easel.h"
 
@@ -141,10 +142,6 @@ void paint_loop(Easel& easel, Group& into, Point from, Point to, const Paint& pa
     easel.fill(
         into, easel.tapered(Curve(std::vector<Point>{from, neck}), easel.weight(0.9)), inks.seam);
 }
-
-}  // namespace
-
-namespace {
 
 /// Whether more than half of a button lies under something: what is left of it at the edge of a
 /// belt would read as a chip.

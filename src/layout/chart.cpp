@@ -3,6 +3,7 @@
 #include "layout/chart.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -30,9 +31,11 @@ constexpr Colour kUnderSample{0xc9, 0xbf, 0xa8};
 
 /// A sample of cloth, its edges pinked so that they do not fray.
 Path pinked(const Rect& box, double tooth) {
-    const Point along[] = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
-    const Point corners[] = {
-        {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
+    const std::array<Point, 4> along{{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}};
+    const std::array<Point, 4> corners{{{box.left, box.top},
+                                        {box.right, box.top},
+                                        {box.right, box.bottom},
+                                        {box.left, box.bottom}}};
     std::vector<Point> points;
     for (std::size_t side = 0; side < 4; ++side) {
         const double length = side % 2 == 0 ? box.width() : box.height();
