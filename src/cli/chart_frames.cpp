@@ -61,20 +61,32 @@ Rect on_his_right(const Rect& box) {
     return {-box.right, box.top, -box.left, box.bottom};
 }
 
+/// Where the template has the marks of that group, on either sleeve.
+std::vector<const Detail*> marks_worn(const Uniform& man,
+                                      std::string_view group,
+                                      const Template& front) {
+    const auto word_of = [&](PropertyId id) { return man.word(id); };
+    std::vector<const Detail*> worn;
+    for (const Part& part : front.parts) {
+        for (const Detail& detail : part.details) {
+            if (detail.kind == DetailKind::marks && detail.group == group &&
+                holds(part.when, word_of) && holds(detail.when, word_of)) {
+                worn.push_back(&detail);
+            }
+        }
+    }
+    return worn;
+}
+
 /// What lies round the bars or chevrons of a group, on his left sleeve if he wears them there.
 std::optional<Rect> box_of_tape(const Uniform& man, std::string_view group, const Template& front) {
     constexpr double cloth = 16;
-    const auto word_of = [&](PropertyId id) { return man.word(id); };
     Rect left;
     Rect right;
-    for (const Part& part : front.parts) {
-        for (const Detail& detail : part.details) {
-            const bool there = detail.kind == DetailKind::marks && detail.group == group &&
-                               holds(part.when, word_of) && holds(detail.when, word_of);
-            for (const MarkBand& band : there ? marks_on(man, detail) : std::vector<MarkBand>()) {
-                for (const Point p : band.middle) {
-                    (detail.side == Side::left ? left : right).include(p);
-                }
+    for (const Detail* detail : marks_worn(man, group, front)) {
+        for (const MarkBand& band : marks_on(man, *detail)) {
+            for (const Point p : band.middle) {
+                (detail->side == Side::left ? left : right).include(p);
             }
         }
     }

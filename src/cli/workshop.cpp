@@ -395,6 +395,7 @@ std::vector<Rect> frames_of_plate(const Uniform& uniform, const Job& job) {
                          });
     const bool close = several || job.plate.callouts;
     std::vector<Rect> frames;
+    frames.reserve(views.size());
     for (const Template* view : views) {
         frames.push_back(close ? close_frame_of(*view, uniform) : frame_of(*view, uniform));
     }

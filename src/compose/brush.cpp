@@ -299,24 +299,30 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
     return strokes;
 }
 
-/// A line that hangs with the cloth from `from` to `to` along the axis, `inner` of the form's width
-/// in from its dark edge: it spreads as the cloth does.
+/// Where a line hangs: so much of the form's width in from its edge, and from where to where along
+/// the axis.
+struct Fall {
+    double inner = 0;
+    double from = 0;
+    double to = 0;
+};
+
+/// A line that hangs with the cloth: it spreads as the cloth does.
 std::optional<HatchStroke> hanging(const Zone& zone,
                                    const std::vector<Point>& outline,
-                                   double inner,
-                                   bool from_light,
-                                   double from,
-                                   double to,
+                                   const Fall& fall,
+                                   const HatchPen& pen,
                                    double width) {
     std::vector<Point> line;
     constexpr int pieces = 4;
     for (int i = 0; i <= pieces; ++i) {
-        const auto ring = ring_at(zone, outline, from + (to - from) * i / pieces, 0);
+        const double place = fall.from + (fall.to - fall.from) * i / pieces;
+        const auto ring = ring_at(zone, outline, place, 0);
         if (!ring) {
             return std::nullopt;
         }
-        const double in = inner * (ring->far - ring->near);
-        line.push_back(ring->at(from_light ? ring->near + in : ring->far - in, 0));
+        const double in = fall.inner * (ring->far - ring->near);
+        line.push_back(ring->at(pen.from_light ? ring->near + in : ring->far - in, 0));
     }
     constexpr double unseen = 0.6;
     return HatchStroke{tapered(Curve(line), width, unseen), line.front(), line[2], line.back()};
@@ -343,13 +349,8 @@ std::vector<HatchStroke> falling(const Zone& zone,
             const std::uint32_t key = column * 7919U + i;
             const double share = (0.62 - 0.36 * inner) * (0.7 + 0.6 * scatter(key + 11U));
             const double end = std::min(at + whole * share, whole * 0.985);
-            if (auto stroke = hanging(zone,
-                                      outline,
-                                      place,
-                                      pen.from_light,
-                                      at,
-                                      end,
-                                      pen.width * (1.25 - 0.6 * inner))) {
+            const double width = pen.width * (1.25 - 0.6 * inner);
+            if (auto stroke = hanging(zone, outline, {place, at, end}, pen, width)) {
                 strokes.push_back(*std::move(stroke));
             }
             at = end + whole * (0.04 + 0.22 * inner * scatter(key + 5U));

@@ -55,12 +55,12 @@ double breadth_of(const Path& shape) {
 std::vector<HatchStroke> edge_hatch(const Path& shape, const HatchPen& pen, FromEdge way) {
     const Point away = unit(kToLight) * -1;
     std::vector<HatchStroke> strokes;
-    for (std::vector<Point> chain : outlines(shape)) {
+    for (const std::vector<Point>& chain : outlines(shape)) {
         if (chain.size() < 3) {
             continue;
         }
         const double outer_side = signed_area(chain) > 0 ? -1 : 1;
-        const Curve edge(std::move(chain));
+        const Curve edge(chain);
         for (int i = 0; i < kMostAlongEdge && (i + 0.5) * pen.pitch < edge.length(); ++i) {
             const double place = (i + 0.5) * pen.pitch;
             const Curve::Station station = edge.at(place);

@@ -294,6 +294,20 @@ std::vector<int> Visible::sizes_of_pieces(const std::vector<int>& raster) const 
     return sizes;
 }
 
+std::array<std::size_t, 2> Visible::outermost(std::array<std::size_t, 2> ends,
+                                              std::size_t cell,
+                                              const std::vector<int>& raster,
+                                              const std::vector<int>& steps) const {
+    auto& [left, right] = ends;
+    const std::size_t column = cell % columns_;
+    const auto better = [&](std::size_t than) {
+        return column == than % columns_ && merit(raster, steps, cell) > merit(raster, steps, than);
+    };
+    left = column < left % columns_ || better(left) ? cell : left;
+    right = column > right % columns_ || better(right) ? cell : right;
+    return ends;
+}
+
 void Visible::add_levels(const std::vector<int>& raster,
                          const std::vector<int>& steps,
                          std::map<int, Seen>& seen) const {
@@ -307,7 +321,7 @@ void Visible::add_levels(const std::vector<int>& raster,
         room = std::max(room, steps[i]);
         size = std::max(size, sizes[i]);
     }
-    /// Of every number in turn, for each of its levels; beyond all cells: there is none.
+    // Of every number in turn, for each of its levels; beyond all cells: there is none.
     const std::size_t levels = rows_ / rows_of_a_level + 1;
     const std::size_t none = raster.size();
     std::vector<std::array<std::size_t, 2>> ends(most.size() * levels, {none, none});
@@ -320,16 +334,8 @@ void Visible::add_levels(const std::vector<int>& raster,
         if (steps[i] < std::min(room, room_of_a_dot) || sizes[i] < remnant * size) {
             continue;
         }
-        auto& [left, right] = ends[number * levels + i / columns_ / rows_of_a_level];
-        if (left == none) {
-            left = right = i;
-        }
-        const auto better = [&](std::size_t than) {
-            return i % columns_ == than % columns_ &&
-                   merit(raster, steps, i) > merit(raster, steps, than);
-        };
-        left = i % columns_ < left % columns_ || better(left) ? i : left;
-        right = i % columns_ > right % columns_ || better(right) ? i : right;
+        std::array<std::size_t, 2>& outer = ends[number * levels + i / columns_ / rows_of_a_level];
+        outer = outer.front() == none ? std::array{i, i} : outermost(outer, i, raster, steps);
     }
     for (std::size_t i = 0; i < ends.size(); ++i) {
         for (const std::size_t cell : ends[i]) {

@@ -2,6 +2,7 @@
 // What of a figure can be seen: a coarse raster, painted in the same order as the drawing.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <map>
 #include <optional>
@@ -69,6 +70,12 @@ class Visible {
                    std::map<int, Seen>& seen) const;
     /// For each cell how many cells hang together with it.
     [[nodiscard]] std::vector<int> sizes_of_pieces(const std::vector<int>& raster) const;
+    /// The leftmost and the rightmost place of a level, with one cell more; of two in one column
+    /// the better.
+    [[nodiscard]] std::array<std::size_t, 2> outermost(std::array<std::size_t, 2> ends,
+                                                       std::size_t cell,
+                                                       const std::vector<int>& raster,
+                                                       const std::vector<int>& steps) const;
     /// The outermost places of each number on every level, in pieces that are no mere remnants.
     void add_levels(const std::vector<int>& raster,
                     const std::vector<int>& steps,

@@ -103,10 +103,10 @@ class Seeker {
 
     /// The place in one gap nearest to that level; `lowest`: how far down it may reach, as a share
     /// of the figures.
-    std::optional<Roundel> in_gap(const RoundelSize& size,
-                                  std::size_t gap,
-                                  double wanted,
-                                  double lowest) const {
+    [[nodiscard]] std::optional<Roundel> in_gap(const RoundelSize& size,
+                                                std::size_t gap,
+                                                double wanted,
+                                                double lowest) const {
         const double clear = kClear * plan_.style.unit;
         const double needed = std::max(2 * size.radius, size.words_width) + 2 * clear;
         std::optional<Roundel> best;

@@ -88,38 +88,47 @@ class Facings {
     void lie_flat(const std::string& garment, const std::string& view, const Flat& flat) {
         for (const FlatPart& part : flat.parts) {
             for (const AsItLies& row : kAsTheyLie) {
-                if (!part.name.starts_with(row.part) || part.outline.empty()) {
-                    continue;
+                if (part.name.starts_with(row.part) && !part.outline.empty()) {
+                    keep(as_it_lies(row, part, flat, {.garment = garment, .view = view}));
                 }
-                PatternPiece piece{.garment = garment,
-                                   .name = std::string(row.name),
-                                   .cloth = part.cloth,
-                                   .cloth_key = part.cloth_key};
-                if (row.name == "turnback") {
-                    piece.name = view.ends_with("back") ? "hind turnback" : "fore turnback";
-                }
-                piece.outline = shapes::joined(part.outline);
-                piece.holes = holes_of(part);
-                if (row.name == "turnback") {
-                    place_hook(piece, flat, part);
-                }
-                if (row.name == "lapel") {
-                    piece.outline = below_neckline(piece.outline, flat);
-                    name_lapel_seam(piece, flat, part.name);
-                }
-                // Lapels are buttoned to the forepart, which shows their buttons.
-                if (row.name != "lapel" || piece.holes.empty()) {
-                    piece.buttons = buttons_of(part);
-                }
-                if (piece.garment == "coat" && piece.name == "pocket flap") {
-                    turn_to_mouth(piece, flat);
-                }
-                piece.number = 2;
-                piece.paired = true;
-                piece.lined = row.lined;
-                keep(std::move(piece));
             }
         }
+    }
+
+    struct Whose {
+        const std::string& garment;
+        const std::string& view;
+    };
+
+    PatternPiece as_it_lies(const AsItLies& row,
+                            const FlatPart& part,
+                            const Flat& flat,
+                            const Whose& whose) {
+        PatternPiece piece{.garment = whose.garment,
+                           .name = std::string(row.name),
+                           .cloth = part.cloth,
+                           .cloth_key = part.cloth_key};
+        piece.outline = shapes::joined(part.outline);
+        piece.holes = holes_of(part);
+        if (row.name == "turnback") {
+            piece.name = whose.view.ends_with("back") ? "hind turnback" : "fore turnback";
+            place_hook(piece, flat, part);
+        }
+        if (row.name == "lapel") {
+            piece.outline = below_neckline(piece.outline, flat);
+            name_lapel_seam(piece, flat, part.name);
+        }
+        // Lapels are buttoned to the forepart, which shows their buttons.
+        if (row.name != "lapel" || piece.holes.empty()) {
+            piece.buttons = buttons_of(part);
+        }
+        if (piece.garment == "coat" && piece.name == "pocket flap") {
+            turn_to_mouth(piece, flat);
+        }
+        piece.number = 2;
+        piece.paired = true;
+        piece.lined = row.lined;
+        return piece;
     }
 
     /// A flap is cut with the grain of the forepart as it lies over its mouth there.
