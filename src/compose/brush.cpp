@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <cstdint>
+#include <numbers>
 #include <optional>
 #include <utility>
 
@@ -368,6 +369,55 @@ std::vector<HatchStroke> hatch(const Zone& zone, const HatchPen& pen) {
     }
     const std::vector<Point> outline = Curve(chains.front()).simplified(0.8);
     return zone.falls ? falling(zone, outline, pen) : rings_of(zone, outline, pen);
+}
+
+namespace {
+
+/// One patch of light: `share` of the breadth of the broadest, and shorter as it is narrower. Empty
+/// where the axis leaves the zone.
+std::optional<Path> lit_patch(const Zone& zone, const std::vector<Point>& outline, double share) {
+    // Light from the upper left falls fullest on what faces it, not on the edge.
+    constexpr double centre = 0.36;
+    constexpr double half_breadth = 0.21;
+    constexpr int places = 7;
+    const double skip = 0.03 + 0.12 * (1 - share);
+    std::vector<Point> towards;
+    std::vector<Point> away;
+    for (int i = 0; i < places; ++i) {
+        const double t = static_cast<double>(i) / (places - 1);
+        const double place = zone.axis->length() * (skip + (1 - 2 * skip) * t);
+        const auto ring = ring_at(zone, outline, place, 0);
+        if (!ring) {
+            continue;
+        }
+        const double wander = 0.85 + 0.35 * drift(0.9 * i + 15 * (1 - share));
+        const double swell = std::sqrt(std::sin(std::numbers::pi * (0.04 + 0.92 * t)));
+        const double half = half_breadth * share * wander * swell;
+        const double wide = ring->far - ring->near;
+        towards.push_back(ring->at(ring->near + wide * (centre - half), 0));
+        away.push_back(ring->at(ring->near + wide * (centre + half), 0));
+    }
+    if (towards.size() < 3) {
+        return std::nullopt;
+    }
+    return between(towards, away);
+}
+
+}  // namespace
+
+std::vector<Path> glow(const Zone& zone, int steps) {
+    const auto chains = outlines(zone.path);
+    if (!zone.axis || chains.empty()) {
+        return {};
+    }
+    const std::vector<Point> outline = Curve(chains.front()).simplified(0.8);
+    std::vector<Path> patches;
+    for (int step = 0; step < steps; ++step) {
+        if (auto patch = lit_patch(zone, outline, 1 - static_cast<double>(step) / steps)) {
+            patches.push_back(*std::move(patch));
+        }
+    }
+    return patches;
 }
 
 }  // namespace platewright

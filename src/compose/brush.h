@@ -50,4 +50,8 @@ struct HatchPen {
 /// lit one); or along it, where it falls. Empty without an axis.
 std::vector<HatchStroke> hatch(const Zone& zone, const HatchPen& pen);
 
+/// The light along the middle of a rounded form, towards the side it comes from: patches one within
+/// the other, the broadest first. Empty without an axis.
+std::vector<Path> glow(const Zone& zone, int steps);
+
 }  // namespace platewright

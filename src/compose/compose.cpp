@@ -180,22 +180,10 @@ class Painting {
 
     const Volume& volume(const std::string& key, const Zone& zone) {
         const auto [entry, is_new] = volumes_.try_emplace(key);
-        Volume& made = entry->second;
-        if (!is_new) {
-            return made;
+        if (is_new) {
+            entry->second = volume_of(easel_, zone);
         }
-        made.cover = easel_.drawing().add(cover_of(zone.path));
-        made.outline = easel_.drawing().add(zone.path);
-        if (easel_.line_drawing()) {
-            return made;
-        }
-        const double pitch = easel_.printed(3.4);
-        made.rings = hatch(zone, {pitch, easel_.weight(1.0), 0, 0.30});
-        made.chalked = hatch(zone, {pitch, easel_.weight(0.9), 0, 0.22, true});
-        if (!zone.falls) {
-            made.crossed = hatch(zone, {pitch, easel_.weight(0.75), -0.55, 0.06});
-        }
-        return made;
+        return entry->second;
     }
 
     /// White on white is told apart by its shadow alone, which must then be deeper.

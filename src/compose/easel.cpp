@@ -46,6 +46,17 @@ constexpr double kEdgeHatchAlpha = 0.55;
 constexpr double kHatchFromLightness = 0.32;
 constexpr double kChalkAlpha = 0.45;
 
+/// The light along a form, and the tone of white cloth round it.
+constexpr double kGlowAlpha = 0.050;
+constexpr double kToneFrom = 0.78;
+constexpr double kUnlitAlpha = 0.0095;
+/// What is round the man throws a little light back into the shade's very edge.
+constexpr double kThrownReach = 8;
+constexpr int kThrownSteps = 2;
+/// Colour gathers where a wash dries along an edge.
+constexpr double kTideWidth = 4.4;
+constexpr double kTideAlpha = 0.12;
+
 constexpr Colour kWhite{0xff, 0xff, 0xff};
 /// Face, hands and hair are not hatched; they keep their light and shade, on nearly white.
 constexpr Colour kPaleBody{0xf6, 0xf3, 0xf1};
@@ -348,8 +359,33 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
                   -room * kLightReach,
                   {piece.inks.light, light * strength, true});
     }
+    glow(into, piece, volume, strength);
     if (depth >= kHatchFromDepth) {
+        crescents(into,
+                  volume.cover,
+                  kThrownSteps,
+                  room * kThrownReach,
+                  {piece.inks.light, light * strength, true});
         hatch(into, piece, volume);
+    }
+}
+
+void Easel::glow(Group& into, const Piece& piece, const Volume& volume, double strength) {
+    const double light = kGlowAlpha * strength;
+    const Rect room = drawing_.paths[piece.shape].bounds();
+    for (const PathId patch : volume.glow) {
+        if (drawing_.paths[patch].bounds().meets(room)) {
+            fill(into, patch, {}, settled(piece.inks.glow, light), light);
+        }
+    }
+    if (piece.inks.lightness < kToneFrom) {
+        return;
+    }
+    // There is little above white cloth: all but its light is toned.
+    const double alpha = kUnlitAlpha * piece.inks.shade_factor * strength;
+    for (const PathId rest : volume.unlit) {
+        into.children.emplace_back(
+            Shape{rest, {}, Fill{settled(piece.inks.shade, alpha), alpha, true}, std::nullopt});
     }
 }
 
@@ -392,12 +428,15 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         stroke(outer, piece.contour(), piece.inks.contour, width);
         return;
     }
+    const bool thin = piece.line == LineWeight::fine || piece.line == LineWeight::light;
+    if (!hatched() && !thin && piece.inks.shade_factor > 0) {
+        stroke(inner, piece.contour(), piece.inks.shade, weight(kTideWidth), kTideAlpha);
+    }
     if (piece.inks.dark && piece.line != LineWeight::fine) {
         // Two pieces of the same black would melt together without a lighter lip inside the
         // contour.
         stroke(inner, piece.contour(), piece.inks.seam, width + weight(2.2), 0.55);
     }
-    const bool thin = piece.line == LineWeight::fine || piece.line == LineWeight::light;
     if (!thin) {
         // Moved towards the light and cut off by the outline, the second line thickens only the
         // shaded side, as a pen would.

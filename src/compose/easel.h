@@ -36,6 +36,10 @@ struct Volume {
     std::vector<HatchStroke> crossed;
     /// On black cloth, where only light can be drawn.
     std::vector<HatchStroke> chalked;
+    /// Where the light falls fullest, one patch within the other; and all but each of them, filled
+    /// even-odd.
+    std::vector<PathId> glow;
+    std::vector<PathId> unlit;
 };
 
 /// Everything round a zone. Its washes are faint and many: straight sides are enough, and most
@@ -157,6 +161,7 @@ class Easel {
     void wash_edges(Group& into, const Piece& piece);
     void hatch_edges(Group& into, PathId shape, double reach, FromEdge way);
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
+    void glow(Group& into, const Piece& piece, const Volume& volume, double strength);
     void thickness(Group& inner, const Piece& piece);
 
     const Uniform& uniform_;
@@ -170,6 +175,9 @@ class Easel {
     Drawing drawing_;
     std::map<std::pair<double, double>, PathId> discs_;
 };
+
+/// Makes a zone ready; on what is laid flat only its outline is wanted.
+Volume volume_of(Easel& easel, const Zone& zone);
 
 /// The property whose material a trimming is made of, or an ornament's own; nothing for lines.
 std::optional<PropertyId> property_of(const Detail& detail);

@@ -28,6 +28,12 @@ Colour seam_of(OkLab c) {
     return from_oklab({0.16 + 0.40 * c.l * c.l, c.a * 0.85 + 0.003, c.b * 0.85 + 0.008});
 }
 
+Colour glow_of(OkLab c) {
+    // Dyed cloth is more of its colour in the light; white only whiter.
+    const double vivid = std::clamp(1.35 - 3.6 * (c.l - 0.68), 0.45, 1.35);
+    return from_oklab({std::min(0.985, c.l + 0.27), c.a * vivid, c.b * vivid + 0.008});
+}
+
 Colour shade_of(OkLab c, Surface surface) {
     if (surface == Surface::skin) {
         return from_oklab({c.l * 0.42, c.a * 1.1 + 0.045, c.b * 0.8 + 0.02});
@@ -56,6 +62,7 @@ Inks inks_for(Colour cloth, Surface surface) {
     inks.seam = seam_of(c);
     inks.shade = shade_of(c, surface);
     inks.light = {255, 255, 255};
+    inks.glow = glow_of(c);
     inks.shade_factor = 1.75 - 0.95 * c.l;
     inks.light_factor = c.l < 0.6 ? 1.0 : 1.25;
     inks.dark = c.l < kLipBelow;
@@ -99,6 +106,7 @@ Inks line_inks(Colour paper) {
     // Whatever is mixed with shade or light stays as it is.
     inks.shade = paper;
     inks.light = paper;
+    inks.glow = paper;
     inks.shade_factor = 0;
     inks.light_factor = 0;
     inks.hatch_alpha = 0;

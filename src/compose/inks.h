@@ -27,6 +27,8 @@ struct Inks {
     Colour seam;
     Colour shade;
     Colour light;
+    /// The cloth's own colour in full light.
+    Colour glow;
     /// Factors on the strength of shadow and light washes.
     double shade_factor = 1;
     double light_factor = 1;

@@ -96,5 +96,30 @@ TEST(Hatch, AVeryLongAxisIsBounded) {
     EXPECT_LT(hatch(zone, {0.01, 1, 0, 0.3}).size(), 2000U);
 }
 
+/// On either arm the light lies left of the middle, within the form, each patch within the last.
+TEST(Glow, LiesTowardsTheLightOnBothSides) {
+    for (const bool mirrored : {false, true}) {
+        const std::vector<Path> patches = glow(barrel(mirrored), 5);
+        ASSERT_EQ(patches.size(), 5U);
+        const double left = mirrored ? -110 : 10;
+        Rect last = patches.front().bounds().grown(1);
+        for (const Path& patch : patches) {
+            const Rect box = patch.bounds();
+            EXPECT_GT(box.left, left);
+            EXPECT_LT(box.right, left + 70);
+            EXPECT_LT((box.left + box.right) / 2, left + 45);
+            EXPECT_LT(box.width(), last.width());
+            EXPECT_LT(box.height(), last.height());
+            last = box;
+        }
+    }
+}
+
+TEST(Glow, NeedsAnAxis) {
+    Zone zone = barrel(false);
+    zone.axis.reset();
+    EXPECT_TRUE(glow(zone, 5).empty());
+}
+
 }  // namespace
 }  // namespace platewright

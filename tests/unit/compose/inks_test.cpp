@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <cstdint>
+#include <numbers>
 
 namespace platewright {
 namespace {
@@ -53,6 +54,20 @@ TEST(Inks, WhiteClothIsShadedCool) {
 TEST(Inks, YellowClothIsNotShadedViolet) {
     const OkLab shade = to_oklab(inks_for({0xe4, 0xc4, 0x6a}, Surface::wool).shade);
     EXPECT_GT(shade.b, 0);
+}
+
+/// Straw had turned pink in the light: its red was at the end of its scale and its green was not.
+TEST(Inks, ClothInFullLightIsLighterAndKeepsItsHue) {
+    for (const Colour cloth : {Colour{0xe8, 0xd8, 0x95},
+                               Colour{0xb2, 0x32, 0x30},
+                               Colour{0x2f, 0x5a, 0x3f},
+                               Colour{0x28, 0x38, 0x5f}}) {
+        const OkLab plain = to_oklab(cloth);
+        const OkLab lit = to_oklab(inks_for(cloth, Surface::wool).glow);
+        EXPECT_GT(lit.l, plain.l + 0.03);
+        const double turned = std::atan2(lit.b, lit.a) - std::atan2(plain.b, plain.a);
+        EXPECT_LT(std::abs(std::remainder(turned, 2 * std::numbers::pi)), 0.3);
+    }
 }
 
 TEST(Shaded, FactorOneChangesNothing) {
