@@ -8,6 +8,7 @@
 
 #include "compose/easel.h"
 #include "compose/fitting.h"
+#include "compose/fixtures.h"
 #include "compose/ornament.h"
 #include "compose/sheet_reader.h"
 #include "compose/template.h"
@@ -261,18 +262,6 @@ class Painting {
                });
     }
 
-    /// What gives the part its shape: the choices under which it is there.
-    static std::vector<PropertyId> choices_of(const Part& part) {
-        std::vector<PropertyId> choices;
-        for (const Term& term : part.when) {
-            const Kind kind = properties()[term.property].kind;
-            if (!term.negated && (kind == Kind::choice || kind == Kind::ornament)) {
-                choices.push_back(term.property);
-            }
-        }
-        return choices;
-    }
-
     Group paint_part(const Part& part) {
         const Paint paint = *easel_.paint_of(part.cloth);
         Piece piece{shapes_[part.name], easel_.inks_of(paint, part.surface), part.line};
@@ -293,7 +282,7 @@ class Painting {
             const Outlines shape = outlines(part.shape);
             const Visible::Mask clip = visible_->mask_of(outlines_of(group.clip));
             visible_->lay(shape, clip, part.cloth.property);
-            visible_->shape(shape, clip, choices_of(part));
+            visible_->shape(shape, clip, choices_of(part.when, part.cloth.property.has_value()));
             shown = visible_->mask_of(shape);
         }
         Group inner;
@@ -310,7 +299,7 @@ class Painting {
         free.step = true;
         for (const Detail& detail : part.details) {
             if (easel_.holds(detail.when) && !out_of_sight(detail)) {
-                paint_and_watch(detail, {inner, free, piece, volumes, part.depth}, shown);
+                paint_and_watch(detail, part, {inner, free, piece, volumes, part.depth}, shown);
             }
         }
         Group contour;
@@ -361,15 +350,30 @@ class Painting {
         return all;
     }
 
-    void paint_and_watch(const Detail& detail, const Trimming& where, const Visible::Mask& part) {
+    void paint_and_watch(const Detail& detail,
+                         const Part& part,
+                         const Trimming& where,
+                         const Visible::Mask& shown) {
         const std::size_t clipped = where.clipped.children.size();
         const std::size_t free = where.free.children.size();
         paint_detail(detail, where);
         const auto property = property_of(detail);
         if (visible_ != nullptr && property && detail.kind >= DetailKind::patch) {
-            visible_->lay(where.clipped, clipped, easel_.drawing(), part, property);
-            visible_->lay(where.free, free, easel_.drawing(), {}, property);
+            const auto of = is_mount(detail, part) ? part.cloth.property : property;
+            visible_->lay(where.clipped, clipped, easel_.drawing(), shown, of);
+            visible_->lay(where.free, free, easel_.drawing(), {}, of);
         }
+    }
+
+    /// The metal at the end of a scabbard belongs to the scabbard, and is not pointed at as the
+    /// hilt of the same metal, where that is seen.
+    [[nodiscard]] bool is_mount(const Detail& detail, const Part& part) const {
+        const auto metal = detail.cloth.property;
+        return detail.kind == DetailKind::patch && metal && part.cloth.property &&
+               properties()[*metal].substance == SubstanceKind::metal &&
+               std::ranges::any_of(template_.parts, [&](const Part& other) {
+                   return other.cloth.property == metal && easel_.holds(other.when);
+               });
     }
 
     void paint_detail(const Detail& detail, const Trimming& where) {

@@ -2,10 +2,10 @@
 // What the templates draw of the same material on every man.
 #include "compose/fixtures.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 
-#include "vocabulary/condition.h"
 
 namespace platewright {
 
@@ -62,6 +62,21 @@ constexpr auto kFixtures = std::to_array<Fixture>({
 
 std::span<const Fixture> fixtures() {
     return kFixtures;
+}
+
+std::vector<PropertyId> choices_of(const Condition& when, bool has_property) {
+    std::vector<PropertyId> choices;
+    for (const Term& term : when) {
+        const Property& row = properties()[term.property];
+        const bool shapes = row.kind == Kind::choice || row.kind == Kind::ornament;
+        const bool has_own =
+            has_property &&
+            std::ranges::find(kFixtures, row.key, &Fixture::thing) != kFixtures.end();
+        if (!term.negated && shapes && !has_own) {
+            choices.push_back(term.property);
+        }
+    }
+    return choices;
 }
 
 bool has_fixture(const Uniform& man, const Fixture& fixture) {

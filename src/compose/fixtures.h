@@ -4,9 +4,11 @@
 
 #include <span>
 #include <string_view>
+#include <vector>
 
 #include "base/colour.h"
 #include "resolve/uniform.h"
+#include "vocabulary/condition.h"
 
 namespace platewright {
 
@@ -26,6 +28,11 @@ struct Fixture {
 
 /// In the order of the colour key; those of one material stand together.
 std::span<const Fixture> fixtures();
+
+/// The choices that give a part its shape which is there under that condition. Of what is made of
+/// the same on every man, such as a musket, only that is its own, not what has a cloth or a skin of
+/// a property: neither the sling nor the hand at it.
+std::vector<PropertyId> choices_of(const Condition& when, bool has_property);
 
 /// Whether the man has it.
 bool has_fixture(const Uniform& man, const Fixture& fixture);

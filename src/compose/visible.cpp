@@ -66,6 +66,20 @@ std::size_t numbers_in(const std::vector<int>& raster) {
     return raster.empty() ? 0 : static_cast<std::size_t>(*std::ranges::max_element(raster)) + 1;
 }
 
+/// Where there is room elsewhere, no place is pointed at that has none: not the strap of a
+/// haversack, but the bag.
+void leave_slender(Seen& seen) {
+    constexpr double enough = 14;
+    double most = 0;
+    for (const Site& site : all_sites(seen)) {
+        most = std::max(most, site.room);
+    }
+    const double least = std::min(most / 2, enough);
+    for (std::vector<Site>* sites : {&seen.sites, &seen.edges, &seen.levels}) {
+        std::erase_if(*sites, [least](const Site& site) { return site.room < least; });
+    }
+}
+
 }  // namespace
 
 Visible::Visible(const Rect& frame) : frame_(frame) {
@@ -247,14 +261,7 @@ void Visible::add_edges(const std::vector<int>& raster,
             continue;
         }
         const auto [at, is_new] = ends.try_emplace(raster[i], std::array<std::size_t, 2>{i, i});
-        const double x = middle(i).x;
-        std::size_t& left = at->second[0];
-        std::size_t& right = at->second[1];
-        const auto better = [&](std::size_t than) {
-            return x == middle(than).x && merit(raster, steps, i) > merit(raster, steps, than);
-        };
-        left = x < middle(left).x || better(left) ? i : left;
-        right = x > middle(right).x || better(right) ? i : right;
+        at->second = outermost(at->second, i, raster, steps);
     }
     for (const auto& [number, cells] : ends) {
         for (const std::size_t cell : cells) {
@@ -298,13 +305,19 @@ std::array<std::size_t, 2> Visible::outermost(std::array<std::size_t, 2> ends,
                                               std::size_t cell,
                                               const std::vector<int>& raster,
                                               const std::vector<int>& steps) const {
+    // A few cells further in, where there is more room about it, a dot is seen to lie within.
+    constexpr int room_enough = 5;
+    constexpr int worth = 2;
     auto& [left, right] = ends;
-    const std::size_t column = cell % columns_;
-    const auto better = [&](std::size_t than) {
-        return column == than % columns_ && merit(raster, steps, cell) > merit(raster, steps, than);
+    const auto place = [&](std::size_t at, int way) {
+        return way * static_cast<int>(at % columns_) - worth * std::min(steps[at], room_enough);
     };
-    left = column < left % columns_ || better(left) ? cell : left;
-    right = column > right % columns_ || better(right) ? cell : right;
+    const auto better = [&](std::size_t than, int way) {
+        const int gain = place(than, way) - place(cell, way);
+        return gain > 0 || (gain == 0 && merit(raster, steps, cell) > merit(raster, steps, than));
+    };
+    left = better(left, 1) ? cell : left;
+    right = better(right, -1) ? cell : right;
     return ends;
 }
 
@@ -338,11 +351,17 @@ void Visible::add_levels(const std::vector<int>& raster,
         outer = outer.front() == none ? std::array{i, i} : outermost(outer, i, raster, steps);
     }
     for (std::size_t i = 0; i < ends.size(); ++i) {
-        for (const std::size_t cell : ends[i]) {
-            if (cell != none) {
-                seen[static_cast<int>(i / levels)].levels.push_back(
-                    {middle(cell), (steps[cell] - 0.5) * kCell});
-            }
+        const auto [left, right] = ends[i];
+        if (left == none) {
+            continue;
+        }
+        // Where a thing is short, its middle: at its very ends a dot would seem to stand beside it.
+        constexpr std::size_t shortest = 7;
+        const bool on_one_row = left / columns_ == right / columns_ && left <= right;
+        const std::size_t inward = on_one_row && right - left < shortest ? (right - left) / 2 : 0;
+        for (const std::size_t cell : {left + inward, right - inward}) {
+            seen[static_cast<int>(i / levels)].levels.push_back(
+                {middle(cell), (steps[cell] - 0.5) * kCell});
         }
     }
 }
@@ -469,6 +488,7 @@ std::map<std::string, Seen> Visible::seen() const {
         }
     }
     for (auto& [key, one] : seen) {
+        leave_slender(one);
         count_crossed(one.sites);
         count_crossed(one.edges);
         count_crossed(one.levels);

@@ -12,7 +12,7 @@ namespace platewright::sheet {
 namespace {
 
 /// In ems: from words to words, from words to a line, from line to line, from a dot to a line.
-constexpr double kApart = 0.22;
+constexpr double kApart = 0.36;
 constexpr double kWordsToLine = 0.12;
 constexpr double kLineToLine = 0.3;
 constexpr double kDotToLine = 0.42;
@@ -25,7 +25,7 @@ constexpr double kUneven = 0.55;
 /// Within how many ems words between two figures are neighbours, and what it costs, in ems, if they
 /// lead to different figures.
 constexpr double kNeighbours = 3.6;
-constexpr double kMixed = 1.6;
+constexpr double kMixed = 2.4;
 
 /// A straight piece of a line.
 struct Leg {

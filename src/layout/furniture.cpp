@@ -84,6 +84,26 @@ std::optional<Gap> gap_at(const Plan& plan,
     return gap.right > gap.left ? std::optional(gap) : std::nullopt;
 }
 
+Gap column_at(const Plan& plan,
+              const std::vector<Stand>& stands,
+              std::size_t index,
+              const WordsBetween& words) {
+    // In ems: how wide it is, and how wide at least where the figures come near.
+    constexpr double flush = 6.6;
+    constexpr double narrowest = 4.4;
+    const double axis = (stands[index - 1].at.x + stands[index].at.x) / 2;
+    const double least = narrowest / 2 * words.size;
+    Gap column{axis - flush / 2 * words.size, axis + flush / 2 * words.size};
+    for (double y = plan.figures.top; y + words.size < words.lowest; y += words.size / 2) {
+        const auto room = gap_at(plan, stands, index, y, y + words.size);
+        if (room) {
+            column.left = std::clamp(room->left + words.line, column.left, axis - least);
+            column.right = std::clamp(room->right - words.line, axis + least, column.right);
+        }
+    }
+    return column;
+}
+
 void draw_frame(const Plan& plan, Layer& on) {
     draw_frame(plan.plate_mark, plan.neat, plan.style.unit, on);
 }

@@ -32,6 +32,21 @@ std::optional<Gap> gap_at(const Plan& plan,
                           double top,
                           double bottom);
 
+/// What words between figures ask for, mm: how low they may stand, their type, their line.
+struct WordsBetween {
+    double lowest = 0;
+    double size = 0;
+    double line = 0;
+};
+
+/// One edge for all words that lead to the figure before a gap and one for those that lead to the
+/// figure behind it, so that neither run is ragged: as far from the figures as their widest places
+/// ask.
+Gap column_at(const Plan& plan,
+              const std::vector<Stand>& stands,
+              std::size_t index,
+              const WordsBetween& words);
+
 /// Paper inside the edge of the plate, the edge, and the double line of the frame.
 void draw_frame(const Plan& plan, Layer& on);
 

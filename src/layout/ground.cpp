@@ -1,24 +1,34 @@
 // SPDX-License-Identifier: MIT
-// A hint of ground under the feet: a flat wash and short strokes of the graver.
+// An etched strip of ground under the feet: level strokes of the graver on a thin wash, with a few
+// stones and tufts of grass.
 #include "layout/ground.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdint>
-#include <numbers>
+#include <utility>
 
 #include "layout/style.h"
 
 namespace platewright::sheet {
 namespace {
 
-constexpr Colour kEarth{0x8c, 0x79, 0x55};
-constexpr Colour kGraver{0x6b, 0x5b, 0x45};
+constexpr Colour kEarth{0x97, 0x80, 0x58};
+constexpr Colour kGrass{0x7c, 0x83, 0x55};
+constexpr Colour kStone{0xdc, 0xd0, 0xb6};
+constexpr Colour kGraver{0x54, 0x46, 0x35};
+constexpr double kTurn = 6.283185307179586;
 
-/// Irregular but always the same numbers from 0 to 1 (the MINSTD generator).
+/// Irregular but always the same numbers from 0 to 1 for the same name (the MINSTD generator).
 class Irregular {
   public:
+    explicit Irregular(std::string_view name) {
+        for (const char letter : name) {
+            state_ = (state_ * 31 + static_cast<unsigned char>(letter)) % 2147483646 + 1;
+        }
+        next();
+    }
+
     double next() {
         state_ = state_ * 48271 % 2147483647;
         return static_cast<double>(state_) / 2147483647.0;
@@ -30,103 +40,113 @@ class Irregular {
     std::uint64_t state_ = 1784;
 };
 
-/// A flat patch, wide and low, with a slightly waving edge.
-Path patch(Point centre, double half_width, double half_height, Irregular& irregular) {
-    constexpr int corners = 16;
-    std::array<Point, corners> p;
-    for (int i = 0; i < corners; ++i) {
-        const double turn = 2 * std::numbers::pi * i / corners;
-        const double far = irregular.between(0.93, 1.03);
-        p[static_cast<std::size_t>(i)] =
-            centre + Point{std::cos(turn) * half_width * far, std::sin(turn) * half_height * far};
-    }
-    const auto at = [&p](int i) { return p[static_cast<std::size_t>((i + corners) % corners)]; };
+/// The whole strip: from end to end, and the line the men stand on. `mm`: paper for 1 mm of body.
+struct Strip {
+    double left = 0;
+    double right = 0;
+    double sole = 0;
+    double lowest = 0;
+    double mm = 1;
+};
+
+/// A bell of height 1 about 0.
+double bell(double off) {
+    return std::exp(-off * off);
+}
+
+/// A smooth closed line through all points.
+Path through(const std::vector<Point>& p) {
+    const std::size_t n = p.size();
     Path path;
-    path.move_to(at(0));
-    for (int i = 0; i < corners; ++i) {
-        // Catmull-Rom through the corners.
-        path.cubic_to(at(i) + (at(i + 1) - at(i - 1)) * (1.0 / 6),
-                      at(i + 1) - (at(i + 2) - at(i)) * (1.0 / 6),
-                      at(i + 1));
+    path.move_to(p[0]);
+    for (std::size_t i = 0; i < n; ++i) {
+        // Catmull-Rom.
+        const Point from = p[i];
+        const Point to = p[(i + 1) % n];
+        path.cubic_to(from + (to - p[(i + n - 1) % n]) * (1.0 / 6),
+                      to - (p[(i + 2) % n] - from) * (1.0 / 6),
+                      to);
     }
     path.close();
     return path;
 }
 
-/// One cut line of the ground: where it may run, and how it fades towards its ends.
-struct Furrow {
-    double left = 0;
-    double right = 0;
-    double y = 0;
-    /// Share of strokes left out in the middle and at the ends.
-    double sparse_middle = 0;
-    double sparse_ends = 0;
-    /// Thickness in the middle, mm on the body.
-    double thickness = 1.6;
-};
+/// A colourist's thin wash along the strip, drawn out to both ends; `size` of the whole.
+Path wash(const Strip& strip, double size, Irregular& irregular) {
+    constexpr int corners = 22;
+    const double mm = strip.mm;
+    const Point centre{(strip.left + strip.right) / 2, strip.sole - 20 * mm};
+    std::vector<Point> p;
+    for (int i = 0; i < corners; ++i) {
+        const double turn = kTurn * i / corners;
+        const double far = irregular.between(0.82, 1.06) * size;
+        p.push_back(centre + Point{std::cos(turn) * (strip.right - strip.left) / 2 * far,
+                                   std::sin(turn) * 40 * mm * far});
+    }
+    return through(p);
+}
 
-/// Strokes along a furrow, long and close in the middle, short and far apart at its ends. `mm`:
-/// paper for 1 mm of body.
-void cut(Path& path, const Furrow& furrow, double mm, Irregular& irregular) {
-    const double middle = (furrow.left + furrow.right) / 2;
-    const double reach = std::max((furrow.right - furrow.left) / 2, 1e-6);
-    double x = furrow.left + irregular.between(0, 30) * mm;
-    while (x < furrow.right) {
-        const double off = std::min(std::abs(x - middle) / reach, 1.0);
-        const double length = irregular.between(45, 150) * (1 - 0.6 * off) * mm;
-        const double end = std::min(x + length, furrow.right);
-        const double y = furrow.y + irregular.between(-0.8, 0.8) * mm;
-        const double left_out =
-            furrow.sparse_middle + (furrow.sparse_ends - furrow.sparse_middle) * off * off;
-        const double thickness = furrow.thickness * irregular.between(0.7, 1.15) * (1 - 0.4 * off);
-        if (irregular.next() > left_out && end - x > 6 * mm) {
-            add_swelled_line(path, {x, y}, {end, y}, thickness * mm);
+/// How dark the ground is there, 0 to 1: darkest beneath and between the feet of each man and
+/// towards the lower right of them, almost light between the men, nothing at the ends of the strip.
+double tone_at(Point at, const std::vector<Footing>& feet, const Strip& strip) {
+    const double mm = strip.mm;
+    double tone = 0.17;
+    for (const Footing& foot : feet) {
+        const double middle = (foot.left + foot.right) / 2;
+        const double half = (foot.right - foot.left) / 2;
+        const double off = at.x - middle - 18 * mm;
+        const double reach = half + (off > 0 ? 120 : 75) * mm;
+        const double down = (at.y - foot.sole + (16 - 0.05 * off / mm) * mm) / mm;
+        tone += 0.75 * bell(off / reach) * bell(down / 30);
+    }
+    const double end = std::min(at.x - strip.left, strip.right - at.x) / (150 * mm);
+    const double level = (at.y - strip.sole + 20 * mm) / (46 * mm);
+    return std::clamp(tone, 0.0, 1.0) * std::clamp(end, 0.0, 1.0) *
+           std::clamp(1.5 - std::abs(level), 0.0, 1.0);
+}
+
+/// A stroke of the graver, hardly bowed: it swells where it is pressed, nearer its one end or the
+/// other.
+void add_cut(Path& path, Point from, Point to, double thickness, double bow) {
+    const Point along = to - from;
+    const Point up = from + along * 0.3;
+    const Point down = from + along * 0.72;
+    const Point swell{0, thickness / 1.5};
+    const Point sag{0, bow};
+    path.move_to(from);
+    path.cubic_to(up + sag - swell, down + sag - swell, to);
+    path.cubic_to(down + sag + swell, up + sag + swell, from);
+    path.close();
+}
+
+/// All level strokes: one row under the other, wider apart towards the eye, each stroke as long and
+/// as strong as the ground is dark there.
+Path cut_rows(const std::vector<Footing>& feet, const Strip& strip, Irregular& irregular) {
+    const double mm = strip.mm;
+    Path path;
+    double pitch = 4.2;
+    for (double down = -58; strip.sole + down * mm < strip.lowest; down += pitch) {
+        pitch *= 1.035;
+        const double y = strip.sole + down * mm;
+        double x = strip.left + irregular.between(0, 90) * mm;
+        while (x < strip.right) {
+            const double tone = tone_at({x + 45 * mm, y}, feet, strip);
+            const double length = irregular.between(40, 90) * (0.5 + 1.5 * tone) * mm;
+            const double end = std::min(x + length, strip.right);
+            const double drawn = 2.2 * tone - 0.12;
+            if (irregular.next() < drawn) {
+                const double lift = irregular.between(-0.9, 0.9) * mm;
+                const double thickness = (0.65 + 2.1 * tone) * irregular.between(0.8, 1.15) * mm;
+                add_cut(path,
+                        {x, y + lift},
+                        {end, y + lift + irregular.between(-0.7, 0.9) * mm},
+                        thickness,
+                        irregular.between(-0.6, 1.0) * mm);
+            }
+            x = end + irregular.between(3, 8 + 46 * (1 - tone) * (1 - tone)) * mm;
         }
-        x = end + irregular.between(5, 16 + 50 * off) * mm;
     }
-}
-
-/// Where the ground of one figure lies.
-struct Plot {
-    Point centre;
-    double half_width = 0;
-    double half_height = 0;
-};
-
-Plot plot_of(const Footing& foot, const Rect& within, double mm) {
-    Plot plot;
-    // A little to the right, where the shadow falls.
-    plot.centre = {(foot.left + foot.right) / 2 + 30 * mm, foot.sole - 21 * mm};
-    plot.half_width = std::min({(foot.right - foot.left) / 2 + 165 * mm,
-                                (plot.centre.x - within.left) / 1.12,
-                                (within.right - plot.centre.x) / 1.12});
-    plot.half_height = 37 * mm;
-    return plot;
-}
-
-void cut_plot(Path& path, const Plot& plot, const Footing& foot, double mm, Irregular& irregular) {
-    constexpr int furrows = 13;
-    for (int i = 0; i < furrows; ++i) {
-        const double v = 2 * (i + 0.5) / furrows - 1;
-        const double reach = plot.half_width * std::sqrt(1 - v * v) * irregular.between(0.84, 1.12);
-        cut(path,
-            {plot.centre.x - reach,
-             plot.centre.x + reach,
-             plot.centre.y + v * plot.half_height,
-             0.12,
-             0.75,
-             1.7},
-            mm,
-            irregular);
-    }
-    // The shadow of the feet: closer and stronger, to the right of them.
-    constexpr int shadows = 6;
-    for (int i = 0; i < shadows; ++i) {
-        const double y = foot.sole + (-32 + 5.8 * i) * mm;
-        const double right =
-            std::min(foot.right + (95 - 9 * i) * mm, plot.centre.x + plot.half_width);
-        cut(path, {foot.left + (70 + 6 * i) * mm, right, y, 0.1, 0.4, 2.1}, mm, irregular);
-    }
+    return path;
 }
 
 /// The darkest ground, close under an edge that rests on it: deepest in the middle, and drawn out
@@ -171,41 +191,212 @@ std::vector<std::vector<Point>> resting(const std::vector<Point>& edge, double m
     return stretches;
 }
 
-void fill_close_shadows(const Footing& foot, double right, double mm, Layer& on) {
+/// What a foot casts on the ground: a sliver drawn out to the right of it, away from the light.
+struct Cast {
+    Point from;
+    Point tip;
+    double depth = 0;
+};
+
+Cast cast_of(const std::vector<Point>& edge, const Strip& strip) {
+    const double width = edge.back().x - edge.front().x;
+    const Point from{edge.front().x + 0.45 * width, (edge.front().y + edge.back().y) / 2};
+    const double far = std::clamp(0.9 * width, 50 * strip.mm, 120 * strip.mm);
+    return {from,
+            {std::min(edge.back().x + far, strip.right), edge.back().y + 4 * strip.mm},
+            std::clamp(0.24 * width, 8 * strip.mm, 22 * strip.mm)};
+}
+
+void add_sliver(Path& path, const Cast& cast) {
+    const Point along = cast.tip - cast.from;
+    path.move_to(cast.from);
+    path.cubic_to(cast.from + along * 0.3 + Point{0, -0.9 * cast.depth},
+                  cast.from + along * 0.7 + Point{0, -0.7 * cast.depth},
+                  cast.tip);
+    path.cubic_to(cast.from + along * 0.7 + Point{0, 0.35 * cast.depth},
+                  cast.from + along * 0.3 + Point{0, 0.6 * cast.depth},
+                  cast.from);
+    path.close();
+}
+
+/// Close strokes in the same shadow, from under the foot outwards.
+void cut_cast(Path& path, const Cast& cast, double mm, Irregular& irregular) {
+    constexpr int strokes = 7;
+    const Point along = cast.tip - cast.from;
+    for (int i = 0; i < strokes; ++i) {
+        const double v = 2.0 * i / (strokes - 1) - 1;
+        const Point from = cast.from + along * irregular.between(0.05, 0.2) +
+                           Point{0, (v * 0.55 - 0.12) * cast.depth};
+        const double share = (1 - 0.45 * v * v) * irregular.between(0.72, 0.95);
+        const Point to{from.x + (cast.tip.x - from.x) * share,
+                       from.y + (cast.tip.y - from.y) * 0.4 * share};
+        add_cut(path, from, to, 2.4 * mm, 0);
+    }
+}
+
+/// Shadows of what rests on the ground: the sliver that is cast, its strokes, and the dark close
+/// under the edge.
+void put_shadows(const std::vector<Footing>& feet,
+                 const Strip& strip,
+                 Irregular& irregular,
+                 Layer& on) {
     constexpr std::size_t least = 4;
-    for (const std::vector<Point>& all : foot.edges) {
-        for (const std::vector<Point>& edge : resting(all, mm)) {
-            if (edge.size() >= least) {
-                on.fill(close_shadow(edge, 16, mm, right), kGraver, 0.22);
-                on.fill(close_shadow(edge, 8, mm, right), kGraver, 0.5);
+    Path slivers;
+    Path strokes;
+    for (const Footing& foot : feet) {
+        for (const std::vector<Point>& all : foot.edges) {
+            for (const std::vector<Point>& edge : resting(all, strip.mm)) {
+                if (edge.size() >= least) {
+                    const Cast cast = cast_of(edge, strip);
+                    add_sliver(slivers, cast);
+                    cut_cast(strokes, cast, strip.mm, irregular);
+                    on.fill(close_shadow(edge, 7, strip.mm, strip.right), kGraver, 0.6);
+                }
             }
         }
     }
+    if (!slivers.empty()) {
+        on.fill(std::move(slivers), kGraver, 0.16);
+        on.fill(std::move(strokes), kGraver, 0.8);
+    }
+}
+
+/// A tuft of grass, its blades parting from one root; green is the colourist's.
+void put_tuft(Point root, double mm, Irregular& irregular, Layer& on) {
+    constexpr int blades = 7;
+    const double height = irregular.between(26, 40) * mm;
+    const double lean = irregular.between(-0.15, 0.3);
+    Path path;
+    for (int i = 0; i < blades; ++i) {
+        const double side = 2.0 * i / (blades - 1) - 1;
+        const double tall = height * (1 - 0.5 * std::abs(side)) * irregular.between(0.75, 1.1);
+        const Point foot = root + Point{side * 7 * mm, 0};
+        const Point tip = foot + Point{(0.75 * side + lean) * tall, -tall};
+        const Point stem = foot + Point{0.12 * side * tall, -0.6 * tall};
+        const double half = 1.1 * mm;
+        path.move_to(foot - Point{half, 0});
+        path.cubic_to(stem - Point{half, 0}, stem - Point{half, 0.2 * tall}, tip);
+        path.cubic_to(
+            stem + Point{half, -0.2 * tall}, stem + Point{half, 0}, foot + Point{half, 0});
+        path.close();
+    }
+    for (int i = 0; i < 3; ++i) {
+        const Point from = root + Point{(2.0 * i - 12) * mm, (1.5 + 3.2 * i) * mm};
+        add_cut(path, from, from + Point{(44 - 7 * i) * mm, 0}, 2.2 * mm, 0);
+    }
+    on.fill(through({root + Point{-11 * mm, 1 * mm},
+                     root + Point{-10 * mm, -0.45 * height},
+                     root + Point{lean * height, -0.75 * height},
+                     root + Point{12 * mm, -0.45 * height},
+                     root + Point{14 * mm, 2 * mm}}),
+            kGrass,
+            0.3);
+    on.fill(std::move(path), kGraver, 0.85);
+}
+
+/// A stone half in the earth, with its shaded side and what it casts to the right.
+void put_stone(Point at, double mm, Irregular& irregular, Layer& on) {
+    const double wide = irregular.between(10, 17) * mm;
+    const double high = wide * irregular.between(0.6, 0.8);
+    const double crest = irregular.between(-0.35, 0.1) * wide;
+    const auto body = [&](double grow, Point move) {
+        return through({at + move + Point{-wide - grow, 0},
+                        at + move + Point{-0.75 * wide, -0.65 * high - grow},
+                        at + move + Point{crest, -high - grow},
+                        at + move + Point{0.8 * wide, -0.6 * high - grow},
+                        at + move + Point{wide + grow, 0},
+                        at + move + Point{0.1 * wide, 0.25 * high + grow}});
+    };
+    on.fill(body(0.9 * mm, {0.5 * mm, 0.4 * mm}), kGraver, 0.9);
+    on.fill(body(0, {}), kStone);
+    Path cuts;
+    for (int i = 0; i < 4; ++i) {
+        const double y = at.y - (0.62 - 0.24 * i) * high;
+        add_cut(cuts,
+                {at.x + (0.28 - 0.12 * i) * wide, y},
+                {at.x + (0.82 + 0.04 * i) * wide, y + 0.5 * mm},
+                1.5 * mm,
+                0.8 * mm);
+    }
+    for (int i = 0; i < 3; ++i) {
+        const Point from = at + Point{(0.5 - 0.3 * i) * wide, (0.5 + 2.6 * i) * mm};
+        add_cut(cuts, from, from + Point{(2.1 - 0.25 * i) * wide, 0}, 2 * mm, 0);
+    }
+    on.fill(std::move(cuts), kGraver, 0.85);
+}
+
+/// What lies and grows between `left` and `right`, if there is room: a tuft or a stone with a
+/// smaller one by it.
+void put_growth(
+    double left, double right, bool tuft, const Strip& strip, Irregular& irregular, Layer& on) {
+    const double mm = strip.mm;
+    if (right - left < 70 * mm) {
+        return;
+    }
+    const double x = irregular.between(left + 25 * mm, right - 45 * mm);
+    const double y = strip.sole + irregular.between(-34, -8) * mm;
+    if (tuft) {
+        put_tuft({x, y}, mm, irregular, on);
+    } else {
+        put_stone({x, y}, mm, irregular, on);
+    }
+    const double beside = x + (irregular.next() < 0.5 ? -1 : 1) * irregular.between(30, 60) * mm;
+    if (beside > left && beside < right - 20 * mm && irregular.next() < 0.7) {
+        put_stone({beside, y + irregular.between(8, 20) * mm}, 0.6 * mm, irregular, on);
+    }
+}
+
+/// The stretches beside and between the men, not nearer than what their feet cast.
+void put_growths(const std::vector<Footing>& feet,
+                 const Strip& strip,
+                 Irregular& irregular,
+                 Layer& on) {
+    const double mm = strip.mm;
+    bool tuft = irregular.next() < 0.6;
+    double left = strip.left + 50 * mm;
+    for (const Footing& foot : feet) {
+        put_growth(left, foot.left - 20 * mm, tuft, strip, irregular, on);
+        tuft = !tuft;
+        left = foot.right + 60 * mm;
+    }
+    put_growth(left, strip.right - 50 * mm, tuft, strip, irregular, on);
+}
+
+/// From beyond the first foot to further beyond the last, as far as there is paper.
+Strip strip_of(const std::vector<Footing>& feet, const Rect& within, double mm) {
+    Strip strip{within.right, within.left, 0, 0, mm};
+    for (const Footing& foot : feet) {
+        strip.left = std::min(strip.left, foot.left - 230 * mm);
+        strip.right = std::max(strip.right, foot.right + 280 * mm);
+        strip.sole = std::max(strip.sole, foot.sole);
+    }
+    strip.left = std::max(strip.left, within.left);
+    strip.right = std::min(strip.right, within.right);
+    strip.lowest = std::min(strip.sole + 20 * mm, within.bottom);
+    return strip;
 }
 
 }  // namespace
 
-void draw_ground(const std::vector<Footing>& feet, const Rect& within, double factor, Layer& on) {
-    Irregular irregular;
-    Path strokes;
-    for (const Footing& foot : feet) {
-        const Plot plot = plot_of(foot, within, factor);
-        if (plot.half_width <= 0) {
-            continue;
-        }
-        for (const double size : {0.94, 0.78, 0.6, 0.42}) {
-            on.fill(patch(plot.centre, plot.half_width * size, plot.half_height * size, irregular),
-                    kEarth,
-                    0.05);
-        }
-        cut_plot(strokes, plot, foot, factor, irregular);
+void draw_ground(const std::vector<Footing>& feet,
+                 const Rect& within,
+                 double factor,
+                 std::string_view name,
+                 Layer& on) {
+    if (feet.empty()) {
+        return;
     }
-    if (!strokes.empty()) {
-        on.fill(std::move(strokes), kGraver, 0.7);
+    Irregular irregular(name);
+    const Strip strip = strip_of(feet, within, factor);
+    if (strip.right <= strip.left) {
+        return;
     }
-    for (const Footing& foot : feet) {
-        fill_close_shadows(foot, within.right, factor, on);
+    for (const double size : {1.0, 0.8}) {
+        on.fill(wash(strip, size, irregular), kEarth, 0.09);
     }
+    on.fill(cut_rows(feet, strip, irregular), kGraver, 0.72);
+    put_shadows(feet, strip, irregular, on);
+    put_growths(feet, strip, irregular, on);
 }
 
 }  // namespace platewright::sheet

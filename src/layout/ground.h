@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
-// A hint of ground under the feet: a flat wash and short strokes of the graver.
+// An etched strip of ground under the feet: level strokes of the graver on a thin wash, with a few
+// stones and tufts of grass.
 #pragma once
 
+#include <string_view>
 #include <vector>
 
 #include "base/geometry.h"
@@ -19,8 +21,12 @@ struct Footing {
     std::vector<std::vector<Point>> edges;
 };
 
-/// Draws the ground under all feet; no stroke leaves `within`. `factor`: mm on paper for 1 mm on
-/// the body.
-void draw_ground(const std::vector<Footing>& feet, const Rect& within, double factor, Layer& on);
+/// Draws one common ground under all feet; no stroke leaves `within`. `factor`: mm on paper for
+/// 1 mm on the body. `name`: of the plate; what lies and grows there is always the same for it.
+void draw_ground(const std::vector<Footing>& feet,
+                 const Rect& within,
+                 double factor,
+                 std::string_view name,
+                 Layer& on);
 
 }  // namespace platewright::sheet

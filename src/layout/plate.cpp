@@ -80,6 +80,7 @@ std::vector<Stand> stand_up(const std::vector<Figure>& figures, const Plan& plan
 void put_ground(const std::vector<Figure>& figures,
                 const std::vector<Stand>& stands,
                 const Plan& plan,
+                std::string_view name,
                 Page& page) {
     std::vector<sheet::Footing> feet;
     for (std::size_t i = 0; i < stands.size(); ++i) {
@@ -109,7 +110,7 @@ void put_ground(const std::vector<Figure>& figures,
                       plan.figures.top,
                       (plan.beside ? plan.words.left : plan.neat.right) - inset,
                       plan.figures.bottom};
-    sheet::draw_ground(feet, within, plan.factor, ground);
+    sheet::draw_ground(feet, within, plan.factor, name, ground);
     std::move(ground).put_on(page);
 }
 
@@ -396,7 +397,7 @@ Document lay_out_plate(const PlatePictures& pictures,
     Layer frame("frame");
     sheet::draw_frame(plan, frame);
     std::move(frame).put_on(page);
-    put_ground(figures, stands, plan, page);
+    put_ground(figures, stands, plan, captions.title, page);
     put_figures(figures, stands, plan, page);
     const std::vector<sheet::Roundel> roundels =
         put_roundels({pictures, plan, captions.language}, stands, ruler, page);

@@ -20,8 +20,8 @@ constexpr double kAirOfWords = 0.35;
 constexpr double kTickOfWords = 0.7;
 /// What it costs to cross a thing that is not spoken of, in ems.
 constexpr double kCrossed = 6;
-/// Words between two figures stand flush at the edges of a column so wide, in ems.
-constexpr double kFlush = 6.6;
+/// From the line the men stand on up to where the ground drawn under them ends, mm on the body.
+constexpr double kGround = 62;
 
 /// Every callout leads to the row of the key that lists its thing; the first of a row is where that
 /// leads back to.
@@ -81,7 +81,13 @@ struct Thing {
 class Places {
   public:
     Places(const NamedFigures& named, const Type& type, Ruler& ruler)
-        : named_(named), type_(type), ruler_(ruler) {}
+        : named_(named), type_(type), ruler_(ruler) {
+        for (std::size_t gap = 1; gap < named.stands.size(); ++gap) {
+            const double line = (kAirOfWords + kTickOfWords + 0.1) * type.size;
+            columns_.push_back(
+                column_at(named.plan, named.stands, gap, {lowest_words(), type.size, line}));
+        }
+    }
 
     /// Cheapest first.
     [[nodiscard]] std::vector<CalloutOption> of(std::size_t number) {
@@ -169,6 +175,8 @@ class Places {
     Ruler& ruler_;
     std::vector<Found> found_;
     std::vector<Pointed> targets_;
+    /// Between the first two figures, the next two, and so on.
+    std::vector<Gap> columns_;
     /// The words that are being placed, beside all figures and between two.
     std::vector<Setting> outer_;
     std::vector<Setting> inner_;
@@ -326,7 +334,18 @@ class Places {
         const double knee = apart > 1e-6 ? 0.5 * type_.size : 0;
         return 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) + knee +
                0.3 * std::abs(made.site.x - made.start.x) + 1.1 * apart + 1.5 * small +
-               0.8 * lines + 0.04 * target.off_middle;
+               0.8 * lines + 0.04 * target.off_middle + 5 * off_column(made, beside);
+    }
+
+    /// How far words between two figures stand from the edge they ought to keep, lest long ones
+    /// jut out where they could as well stand on two lines.
+    [[nodiscard]] double off_column(const PlacedCallout& made, const Beside& beside) const {
+        if (is_outer(beside)) {
+            return 0;
+        }
+        const Gap& column = columns_[beside.gap - 1];
+        return std::min(std::abs(made.box.left - column.left),
+                        std::abs(made.box.right - column.right));
     }
 
     /// What it costs that the line crosses other things on its way from the thing outwards.
@@ -348,8 +367,7 @@ class Places {
         const double height = leading * type_.size * static_cast<double>(words.lines.size());
         const Rect& row = named_.plan.figures;
         made.box = {0, middle - height / 2, width, middle + height / 2};
-        const double ground = 0.03 * row.height();
-        if (made.box.top < row.top || made.box.bottom > row.bottom - ground) {
+        if (made.box.top < row.top || made.box.bottom > lowest_words()) {
             return false;
         }
         const auto left = is_outer(beside) ? left_in_column(made) : left_in_gap(made, stood);
@@ -363,6 +381,20 @@ class Places {
         made.start = {edge + way * kAirOfWords * type_.size, middle};
         made.bend = {made.start.x + way * kTickOfWords * type_.size, middle};
         return true;
+    }
+
+    /// Words keep off the ground under the feet.
+    [[nodiscard]] double lowest_words() const {
+        const Rect& row = named_.plan.figures;
+        double lowest = row.bottom - 0.03 * row.height();
+        for (std::size_t i = 0; i < named_.stands.size(); ++i) {
+            const Stand& stand = named_.stands[i];
+            if (named_.figures[i].view != "flat" && !stand.silhouette.box().empty()) {
+                const double ground = stand.silhouette.box().bottom - kGround;
+                lowest = std::min(lowest, stand.at.y + ground * named_.plan.factor);
+            }
+        }
+        return lowest;
     }
 
     [[nodiscard]] std::optional<double> left_in_column(const PlacedCallout& made) const {
@@ -384,10 +416,9 @@ class Places {
         if (!room || room->right - room->left < made.box.width() + before + after) {
             return std::nullopt;
         }
-        const double axis = (named_.stands[gap - 1].at.x + named_.stands[gap].at.x) / 2;
-        const double half = kFlush / 2 * type_.size;
+        const Gap& column = columns_[gap - 1];
         const bool at_right = made.on_left != stood.far;
-        const double wanted = at_right ? axis + half - made.box.width() : axis - half;
+        const double wanted = at_right ? column.right - made.box.width() : column.left;
         return std::clamp(wanted, room->left + before, room->right - after - made.box.width());
     }
 
