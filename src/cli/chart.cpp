@@ -78,14 +78,18 @@ class ChartSheet : public Sheet {
         for (const ShownMan& man : draft_.men) {
             all.push_back(&man.uniform);
         }
-        const Rect first = chart_frame(draft_.of, front_of(draft_.men.front().job), all);
+        const Template& front = front_of(draft_.men.front().job);
+        Rect first = chart_frame(draft_.of, front, all);
         chart.aspect = first.height() / std::max(first.width(), 1.0);
-        chart.least_aspect = draft_.of == ChartOf::regiments ? 0 : chart.aspect * kLeast;
+        if (draft_.of != ChartOf::regiments) {
+            // More of the coat is shown where the page has room for it.
+            chart.least_aspect = chart.aspect * kLeast;
+            first = to_the_hem(front, first);
+            chart.aspect = first.height() / std::max(first.width(), 1.0);
+        }
         const double scale = chart_scale(chart, first.width(), printing.paper, type);
         const auto lens_box = lens();
-        if (lens_box) {
-            chart.lens = in_widths_of(first, *lens_box);
-        }
+        chart.lens = lens_box ? in_widths_of(first, *lens_box) : Rect();
         for (const ShownMan& man : draft_.men) {
             ChartEntry& entry = chart.groups[man.group].entries[man.entry];
             entry.picture = compose(
@@ -374,51 +378,40 @@ class Drafter {
         }
         const auto ordinary = captions_of(*first).particulars;
         const Captions captions = captions_of(man);
+        // In one go: a line for each would be a ladder of short lines.
+        std::string said;
+        const auto say_too = [&](const std::string& words) {
+            said += (said.empty() ? "" : "; ") + words;
+        };
         for (const auto& particular : captions.particulars) {
             const bool known = std::ranges::find(ordinary, particular) != ordinary.end();
             if (!known && particular.first != term(draft_.chart.language, "buttons")) {
-                last_entry().lines.push_back(say(draft_.chart.language,
-                                                 messages::kNameAndValue,
-                                                 {particular.first, particular.second}));
+                say_too(named(particular.first, particular.second));
             }
         }
-        add_what_is_put_on(compare(*first, man).changes, captions.callouts);
+        for (const std::string& words :
+             what_is_put_on(compare(*first, man).changes, captions.callouts)) {
+            say_too(words);
+        }
         for (PropertyId id = 0; id < properties().size(); ++id) {
             const bool ornament = properties()[id].kind == Kind::ornament && man.speaks(id);
             if (ornament && man.word(id) != "none" && man.word(id) != first->word(id)) {
-                last_entry().lines.push_back(
-                    say(draft_.chart.language,
-                        messages::kNameAndValue,
-                        {term(draft_.chart.language, properties()[id].called()),
-                         term(draft_.chart.language, man.word(id))}));
+                say_too(named(term(draft_.chart.language, properties()[id].called()),
+                              term(draft_.chart.language, man.word(id))));
             }
+        }
+        if (!said.empty()) {
+            last_entry().lines.push_back(std::move(said));
         }
     }
 
-    /// Sashes, gorgets, knots: what the first man does not wear at all. Marks, service and
-    /// epaulettes are among the particulars, with their measures.
-    void add_what_is_put_on(const std::vector<Change>& changes,
-                            const std::vector<CalloutWords>& callouts) {
-        constexpr std::array<std::string_view, 3> told = {"marks", "service", "epaulettes"};
-        // What carries a sword or a drum tells no rank.
-        constexpr std::array<std::string_view, 3> carries = {
-            "belts.leather", "scabbard.leather", "sword.belt"};
-        std::string put_on;
-        for (const Change& change : changes) {
-            const Property& head = properties()[change.head];
-            const bool comes = change.deed == Deed::buy || change.deed == Deed::sew_on;
-            if (!comes || std::ranges::find(told, head.group()) != told.end() ||
-                std::ranges::find(carries, head.key) != carries.end()) {
-                continue;
-            }
-            const auto words = std::ranges::find(callouts, head.key, &CalloutWords::key);
-            if (words != callouts.end()) {
-                put_on += (put_on.empty() ? "" : "; ") + words->words;
-            }
-        }
-        if (!put_on.empty()) {
-            last_entry().lines.push_back(std::move(put_on));
-        }
+    /// `sash: green`; the marks that the whole chart is about need no name.
+    [[nodiscard]] std::string named(const std::string& name, const std::string& value) const {
+        const Language language = draft_.chart.language;
+        const char* about = draft_.of == ChartOf::ranks ? "rank marks" : "service";
+        return name == term(language, about)
+                   ? value
+                   : say(language, messages::kNameAndValue, {name, value});
     }
 
     void add_palettes() {
@@ -429,9 +422,8 @@ class Drafter {
             known.push_back(palette.name);
         }
         for (const WrittenText& asked : sheet_.palettes) {
-            const bool found = std::ranges::any_of(
-                known, [&](const std::string& name) { return same_name(name, asked.text); });
-            if (!found) {
+            if (std::ranges::none_of(
+                    known, [&](const std::string& name) { return same_name(name, asked.text); })) {
                 Diagnostic& problem =
                     to_.error("cli.unknown-palette",
                               asked.span,

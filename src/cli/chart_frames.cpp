@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What of its men a chart shows, and what of them enlarged.
+// What of its men a chart shows, what of them enlarged, and what it tells of them.
 #include "cli/chart_frames.h"
 
 #include <algorithm>
@@ -107,6 +107,11 @@ Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Unif
     return frame.widened(kAir);
 }
 
+Rect to_the_hem(const Template& front, const Rect& frame) {
+    const double hem = frame_of(front, "coat").value_or(frame).bottom;
+    return {frame.left, frame.top, frame.right, std::max(frame.bottom, hem)};
+}
+
 std::optional<Rect> box_of_difference(const Uniform& ordinary,
                                       const Uniform& man,
                                       const Template& front) {
@@ -130,6 +135,28 @@ std::optional<Rect> box_of_difference(const Uniform& ordinary,
         return right ? on_his_right(*box) : *box;
     }
     return std::nullopt;
+}
+
+std::vector<std::string> what_is_put_on(const std::vector<Change>& changes,
+                                        const std::vector<CalloutWords>& callouts) {
+    std::vector<std::string> put_on;
+    constexpr std::array<std::string_view, 3> told = {"marks", "service", "epaulettes"};
+    // What carries a sword or a drum tells no rank.
+    constexpr std::array<std::string_view, 3> carries = {
+        "belts.leather", "scabbard.leather", "sword.belt"};
+    for (const Change& change : changes) {
+        const Property& head = properties()[change.head];
+        const bool comes = change.deed == Deed::buy || change.deed == Deed::sew_on;
+        if (!comes || std::ranges::find(told, head.group()) != told.end() ||
+            std::ranges::find(carries, head.key) != carries.end()) {
+            continue;
+        }
+        const auto words = std::ranges::find(callouts, head.key, &CalloutWords::key);
+        if (words != callouts.end()) {
+            put_on.push_back(words->words);
+        }
+    }
+    return put_on;
 }
 
 Uniform without_a_sword(Uniform man) {

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: MIT
-// What of its men a chart shows, and what of them enlarged.
+// What of its men a chart shows, what of them enlarged, and what it tells of them.
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "base/geometry.h"
 #include "compose/compose.h"
 #include "read/specified_sheets.h"
+#include "resolve/change.h"
 #include "resolve/uniform.h"
 
 namespace platewright::cli {
@@ -16,11 +18,19 @@ namespace platewright::cli {
 /// the tallest hat among them.
 Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Uniform*>& men);
 
+/// That frame with the coat below it as far as its hem.
+Rect to_the_hem(const Template& front, const Rect& frame);
+
 /// The part of the front view that shows best how the rank or the years of `man` are told from
 /// those of `ordinary`; nothing where he wears nothing for it that could be enlarged.
 std::optional<Rect> box_of_difference(const Uniform& ordinary,
                                       const Uniform& man,
                                       const Template& front);
+
+/// Sashes, gorgets, knots: what the ordinary man does not wear at all, in the words of `callouts`.
+/// Marks, service and epaulettes are among the particulars, with their measures.
+std::vector<std::string> what_is_put_on(const std::vector<Change>& changes,
+                                        const std::vector<CalloutWords>& callouts);
 
 /// The man as a lens shows him: a hilt that stands into it would be taken for a mark.
 Uniform without_a_sword(Uniform man);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <cmath>
 #include <cstdlib>
 #include <map>
 #include <optional>
@@ -14,6 +15,7 @@
 #include <variant>
 
 #include "base/text.h"
+#include "cli/wardrobe_views.h"
 #include "cli/wardrobe_words.h"
 #include "compose/template.h"
 
@@ -22,6 +24,8 @@ namespace {
 
 /// Ornaments are shown where most are worn, under a heading of their own.
 constexpr std::string_view kOrnament = "turnbacks.ornament";
+/// At each side of it less of the turnback is shown than on a plate.
+constexpr double kLessGround = 0.08;
 constexpr const char* kOrnaments = "Ornaments";
 /// Among the coats that are worn these would look like another drawing.
 constexpr const char* kLaidFlat = "The skirts of the coat, laid flat";
@@ -52,40 +56,10 @@ bool shows_nothing(const Example& option) {
     return option.value == "none" && std::ranges::find(kBareWithout, key) != kBareWithout.end();
 }
 
-/// A garment laid flat without its sleeves: beside a pocket they would be slivers of another
-/// colour.
-Template without_sleeves(const Template& flat) {
-    Template made = flat;
-    std::erase_if(made.parts, [](const Part& part) {
-        return part.name.starts_with("sleeve") || part.name.starts_with("cuff");
-    });
-    return made;
-}
-
-/// The musket alone and whole, laid across a tile from corner to corner: beside the man it is as
-/// long as he is.
-Template laid_across(const Template& figure) {
-    const auto of_musket = [](const std::string& name) { return name.starts_with("musket-"); };
-    // By a little less than half a right angle.
-    constexpr Affine by{0.743, 0.669, -0.669, 0.743, 0, 0};
-    Template made;
-    made.view = "detail";
-    for (const Part& part : figure.parts) {
-        if (!of_musket(part.name)) {
-            continue;
-        }
-        Part laid = part;
-        laid.shape = part.shape.transformed(by);
-        laid.edge = part.edge.transformed(by);
-        std::erase_if(laid.on, [&](const std::string& name) { return !of_musket(name); });
-        for (Detail& detail : laid.details) {
-            detail.path = detail.path.transformed(by);
-            detail.curve = Curve(detail.path);
-        }
-        made.frame.include(laid.shape.bounds());
-        made.parts.push_back(std::move(laid));
-    }
-    return made;
+/// Whether what is seen of it is on that arm alone.
+bool is_on_left_arm(PropertyId id, const Rect& frame) {
+    constexpr std::array<std::string_view, 4> groups = {"cuffs", "rings", "marks", "service"};
+    return frame.left > 100 && std::ranges::find(groups, properties()[id].group()) != groups.end();
 }
 
 WrittenValue value_of(PropertyId id, const std::string& written) {
@@ -210,6 +184,7 @@ class Indexer {
         for (const Property& row : rows) {
             add(property_id(row.key), group);
         }
+        put_like_to_like(group);
         for (const Shown& shown : group) {
             const Rect& frame = shown.window.frame;
             const bool ornament = properties()[shown.told.option.property].key == kOrnament;
@@ -227,6 +202,25 @@ class Indexer {
         }
     }
 
+    /// What is seen in one frame stands together, in the order of the table.
+    static void put_like_to_like(std::vector<Shown>& group) {
+        std::vector<std::pair<long, long>> shapes;
+        const auto place_of = [&](const Shown& shown) {
+            const Rect& frame = shown.window.frame;
+            const std::pair shape(std::lround(frame.width()), std::lround(frame.height()));
+            const auto known = std::ranges::find(shapes, shape);
+            const auto place = known - shapes.begin();
+            if (known == shapes.end()) {
+                shapes.push_back(shape);
+            }
+            return std::pair(order_of(shown.told.option.property, shown.uniform, frame), place);
+        };
+        for (const Shown& shown : group) {
+            place_of(shown);
+        }
+        std::ranges::stable_sort(group, {}, place_of);
+    }
+
     void add(PropertyId id, std::vector<Shown>& group) {
         const std::vector<Window> windows = windows_of(id);
         std::map<std::string, Plain> opposites;
@@ -242,7 +236,7 @@ class Indexer {
                 plain->second.uniform = dressed(without);
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
-            show_whole_head(window);
+            show_whole_head(window, *uniform);
             if (window.flat && properties()[id].group() == kFlaps) {
                 move_to_flap(window, *uniform);
             }
@@ -325,13 +319,14 @@ class Indexer {
         return apart;
     }
 
-    /// A head is whole under whatever hat, with chin and collar. All heads are of one size: the
-    /// frame has room for the highest of caps and is no broader than the broadest of hats needs.
-    static void show_whole_head(Window& window) {
+    /// A head is whole under whatever hat, with chin and collar; above a low hat is no sky. Side by
+    /// side, as many as fill a row, all heads are of one size.
+    static void show_whole_head(Window& window, const Uniform& man) {
         const auto high = frame_of(*window.view, kHat);
         const auto low = frame_of(*window.view, kLowHat);
         if (high && low && proportioned(*high).centre() == window.frame.centre()) {
-            window.frame = {low->left, high->top, low->right, high->bottom};
+            const double half = high->height() * kNarrowest / 2;
+            window.frame = is_tall(man) ? Rect{-half, high->top, half, high->bottom} : *low;
         }
     }
 
@@ -365,18 +360,6 @@ class Indexer {
         return value == "none" ? std::string(row.initial) : "none";
     }
 
-    /// Neither a strip nor a slot: a frame with paper or more of the man beside it.
-    static Rect proportioned(const Rect& frame) {
-        constexpr double narrowest = 0.64;
-        constexpr double widest = 1.3;
-        const double shape = frame.width() / std::max(frame.height(), 1.0);
-        Rect made = frame.widened(std::max(1.0, narrowest / shape));
-        const double more = frame.height() * (std::max(1.0, shape / widest) - 1) / 2;
-        made.top -= more;
-        made.bottom += more;
-        return made;
-    }
-
     /// The property's own frame in the flats, if it stands there; else in every view that has it,
     /// then the whole figures.
     [[nodiscard]] std::vector<Window> windows_of(PropertyId id) {
@@ -385,6 +368,9 @@ class Indexer {
             add_windows(kFlatViews, "ornament-flat", windows);
             if (windows.empty()) {
                 add_windows(kViews, "ornament", windows);
+            }
+            for (Window& window : windows) {
+                window.frame = window.frame.grown(-window.frame.width() * kLessGround);
             }
             return windows;
         }
@@ -401,17 +387,26 @@ class Indexer {
             add_windows(kViews, frame_name(id), windows);
             add_windows(kViews, std::nullopt, windows);
         }
+        for (Window& window : windows) {
+            if (window.view == front() && is_on_left_arm(id, window.frame)) {
+                window.view = &flats_.try_emplace("arm", left_arm_of(*window.view)).first->second;
+            }
+        }
         return windows;
+    }
+
+    [[nodiscard]] const Template* front() const {
+        const auto view = job_.views.find(kViews.front());
+        return view == job_.views.end() ? nullptr : view->second.get();
     }
 
     void add_musket(std::vector<Window>& to) {
         constexpr double air = 1.08;
-        const auto view = job_.views.find(kViews.front());
-        if (view == job_.views.end()) {
+        if (front() == nullptr) {
             return;
         }
         const Template& laid =
-            flats_.try_emplace(std::string(kMusket), laid_across(*view->second)).first->second;
+            flats_.try_emplace(std::string(kMusket), laid_across(*front())).first->second;
         if (!laid.parts.empty()) {
             to.push_back({&laid, proportioned(laid.frame.widened(air)), true, false});
         }

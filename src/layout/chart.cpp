@@ -304,12 +304,13 @@ class Sheet {
 
     void put_label(const ChartEntry& entry, const Rect& cell, Page& page) {
         const sheet::ChartWords words = sheet::chart_words(entry, plan_.cell, m_, ruler_);
-        const double height = static_cast<double>(words.lines.size()) * m_.leading;
         double baseline = cell.bottom + m_.leading * 1.25;
         double x = cell.centre().x;
         if (entry.button) {
             x = cell.left + m_.button + m_.beside;
-            baseline += std::max(0.0, (m_.button - height) / 2 - 0.2 * m_.leading);
+            // Names stand on one line, whatever is said under them; one alone by the button's
+            // middle.
+            baseline += words.lines.size() == 1 ? (m_.button - m_.leading) / 2 : 0;
         }
         Layer label("label");
         for (std::size_t i = 0; i < words.lines.size(); ++i) {

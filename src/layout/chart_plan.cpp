@@ -189,31 +189,40 @@ class ChartPlanner {
                     rows.emplace_back();
                     used = 0;
                 }
-                const std::size_t count = std::min(left, columns - used);
+                const std::size_t count = std::min(left, evenly(left, columns) - used);
                 rows.back().runs.push_back(
                     {group, first, first + count, static_cast<double>(used) * (cell + m_.gap)});
-                used += count;
+                used = is_named() ? used + count : columns;
                 first += count;
             }
         }
-        centre_last(rows, columns, cell);
+        centre_short(rows, columns, cell);
         return rows;
     }
 
-    /// A hole at one side looks like something missing. Where groups have names, these stand at the
-    /// left, and so do their pictures.
-    void centre_last(std::vector<ChartPlan::Row>& rows, std::size_t columns, double cell) const {
-        const bool named = std::ranges::any_of(
-            chart_.groups, [](const ChartGroup& group) { return !group.title.empty(); });
-        if (named || rows.size() < 2) {
+    /// Where groups have names, these stand at the left, and so do their pictures.
+    [[nodiscard]] bool is_named() const {
+        return chart_.groups.size() > 1 || !chart_.groups.front().title.empty();
+    }
+
+    /// How many of those left stand in the next row: a few rows share them out, that the last is no
+    /// remnant.
+    [[nodiscard]] std::size_t evenly(std::size_t left, std::size_t columns) const {
+        constexpr std::size_t few = 4;
+        const std::size_t rows = (left + columns - 1) / columns;
+        return is_named() || rows > few ? columns : (left + rows - 1) / rows;
+    }
+
+    /// A hole at one side looks like something missing.
+    void centre_short(std::vector<ChartPlan::Row>& rows, std::size_t columns, double cell) const {
+        if (rows.size() < 2 || is_named()) {
             return;
         }
-        std::size_t used = 0;
-        for (const ChartPlan::Run& run : rows.back().runs) {
-            used += run.last - run.first;
-        }
-        for (ChartPlan::Run& run : rows.back().runs) {
-            run.x += static_cast<double>(columns - used) * (cell + m_.gap) / 2;
+        for (ChartPlan::Row& row : rows) {
+            for (ChartPlan::Run& run : row.runs) {
+                const std::size_t number = run.last - run.first;
+                run.x += static_cast<double>(columns - number) * (cell + m_.gap) / 2;
+            }
         }
     }
 };
@@ -235,7 +244,10 @@ ChartWords chart_words(const ChartEntry& entry,
                        double cell,
                        const ChartMeasures& measures,
                        Ruler& ruler) {
-    const double room = cell - (entry.button ? measures.button + measures.beside : 0);
+    // Words in the middle may stand a little into the gap at either side.
+    const double room = entry.button   ? cell - measures.button - measures.beside
+                        : entry.colour ? cell
+                                       : cell + 0.6 * measures.gap;
     ChartWords words{ruler.lines(entry.name, roman(measures.words * 1.06), room), 0};
     words.names = words.lines.size();
     for (const std::string& line : entry.lines) {

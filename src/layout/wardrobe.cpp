@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "layout/even_rows.h"
 #include "layout/layer.h"
 #include "layout/layout.h"
 #include "layout/ruler.h"
@@ -41,7 +42,7 @@ struct IndexMeasures {
         bottom = paper.height - margin * 1.05;
     }
 
-    /// Tiles side by side, and the width of one: all of one width stand in one grid.
+    /// Usual tiles side by side, and the width of one.
     [[nodiscard]] std::size_t columns() const {
         const double least = std::max(33 * unit, 9.2 * label);
         return static_cast<std::size_t>(std::max(1.0, std::floor((room + gap) / (least + gap))));
@@ -52,20 +53,19 @@ struct IndexMeasures {
         return (room - gap * (number - 1)) / number;
     }
 
+    [[nodiscard]] RowRoom row() const { return {room, gap, tile(), 8.2 * label}; }
+
     /// Height of the pictures if nothing speaks against it.
     [[nodiscard]] double usual_height() const { return tile() * 1.06; }
 };
 
-/// Of a whole coat or man, mm on the body: in a row of the usual height nothing of it is to be
-/// seen.
-constexpr double kTall = 900;
-/// How much higher a row is that shows one.
-constexpr double kTallRow = 1.45;
+/// What is asked about: `cuffs` of `cuffs: slashed`.
+std::string_view group_of(const WardrobeSample& sample) {
+    return std::string_view(sample.words).substr(0, sample.words.find(':'));
+}
 
-double row_factor(const WardrobeSample& sample) {
-    const bool tall =
-        sample.frame.height() >= kTall && sample.frame.height() > sample.frame.width() * 1.2;
-    return tall ? kTallRow : 1;
+double aspect_of(const WardrobeSample& sample) {
+    return sample.frame.width() / std::max(sample.frame.height(), 1e-6);
 }
 
 /// What stands under a picture: on the first `names` lines what it is called, then what to write.
@@ -77,10 +77,8 @@ struct IndexLabel {
 /// Pictures side by side.
 struct IndexRow {
     const WardrobeSection* section = nullptr;
-    std::size_t first = 0;
+    EvenRow tiles;
     std::vector<IndexLabel> labels;
-    /// How much higher they are than those of other rows.
-    double factor = 1;
 
     [[nodiscard]] std::size_t label_lines() const {
         std::size_t most = 0;
@@ -91,9 +89,9 @@ struct IndexRow {
     }
 };
 
-/// All rows at one height of the pictures, page by page.
+/// All rows page by page, their pictures so much higher than they would be by themselves.
 struct IndexPlan {
-    double height = 0;
+    double factor = 1;
     std::vector<std::vector<IndexRow>> pages;
     /// How far it is from full pages.
     double badness = 0;
@@ -111,7 +109,7 @@ class IndexPlanner {
         std::optional<IndexPlan> best;
         for (int step = 0; kSmallest + step * kStep <= kLargest; ++step) {
             const double factor = kSmallest + step * kStep;
-            IndexPlan plan = at_height(measures_.usual_height() * factor, top_of_first_page);
+            IndexPlan plan = at_factor(factor, top_of_first_page);
             if (!best || plan.badness < best->badness) {
                 best = std::move(plan);
             }
@@ -119,14 +117,14 @@ class IndexPlanner {
         return std::move(*best);
     }
 
-    [[nodiscard]] double row_height(const IndexRow& row, double picture) const {
+    [[nodiscard]] double row_height(const IndexRow& row, double factor) const {
         const auto lines = static_cast<double>(row.label_lines());
-        return picture * row.factor + (lines + 0.5) * measures_.leading + measures_.gap * 0.6;
+        return row.tiles.height * factor + (lines + 0.5) * measures_.leading + measures_.gap * 0.6;
     }
 
     /// With its heading, if a section begins with it.
-    [[nodiscard]] double needed(const IndexRow& row, double picture) const {
-        return row_height(row, picture) + (row.first == 0 ? measures_.heading : 0);
+    [[nodiscard]] double needed(const IndexRow& row, double factor) const {
+        return row_height(row, factor) + (row.tiles.first == 0 ? measures_.heading : 0);
     }
 
   private:
@@ -140,21 +138,21 @@ class IndexPlanner {
     const IndexMeasures& measures_;
     sheet::Ruler& ruler_;
 
-    IndexPlan at_height(double height, double top_of_first_page) {
+    IndexPlan at_factor(double factor, double top_of_first_page) {
         IndexPlan plan;
-        plan.height = height;
+        plan.factor = factor;
         plan.pages.emplace_back();
         double y = top_of_first_page;
         for (const WardrobeSection& section : index_.sections) {
             for (IndexRow& row : rows_of(section)) {
-                if (!plan.pages.back().empty() && y + needed(row, height) > measures_.bottom) {
+                if (!plan.pages.back().empty() && y + needed(row, factor) > measures_.bottom) {
                     // The last page may end where it ends.
                     const double empty = std::max(0.0, measures_.bottom - y) / measures_.bottom;
                     plan.badness += empty * empty;
                     plan.pages.emplace_back();
                     y = measures_.margin;
                 }
-                y += needed(row, height);
+                y += needed(row, factor);
                 plan.pages.back().push_back(std::move(row));
             }
         }
@@ -163,32 +161,31 @@ class IndexPlanner {
     }
 
     std::vector<IndexRow> rows_of(const WardrobeSection& section) {
+        std::vector<RowPicture> pictures;
+        pictures.reserve(section.samples.size());
+        for (const WardrobeSample& sample : section.samples) {
+            pictures.push_back({aspect_of(sample), group_of(sample)});
+        }
         std::vector<IndexRow> rows;
-        std::size_t in_row = 0;
-        for (std::size_t i = 0; i < section.samples.size(); ++i) {
-            const std::size_t left = section.samples.size() - i;
-            // Two stand together rather than one alone.
-            const bool lonely = left == 2 && in_row + 1 == measures_.columns() && in_row > 2;
-            if (i == 0 || in_row == measures_.columns() || lonely) {
-                rows.push_back({&section, i, {}, 1});
-                in_row = 0;
+        for (EvenRow& tiles : even_rows(pictures, measures_.row())) {
+            IndexRow row{&section, std::move(tiles), {}};
+            for (std::size_t i = 0; i < row.tiles.widths.size(); ++i) {
+                row.labels.push_back(
+                    label_of(section.samples[row.tiles.first + i], row.tiles.widths[i]));
             }
-            ++in_row;
-            const WardrobeSample& sample = section.samples[i];
-            rows.back().labels.push_back(label_of(sample));
-            rows.back().factor = std::max(rows.back().factor, row_factor(sample));
+            rows.push_back(std::move(row));
         }
         return rows;
     }
 
-    IndexLabel label_of(const WardrobeSample& sample) {
+    IndexLabel label_of(const WardrobeSample& sample, double width) {
         IndexLabel label;
         const std::string& name = sample.called.empty() ? sample.words : sample.called;
-        label.lines = ruler_.lines(name, sheet::roman(measures_.label), measures_.tile());
+        label.lines = ruler_.lines(name, sheet::roman(measures_.label), width);
         label.names = label.lines.size();
         if (!sample.called.empty()) {
             for (std::string& line :
-                 ruler_.lines(sample.words, sheet::italic(measures_.small), measures_.tile())) {
+                 ruler_.lines(sample.words, sheet::italic(measures_.small), width)) {
                 label.lines.push_back(std::move(line));
             }
         }
@@ -223,7 +220,7 @@ class IndexSheet {
             if (i > 0) {
                 begin_page();
             }
-            put_rows(plan.pages[i], plan.height, i + 1 == plan.pages.size());
+            put_rows(plan.pages[i], plan.factor, i + 1 == plan.pages.size());
         }
         for (std::size_t i = 0; i < pages_.size(); ++i) {
             put_foot(i);
@@ -276,12 +273,12 @@ class IndexSheet {
 
     /// All pages have their rows equally far apart and end at one height: what is left of a page
     /// goes into its pictures. The last keeps to those of the page before.
-    void put_rows(const std::vector<IndexRow>& rows, double height, bool last) {
+    void put_rows(const std::vector<IndexRow>& rows, double factor, bool last) {
         double left = measures_.bottom - y_;
         double pictures = 0;
         for (const IndexRow& row : rows) {
-            left -= planner_.needed(row, height);
-            pictures += height * row.factor;
+            left -= planner_.needed(row, factor);
+            pictures += row.tiles.height * factor;
         }
         const auto gaps = static_cast<double>(rows.size() - 1);
         const double most = last && pages_.size() > 1 ? enlarged_ : kMostEnlarged;
@@ -291,29 +288,24 @@ class IndexSheet {
         const double between =
             std::clamp(left / std::max(gaps, 1.0), 0.0, measures_.leading * (last ? 1 : 2));
         for (const IndexRow& row : rows) {
-            put_row(row, height * enlarged_);
+            put_row(row, factor * enlarged_);
             y_ += between;
         }
     }
 
-    void put_row(const IndexRow& row, double height) {
-        if (row.first == 0) {
+    void put_row(const IndexRow& row, double factor) {
+        if (row.tiles.first == 0) {
             put_heading(row.section->title);
             y_ += measures_.heading;
         }
-        // A hole at one side looks like something missing: a short row stands in the middle.
-        const auto missing = static_cast<double>(measures_.columns() - row.labels.size());
-        const bool one_row = row.section->samples.size() < measures_.columns();
-        double x =
-            measures_.margin + (one_row ? 0 : missing * (measures_.tile() + measures_.gap) / 2);
-        const double picture = height * row.factor;
+        double x = measures_.margin;
         for (std::size_t i = 0; i < row.labels.size(); ++i) {
-            const Rect box{x, y_, x + measures_.tile(), y_ + picture};
-            put_picture(row.section->samples[row.first + i], box);
+            const Rect box{x, y_, x + row.tiles.widths[i], y_ + row.tiles.height * factor};
+            put_picture(row.section->samples[row.tiles.first + i], box);
             put_label(row.labels[i], box);
             x = box.right + measures_.gap;
         }
-        y_ += planner_.row_height(row, height);
+        y_ += planner_.row_height(row, factor);
     }
 
     void put_heading(const std::string& words) {
@@ -394,7 +386,7 @@ double sample_scale(const Rect& frame, const Paper& paper) {
 Rect room_round(const Rect& frame, bool centred) {
     // The shape of a tile, width to height: where pages are filled with the lowest of rows, and in
     // a row of tall things at its highest.
-    constexpr double broadest = 1.06;
+    constexpr double broadest = 2;
     constexpr double tallest = 0.53;
     Rect room =
         frame.widened(std::max(1.0, broadest * frame.height() / std::max(frame.width(), 1e-6)));

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// What the index looks at: views with some of their parts alone, and the shapes of its windows.
+#pragma once
+
+#include "base/geometry.h"
+#include "compose/template.h"
+#include "resolve/uniform.h"
+
+namespace platewright::cli {
+
+/// Width to height of the narrowest picture.
+constexpr double kNarrowest = 0.64;
+
+/// Neither a strip nor a slot: a frame with paper or more of the man beside it.
+Rect proportioned(const Rect& frame);
+
+/// A garment laid flat without its sleeves: beside a pocket they would be slivers of another
+/// colour.
+Template without_sleeves(const Template& flat);
+
+/// The wearer's left arm alone: a strip of the skirts beside it would tell nothing.
+Template left_arm_of(const Template& figure);
+
+/// The musket alone and whole, laid across a broad tile: beside the man it is as long as he is.
+Template laid_across(const Template& figure);
+
+/// Whether what he wears on his head stands higher than a cocked hat.
+bool is_tall(const Uniform& man);
+
+/// What looks alike stands together: of hats first the low ones, then caps; then what is on a low
+/// hat, and its cockade.
+int order_of(PropertyId id, const Uniform& man, const Rect& frame);
+
+}  // namespace platewright::cli
