@@ -78,7 +78,7 @@ TEST(ChartSheet, TellsInWhatRanksDiffer) {
         "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
     const std::string text = chart.text();
     EXPECT_NE(text.find("Feldwaybel"), std::string::npos);
-    EXPECT_NE(text.find("\n3 bars"), std::string::npos);
+    EXPECT_NE(text.find("3 bars"), std::string::npos);
 }
 
 TEST(ChartSheet, TellsStepsOfServiceAndTheirBadges) {
