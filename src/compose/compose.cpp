@@ -282,7 +282,7 @@ class Painting {
             const Outlines shape = outlines(part.shape);
             const Visible::Mask clip = visible_->mask_of(outlines_of(group.clip));
             visible_->lay(shape, clip, part.cloth.property);
-            visible_->shape(shape, clip, choices_of(part.when, part.cloth.property.has_value()));
+            visible_->shape(shape, clip, choices_of(part.when, part.cloth.property));
             shown = visible_->mask_of(shape);
         }
         Group inner;

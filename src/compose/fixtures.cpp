@@ -6,7 +6,6 @@
 #include <array>
 #include <string>
 
-
 namespace platewright {
 
 namespace {
@@ -64,14 +63,16 @@ std::span<const Fixture> fixtures() {
     return kFixtures;
 }
 
-std::vector<PropertyId> choices_of(const Condition& when, bool has_property) {
+std::vector<PropertyId> choices_of(const Condition& when, std::optional<PropertyId> cloth) {
     std::vector<PropertyId> choices;
+    if (cloth && properties()[*cloth].substance == SubstanceKind::skin) {
+        return choices;
+    }
     for (const Term& term : when) {
         const Property& row = properties()[term.property];
         const bool shapes = row.kind == Kind::choice || row.kind == Kind::ornament;
         const bool has_own =
-            has_property &&
-            std::ranges::find(kFixtures, row.key, &Fixture::thing) != kFixtures.end();
+            cloth && std::ranges::find(kFixtures, row.key, &Fixture::thing) != kFixtures.end();
         if (!term.negated && shapes && !has_own) {
             choices.push_back(term.property);
         }

@@ -2,6 +2,7 @@
 // What the templates draw of the same material on every man: musket stocks, buckles, cords.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -29,10 +30,10 @@ struct Fixture {
 /// In the order of the colour key; those of one material stand together.
 std::span<const Fixture> fixtures();
 
-/// The choices that give a part its shape which is there under that condition. Of what is made of
-/// the same on every man, such as a musket, only that is its own, not what has a cloth or a skin of
-/// a property: neither the sling nor the hand at it.
-std::vector<PropertyId> choices_of(const Condition& when, bool has_property);
+/// The choices that give a part of that cloth its shape which is there under that condition; a face
+/// or a hand is never the thing. Of what is made of the same on every man, such as a musket, only
+/// that is its own, not what has a cloth of a property: its sling.
+std::vector<PropertyId> choices_of(const Condition& when, std::optional<PropertyId> cloth);
 
 /// Whether the man has it.
 bool has_fixture(const Uniform& man, const Fixture& fixture);
