@@ -14,6 +14,7 @@
 #include "cli/compared.h"
 #include "cli/compared_rows.h"
 #include "cli/from_afar.h"
+#include "cli/wardrobe_views.h"
 #include "layout/comparison.h"
 #include "resolve/change.h"
 #include "words/comparison_messages.h"
@@ -137,6 +138,12 @@ class ComparisonSheet : public Sheet {
     /// More would be the plates of the men.
     static constexpr std::size_t kMostDetails = 4;
 
+    /// Seen near, a musket beside him would be a strip at the edge of the picture.
+    static Uniform with_empty_hand(Uniform man) {
+        man.decided[property_id("musket.carried")].value = Value{};
+        return man;
+    }
+
     /// The part of every man that shows what they differ in, if it has not been shown already.
     void add_detail(std::string_view frame, const Printing& printing, MenCompared& made) const {
         const std::string name = term(language_, frame);
@@ -154,8 +161,12 @@ class ComparisonSheet : public Sheet {
             }
             const Rect window = near_window(*found, men_.size(), printing.paper);
             const double scale = near_scale(window, men_.size(), printing.paper);
-            detail.pictures.push_back(
-                compose(man.uniform, view, man.job.ornaments, scale, window, printing.ink));
+            detail.pictures.push_back(compose(with_empty_hand(man.uniform),
+                                              seen_near(frame, view),
+                                              man.job.ornaments,
+                                              scale,
+                                              window,
+                                              printing.ink));
         }
         made.details.push_back(std::move(detail));
     }

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "base/text.h"
+#include "cli/wardrobe_views.h"
 #include "resolve/notable.h"
 
 namespace platewright::cli {
@@ -122,8 +123,12 @@ std::vector<PlateDetail> details_of_plate(const Uniform& uniform,
         const double width = window->box.width();
         const Rect box = width > widest ? window->box.grown((widest - width) / 2) : window->box;
         const double true_scale = window_scale(box, printing.paper);
-        Figure picture = compose(
-            uniform, *window->view, job.ornaments, true_scale * kBroaderPen, box, printing.ink);
+        Figure picture = compose(uniform,
+                                 seen_near(name, *window->view),
+                                 job.ornaments,
+                                 true_scale * kBroaderPen,
+                                 box,
+                                 printing.ink);
         picture.scale = true_scale;
         details.push_back({name, std::move(picture)});
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What the index looks at: views with some of their parts alone, and the shapes of its windows.
+// What is looked at from near: views with some of their parts alone, and the shapes of windows.
 #include "cli/wardrobe_views.h"
 
 #include <algorithm>
@@ -35,6 +35,23 @@ Template left_arm_of(const Template& figure) {
     std::erase_if(made.parts, [&](const Part& part) { return !is_of_arm(part.name); });
     for (Part& part : made.parts) {
         std::erase_if(part.on, [&](const std::string& name) { return !is_of_arm(name); });
+    }
+    return made;
+}
+
+Template seen_near(std::string_view frame, const Template& view) {
+    constexpr std::array<std::string_view, 3> on_arm = {"cuff", "forearm", "upper-arm"};
+    if (view.view == "front" && std::ranges::find(on_arm, frame) != on_arm.end()) {
+        return left_arm_of(view);
+    }
+    Template made = view;
+    if (frame == "turnback") {
+        constexpr std::array<std::string_view, 4> arms = {
+            "bayonet-", "hanger-", "sword-", "musket-"};
+        std::erase_if(made.parts, [&](const Part& part) {
+            return std::ranges::any_of(
+                arms, [&](std::string_view arm) { return part.name.starts_with(arm); });
+        });
     }
     return made;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
-// What the index looks at: views with some of their parts alone, and the shapes of its windows.
+// What is looked at from near: views with some of their parts alone, and the shapes of windows.
 #pragma once
+
+#include <string_view>
 
 #include "base/geometry.h"
 #include "compose/template.h"
@@ -20,6 +22,10 @@ Template without_sleeves(const Template& flat);
 
 /// The wearer's left arm alone: a strip of the skirts beside it would tell nothing.
 Template left_arm_of(const Template& figure);
+
+/// The view for a picture of that frame: without the skirts and arms that would only be strips at
+/// its edge, beside a cuff or the corner of a turnback.
+Template seen_near(std::string_view frame, const Template& view);
 
 /// The musket alone and whole, laid across a broad tile: beside the man it is as long as he is.
 Template laid_across(const Template& figure);
