@@ -266,8 +266,8 @@ class Sheets {
         flow_.space(flow_.style().leading * 0.6);
         flow_.heading(table.title, 2);
         std::vector<sheet::Slab> slabs = sheet::table_slabs(made, flow_.width(), flow_.press());
-        // Neither the first nor the last page of a table has fewer.
-        constexpr std::size_t together = 6;
+        // Neither the first nor the last page of a table has fewer; side by side they are parted.
+        const std::size_t together = flow_.width() < flow_.style().area.width() ? 2 : 6;
         for (std::size_t i = 0; i < slabs.size(); ++i) {
             const bool last = i + 1 == slabs.size();
             const bool at_end = i + together >= slabs.size() || i + 1 < together;
@@ -298,9 +298,29 @@ class Sheets {
             flow_.space(flow_.style().leading / 2);
             flow_.subheading(title_term(sheets_.language, group.garment));
             put_cells(group.cells, {}, flow_, head);
+            put_in_columns(seams_of(group.garment));
         }
-        put_table(sheets_.seams);
+        flow_.space(1.5);
+        put_remarks(sheets_.seams);
         put_work();
+    }
+
+    /// The seams stand with the pieces that have their letters.
+    [[nodiscard]] WorkshopTable seams_of(const std::string& garment) const {
+        WorkshopTable made = sheets_.seams;
+        const std::string name = title_term(sheets_.language, garment);
+        made.title += ", " + term(sheets_.language, garment);
+        made.rows.clear();
+        made.remarks.clear();
+        bool found = false;
+        for (const WorkshopRow& row : sheets_.seams.rows) {
+            if (row.size() == 1) {
+                found = row.front() == name;
+            } else if (found) {
+                made.rows.push_back(row);
+            }
+        }
+        return made;
     }
 
     /// The steps of each garment.

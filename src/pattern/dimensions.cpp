@@ -136,9 +136,8 @@ class Measuring {
             return;
         }
         add("sleeve", Way::along, hem->back(), hole->front());
-        // Along the sleeve: the corners of edge and hem need not lie square to one another.
-        const Point down = sleeve_direction();
-        const Point rise = down * -dot(middle(*hem) - middle(*edge), down);
+        // Down the forearm: the corners of edge and hem need not lie square to one another.
+        const Point rise = middle(*edge) - middle(*hem);
         Dimension& height = add("cuff height", Way::along, hem->back(), hem->back() + rise, "cuff");
         height.stated = stated_.cuff_height;
         add("cuff width above", Way::along, edge->front(), edge->back(), "cuff").above = true;

@@ -33,7 +33,7 @@ constexpr double kDeepeningFoot = 200;
 /// The shoulder's point, and the middle of the sleeve's hem, on the wearer's left.
 constexpr Point kSleeveTop{kShoulderPoint, 46};
 constexpr Point kNeckPoint{kNeckSide, kNeckTop};
-constexpr Point kSleeveHem{363.5, 590};
+constexpr Point kSleeveHem{365, 592.6};
 /// Breeches: the fork below the waist.
 constexpr double kFork = 292;
 /// Gaiters: where the leg ends and the foot begins.
@@ -227,13 +227,16 @@ class StatedFacings {
 
     /// The cuff is as high as drawn, or as ordered, from the hem up; the sleeve above gives way.
     [[nodiscard]] Point sleeve(Point p) const {
-        const Point along = unit(kSleeveHem - kSleeveTop);
         const Chain* edge = flat_.guide("cuff-edge-left");
         const Chain* hem = flat_.guide("cuff-hem-left");
         if (edge == nullptr || hem == nullptr) {
             return trunk_.sleeve(p);
         }
         const double side = p.x < 0 ? -1 : 1;
+        // Down the forearm: the sleeve is bent at the elbow.
+        const Point hand = middle(*hem);
+        const Point wrist = middle(*edge);
+        const Point along = unit({std::abs(hand.x) - std::abs(wrist.x), hand.y - wrist.y});
         const auto station = [&](Point at) {
             return dot(Point{std::abs(at.x), at.y} - kSleeveTop, along);
         };
@@ -336,10 +339,6 @@ Hang hang_of(std::string_view view) {
         return Hang::legs;
     }
     return view.find("gaiter") != std::string_view::npos ? Hang::calf : Hang::trunk;
-}
-
-Point sleeve_direction() {
-    return unit(kSleeveHem - kSleeveTop);
 }
 
 Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, const Flat& flat) {

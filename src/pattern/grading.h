@@ -19,9 +19,6 @@ enum class Hang { trunk, legs, calf };
 /// By the name of the view: `flat-coat-front` hangs from the trunk.
 Hang hang_of(std::string_view view);
 
-/// The way down the wearer's left sleeve, on the flats of every man.
-Point sleeve_direction();
-
 /// Moves a flat drawn for the reference man to this one. Girths: the neck by the neck girth, the
 /// shoulders by the chest; from the chest down the garment has the man's girths and their ease
 /// (`pattern/fit.h`). Lengths:
