@@ -17,7 +17,7 @@ namespace {
 
 /// Between two drawings, and round what one shows, mm on paper.
 constexpr double kApart = 4;
-constexpr double kAir = 2.5;
+constexpr double kAir = 1.6;
 /// Dimensions may stand so far from the parts.
 constexpr double kRoundParts = 20;
 
