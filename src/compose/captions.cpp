@@ -287,7 +287,7 @@ void add_callout(const Particulars& to, PropertyId id, const Material& material)
             ", " + choice_term(to.language(), properties()[*shape].key, to.uniform.word(*shape));
     }
     const std::string mark = to.notes.mark_of_thing(id);
-    const std::string name = term(to.language(), called_on(to.uniform, id));
+    const std::string name = term(to.language(), seen_as(to.uniform, id));
     to.captions.callouts.push_back(
         {std::string(row.key),
          say(to.language(), messages::kNameAndValue, {name, words + mark}),
@@ -368,7 +368,7 @@ void describe_key(const Particulars& to, const std::set<std::string>* shown) {
             !same_as_plume(to.uniform, row)) {
             add_to_key(to.captions,
                        *material,
-                       term(to.language(), called_on(to.uniform, id)) + to.notes.mark_of_thing(id),
+                       term(to.language(), seen_as(to.uniform, id)) + to.notes.mark_of_thing(id),
                        row.key);
             add_callout(to, id, *material);
         }

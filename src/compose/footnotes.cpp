@@ -89,11 +89,11 @@ std::string mark_of_footnote(std::size_t number) {
 std::string_view name_in_key(const Uniform& man, PropertyId id) {
     const Property& row = properties()[id];
     if (!row.place.empty()) {
-        return called_on(man, id);
+        return seen_as(man, id);
     }
     for (PropertyId other = 0; other < properties().size(); ++other) {
         if (properties()[other].group() == row.group() && is_whole(properties()[other])) {
-            return called_on(man, other);
+            return seen_as(man, other);
         }
     }
     return row.called();
@@ -136,7 +136,7 @@ std::string Footnotes::mark(PropertyId id) {
 
 std::string Footnotes::mark_of_thing(PropertyId id) {
     return marks_of([this, id](PropertyId other) {
-        return other == id || name_in_key(uniform_, other) == called_on(uniform_, id);
+        return other == id || name_in_key(uniform_, other) == seen_as(uniform_, id);
     });
 }
 

@@ -231,22 +231,51 @@ void draw_letters(const PatternPiece& piece, Point at, double factor, Pen& pen) 
     }
 }
 
-/// Whether a button lies where the words would stand.
-bool meets_button(const PatternPiece& piece, const PieceWord& word, Point up, double reach) {
-    return std::ranges::any_of(piece.buttons, [&](Point button) {
-        const double above = dot(button - word.at, up);
-        return above > 0 && above < reach && length(button - word.at) < 3 * reach;
-    });
+/// On how much that is drawn of the piece words would stand whose middle is there.
+std::size_t in_the_way(const PatternPiece& piece, Point middle, Point along, Point half) {
+    const Point up{along.y, -along.x};
+    std::size_t found = 0;
+    const auto look_at = [&](Point from, Point to) {
+        constexpr int parts = 12;
+        for (int i = 0; i <= parts; ++i) {
+            const Point at = from + (to - from) * (static_cast<double>(i) / parts) - middle;
+            found += std::abs(dot(at, along)) < half.x && std::abs(dot(at, up)) < half.y ? 1U : 0U;
+        }
+    };
+    for (const std::vector<Chain>* lines : {&piece.lines, &piece.slits}) {
+        for (const Chain& line : *lines) {
+            for (std::size_t i = 1; i < line.size(); ++i) {
+                look_at(line[i - 1], line[i]);
+            }
+        }
+    }
+    for (const Chain* edge : {&piece.cut, &piece.outline}) {
+        for (std::size_t i = 0; i < edge->size(); ++i) {
+            look_at((*edge)[i], (*edge)[(i + 1) % edge->size()]);
+        }
+    }
+    for (const auto& [from, to] : piece.holes) {
+        look_at(from, to);
+    }
+    for (const Point button : piece.buttons) {
+        look_at(button - up * half.y, button + up * half.y);
+    }
+    return found;
 }
 
-/// A little above the line that they tell of, or below it where buttons lie above.
+/// A little above the line that they tell of, or below it where less lies in the way.
 void draw_words(const PatternPiece& piece, Point at, double factor, const PiecePens& pens) {
     constexpr double above = 0.7;
     for (const PieceWord& word : piece.words) {
         const double radians = word.degrees * std::numbers::pi / 180;
         const Point up{std::sin(radians), -std::cos(radians)};
         const double type = std::max(kLeastWord, kWord * factor);
-        const bool below = meets_button(piece, word, up, (type + above) * 1.5 / factor);
+        const Point along{std::cos(radians), std::sin(radians)};
+        const Point half{static_cast<double>(word.word.size()) * type * 0.21 / factor,
+                         type * 0.4 / factor};
+        const Point aside = up * ((above + type * 0.4) / factor);
+        const bool below = in_the_way(piece, word.at - aside, along, half) <
+                           in_the_way(piece, word.at + aside, along, half);
         pens.words->words(term(pens.language, word.word),
                           at + word.at * factor + up * (below ? -above - type * 0.66 : above),
                           type,

@@ -70,6 +70,9 @@ std::string_view called_on(const Uniform& man, PropertyId id) {
     if (row.key == "badge.cloth" && man.count(property_id("badge.number")) == 1) {
         return "service badge";
     }
+    if (row.key == "breeches.cloth" && says("breeches.cut") == "overalls") {
+        return "overalls";
+    }
     if (row.key == "sword.belt" &&
         (says("belts.worn") == "crossed" || says("belts.worn") == "waist")) {
         return "sword frog";
@@ -79,6 +82,12 @@ std::string_view called_on(const Uniform& man, PropertyId id) {
         return "scabbards";
     }
     return row.called();
+}
+
+std::string_view seen_as(const Uniform& man, PropertyId id) {
+    const std::string_view cut = man.word(property_id("coat.cut"));
+    const bool covers_belt = cut != "jacket" && cut != "none";
+    return properties()[id].key == "sword.belt" && covers_belt ? "sword frog" : called_on(man, id);
 }
 
 }  // namespace platewright

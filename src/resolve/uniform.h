@@ -182,4 +182,7 @@ struct Uniform {
 /// and a sword that hangs from the belts has only a frog.
 std::string_view called_on(const Uniform& man, PropertyId id);
 
+/// The same, by what is seen of it: of a sword belt under the skirts of a coat, the frog alone.
+std::string_view seen_as(const Uniform& man, PropertyId id);
+
 }  // namespace platewright

@@ -20,6 +20,7 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"waistcoat", "veste", "Weste"},
     {"waistcoat lace", "galon de la veste", "Westenborte"},
     {"breeches", "culotte", "Kniehose"},
+    {"overalls", "pantalon de route", "Überhose"},
     {"stockings", "bas", "Strümpfe"},
     {"garters", "jarretières", "Strumpfbänder"},
     {"gaiters", "guêtres", "Gamaschen"},
