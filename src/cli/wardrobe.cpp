@@ -325,8 +325,13 @@ class Indexer {
         const auto high = frame_of(*window.view, kHat);
         const auto low = frame_of(*window.view, kLowHat);
         if (high && low && proportioned(*high).centre() == window.frame.centre()) {
-            const double half = high->height() * kNarrowest / 2;
-            window.frame = is_tall(man) ? Rect{-half, high->top, half, high->bottom} : *low;
+            // Tassels hang over the brim; a cap is narrower than a brim below a plume.
+            constexpr double beside = 1.05;
+            const bool plumed = man.word(property_id("hat.plume")) != "none";
+            const double half =
+                plumed ? low->width() * beside / 2 : high->height() * kNarrowest / 2;
+            window.frame =
+                is_tall(man) ? Rect{-half, high->top, half, high->bottom} : low->widened(beside);
         }
     }
 
