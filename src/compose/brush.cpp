@@ -379,7 +379,7 @@ std::optional<Path> lit_patch(const Zone& zone, const std::vector<Point>& outlin
     // Light from the upper left falls fullest on what faces it, not on the edge.
     constexpr double centre = 0.36;
     constexpr double half_breadth = 0.21;
-    constexpr int places = 7;
+    constexpr int places = 6;
     const double skip = 0.03 + 0.12 * (1 - share);
     std::vector<Point> towards;
     std::vector<Point> away;
@@ -390,7 +390,7 @@ std::optional<Path> lit_patch(const Zone& zone, const std::vector<Point>& outlin
         if (!ring) {
             continue;
         }
-        const double wander = 0.85 + 0.35 * drift(0.9 * i + 15 * (1 - share));
+        const double wander = 0.85 + 0.35 * drift(1.1 * i + 15 * (1 - share));
         const double swell = std::sqrt(std::sin(std::numbers::pi * (0.04 + 0.92 * t)));
         const double half = half_breadth * share * wander * swell;
         const double wide = ring->far - ring->near;

@@ -9,18 +9,18 @@ namespace platewright {
 
 namespace {
 
-// Twelve faint steps are smooth on a whole figure; eight were seen as terraces. What is drawn
-// larger than at 1 : 10 takes more of them.
-constexpr int kShadeSteps = 12;
-constexpr int kLightSteps = 6;
+// Fifteen faint steps are smooth on a whole figure; eight were seen as terraces, twelve enlarged.
+// What is drawn larger than at 1 : 10 takes more of them.
+constexpr int kShadeSteps = 15;
+constexpr int kLightSteps = 8;
 constexpr double kMoreStepsFromScale = 10;
 constexpr double kMostSteps = 2.5;
 /// Forms narrower than this, in mm, have no room for all the steps.
 constexpr double kFullStepsFrom = 90;
 constexpr double kShadeReach = 84;
 constexpr double kLightReach = 26;
-constexpr double kShadeAlpha = 0.027;
-constexpr double kLightAlpha = 0.022;
+constexpr double kShadeAlpha = 0.0216;
+constexpr double kLightAlpha = 0.0165;
 /// From this scale on the pen grows finer with the figure, by this power of its size.
 constexpr double kFinerFromScale = 13;
 constexpr double kFiner = 0.5;
@@ -46,10 +46,13 @@ constexpr double kEdgeHatchAlpha = 0.55;
 constexpr double kHatchFromLightness = 0.32;
 constexpr double kChalkAlpha = 0.45;
 
-/// The light along a form, and the tone of white cloth round it.
-constexpr double kGlowAlpha = 0.050;
-constexpr double kToneFrom = 0.78;
-constexpr double kUnlitAlpha = 0.0095;
+/// How far the cloth goes towards its colour in full light; and, for there is little above white,
+/// how far pale cloth is toned beside that light.
+constexpr double kGlow = 0.24;
+constexpr double kPaleGlow = 0.20;
+constexpr double kTone = 0.045;
+constexpr double kToneFrom = 0.74;
+constexpr double kToneWithin = 0.12;
 /// What is round the man throws a little light back into the shade's very edge.
 constexpr double kThrownReach = 8;
 constexpr int kThrownSteps = 2;
@@ -61,28 +64,16 @@ constexpr Colour kWhite{0xff, 0xff, 0xff};
 /// Face, hands and hair are not hatched; they keep their light and shade, on nearly white.
 constexpr Colour kPaleBody{0xf6, 0xf3, 0xf1};
 
-/// Crescents of growing width; a negative `reach` lays them on the lit side.
-void crescents(Group& into, PathId cover, int steps, double reach, Fill wash) {
-    // Closer together at the edge, where a form turns away fastest.
-    constexpr double crowding = 1.23;
-    for (int i = 1; i <= steps; ++i) {
-        const double far = reach * std::pow(static_cast<double>(i) / steps, crowding);
-        into.children.emplace_back(Shape{cover, kToLight * far, wash, std::nullopt});
-    }
+/// Whether any corner of the shape lies outside the rim moved by that much.
+bool reaches_out(const std::vector<std::vector<Point>>& shape,
+                 const std::vector<std::vector<Point>>& rim,
+                 Point shift) {
+    return std::ranges::any_of(shape, [&](const std::vector<Point>& chain) {
+        return std::ranges::any_of(chain, [&](Point p) { return !inside(rim, p - shift); });
+    });
 }
 
 }  // namespace
-
-Path cover_of(const Path& zone) {
-    const Rect box = zone.bounds();
-    const double unseen = std::clamp(0.012 * std::min(box.width(), box.height()), 0.25, 1.2);
-    // Larger than any shift of the zone, so that its own edges never show.
-    Path cover = rectangle(box.grown(400));
-    for (const std::vector<Point>& chain : outlines(zone)) {
-        cover.append(polygon(Curve(chain).simplified(unseen)));
-    }
-    return cover;
-}
 
 double Easel::weight(double at_reference) const {
     // On a figure the size of a finger, lines of full weight would stand as thick as its straps.
@@ -332,6 +323,32 @@ void Easel::hatch_cast(Group& into, PathId shape, double thickness) {
     }
 }
 
+void Easel::crescents(Group& into,
+                      const Piece& piece,
+                      const Volume& volume,
+                      const Crescents& wash) {
+    // Closer together at the edge, where a form turns away fastest.
+    constexpr double crowding = 1.23;
+    const auto shift = [&wash](int step) {
+        return kToLight * (wash.reach * std::pow(static_cast<double>(step) / wash.steps, crowding));
+    };
+    // A piece in the middle of a form is reached by none but the broadest, or by none at all.
+    const auto shape = outlines(drawing_.paths[piece.shape]);
+    int first = 1;
+    for (int beyond = wash.steps + 1; first < beyond;) {
+        const int middle = (first + beyond) / 2;
+        if (reaches_out(shape, volume.rim, shift(middle))) {
+            beyond = middle;
+        } else {
+            first = middle + 1;
+        }
+    }
+    for (int step = first; step <= wash.steps; ++step) {
+        const Fill faint{settled(wash.colour, wash.alpha, step), wash.alpha, true};
+        into.children.emplace_back(Shape{volume.cover, shift(step), faint, std::nullopt});
+    }
+}
+
 void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, double depth) {
     // A small form needs fewer steps for the same smoothness. All pieces on one volume have the
     // same crescents, stronger or fainter, so that shade runs on from one to the next.
@@ -347,45 +364,39 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
     const double shade = kShadeAlpha * piece.inks.shade_factor * kShadeSteps / shade_steps;
     const double light = kLightAlpha * piece.inks.light_factor * kLightSteps / light_steps;
     const double strength = std::min(1.1, 0.35 + depth * 0.65);
-    crescents(into,
-              volume.cover,
-              shade_steps,
-              room * kShadeReach,
-              {settled(piece.inks.shade, shade * strength), shade * strength, true});
-    if (piece.inks.lightness < kLightFromBelow) {
-        crescents(into,
-                  volume.cover,
-                  light_steps,
-                  -room * kLightReach,
-                  {piece.inks.light, light * strength, true});
-    }
     glow(into, piece, volume, strength);
+    crescents(
+        into, piece, volume, {shade_steps, room * kShadeReach, piece.inks.shade, shade * strength});
+    const double lit = light * strength;
+    if (piece.inks.lightness < kLightFromBelow) {
+        crescents(into, piece, volume, {light_steps, -room * kLightReach, piece.inks.light, lit});
+    }
     if (depth >= kHatchFromDepth) {
-        crescents(into,
-                  volume.cover,
-                  kThrownSteps,
-                  room * kThrownReach,
-                  {piece.inks.light, light * strength, true});
+        crescents(into, piece, volume, {kThrownSteps, room * kThrownReach, piece.inks.light, lit});
         hatch(into, piece, volume);
     }
 }
 
 void Easel::glow(Group& into, const Piece& piece, const Volume& volume, double strength) {
-    const double light = kGlowAlpha * strength;
-    const Rect room = drawing_.paths[piece.shape].bounds();
-    for (const PathId patch : volume.glow) {
-        if (drawing_.paths[patch].bounds().meets(room)) {
-            fill(into, patch, {}, settled(piece.inks.glow, light), light);
-        }
-    }
-    if (piece.inks.lightness < kToneFrom) {
+    if (volume.glow.empty()) {
         return;
     }
-    // There is little above white cloth: all but its light is toned.
-    const double alpha = kUnlitAlpha * piece.inks.shade_factor * strength;
-    for (const PathId rest : volume.unlit) {
-        into.children.emplace_back(
-            Shape{rest, {}, Fill{settled(piece.inks.shade, alpha), alpha, true}, std::nullopt});
+    // Opaque, each in its own mixture: faint washes of light would add up to another hue.
+    const Inks& inks = piece.inks;
+    const double pale = std::clamp((inks.lightness - kToneFrom) / kToneWithin, 0.0, 1.0);
+    const Colour ground = mix(inks.base, inks.shade, kTone * pale * strength);
+    const Rect room = drawing_.paths[piece.shape].bounds();
+    if (pale > 0) {
+        fill(into, piece.shape, {}, ground);
+    }
+    double step = 0;
+    for (const PathId patch : volume.glow) {
+        ++step;
+        if (drawing_.paths[patch].bounds().meets(room)) {
+            const double share = (kGlow + kPaleGlow * pale) * strength * step /
+                                 static_cast<double>(volume.glow.size());
+            fill(into, patch, {}, mix(ground, inks.glow, share));
+        }
     }
 }
 
@@ -443,7 +454,7 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
         // On white a line as heavy as on cloth would stand like a band of its own.
         const double heavy = piece.inks.lightness > kLightFromBelow ? 0.6 : 0.9;
         inner.children.emplace_back(Shape{piece.contour(),
-                                          kToLight * weight(0.8 * heavy),
+                                          kToLight * weight(0.9 * heavy),
                                           std::nullopt,
                                           Stroke{piece.inks.contour, width * heavy, 1, {}}});
     }

@@ -32,19 +32,15 @@ struct Volume {
     /// shade.
     PathId cover = 0;
     PathId outline = 0;
+    /// The outline with straight sides.
+    std::vector<std::vector<Point>> rim;
     std::vector<HatchStroke> rings;
     std::vector<HatchStroke> crossed;
     /// On black cloth, where only light can be drawn.
     std::vector<HatchStroke> chalked;
-    /// Where the light falls fullest, one patch within the other; and all but each of them, filled
-    /// even-odd.
+    /// Where the light falls fullest, one patch within the other.
     std::vector<PathId> glow;
-    std::vector<PathId> unlit;
 };
-
-/// Everything round a zone. Its washes are faint and many: straight sides are enough, and most
-/// of a file would be these outlines otherwise.
-Path cover_of(const Path& zone);
 
 /// A piece of material to be modelled: a part, a patch, a rank bar, a length of tape.
 struct Piece {
@@ -55,6 +51,15 @@ struct Piece {
     std::optional<PathId> edge = std::nullopt;
 
     [[nodiscard]] PathId contour() const { return edge.value_or(shape); }
+};
+
+/// Washes of growing width along one side of a volume; a negative `reach`, in mm, lays them on the
+/// lit side.
+struct Crescents {
+    int steps = 0;
+    double reach = 0;
+    Colour colour;
+    double alpha = 0;
 };
 
 /// Where one figure is painted: the drawing in work, the uniform, and what all painters share.
@@ -160,6 +165,7 @@ class Easel {
     [[nodiscard]] Paint fixed_paint(Colour colour) const;
     void wash_edges(Group& into, const Piece& piece);
     void hatch_edges(Group& into, PathId shape, double reach, FromEdge way);
+    void crescents(Group& into, const Piece& piece, const Volume& volume, const Crescents& wash);
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
     void glow(Group& into, const Piece& piece, const Volume& volume, double strength);
     void thickness(Group& inner, const Piece& piece);

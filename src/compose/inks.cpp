@@ -30,7 +30,7 @@ Colour seam_of(OkLab c) {
 
 Colour glow_of(OkLab c) {
     // Dyed cloth is more of its colour in the light; white only whiter.
-    const double vivid = std::clamp(1.35 - 3.6 * (c.l - 0.68), 0.45, 1.35);
+    const double vivid = std::clamp(1.35 - 3.6 * (c.l - 0.68), 0.8, 1.35);
     return from_oklab({std::min(0.985, c.l + 0.27), c.a * vivid, c.b * vivid + 0.008});
 }
 
@@ -113,34 +113,18 @@ Inks line_inks(Colour paper) {
     return inks;
 }
 
-Colour settled(Colour wash, double alpha) {
-    const double step = std::round(alpha * 255);
-    if (step < 1) {
+Colour settled(Colour wash, double alpha, int step) {
+    const double kept = std::round(alpha * 255);
+    if (kept < 1) {
         return wash;
     }
-    const OkLab wanted = to_oklab(wash);
-    const auto kept = [step](std::uint8_t channel, bool up) {
-        const double part = channel * step / 255;
-        const double whole = up ? std::ceil(part) : std::floor(part);
-        return static_cast<std::uint8_t>(std::min(255.0, std::round(whole * 255 / step)));
+    const auto channel = [kept, step](std::uint8_t value) {
+        // What so many washes should have laid by now, less what those before have.
+        const double each = value * kept / 255;
+        const double laid = std::round(each * step) - std::round(each * (step - 1));
+        return static_cast<std::uint8_t>(std::min(255.0, std::round(laid * 255 / kept)));
     };
-    Colour best = wash;
-    double least = 1e9;
-    for (unsigned ways = 0; ways < 8; ++ways) {
-        const Colour tried{kept(wash.red, (ways & 1U) != 0),
-                           kept(wash.green, (ways & 2U) != 0),
-                           kept(wash.blue, (ways & 4U) != 0)};
-        const OkLab lab = to_oklab(tried);
-        // A wash a little too dark or too light is not seen; one that turns green or purple is.
-        constexpr double lightness_counts = 0.15;
-        const double off =
-            std::hypot(lab.a - wanted.a, lab.b - wanted.b, lightness_counts * (lab.l - wanted.l));
-        if (off < least) {
-            least = off;
-            best = tried;
-        }
-    }
-    return best;
+    return {channel(wash.red), channel(wash.green), channel(wash.blue)};
 }
 
 Colour shaded(Colour cloth, double factor) {

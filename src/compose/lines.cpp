@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Lines and tones inside a part: seams, creases, folds, washes, stitches, patches.
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 #include "compose/easel.h"
@@ -86,7 +87,8 @@ void paint_stitches(Easel& easel, const Detail& detail, const Trimming& where) {
 }
 
 /// A wash of shade or light, or of a colour of its own, such as the blush of a cheek; on a sheet
-/// without colour that is shade. A soft one is four nested copies, each a quarter as strong.
+/// without colour that is shade. A soft one is nested copies, each as
+/// much fainter: more of them the larger it is, or their edges would be seen.
 void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, double alpha) {
     if (detail.tinted && !easel.hatched()) {
         if (const auto paint = easel.paint_of(detail.cloth)) {
@@ -97,11 +99,16 @@ void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, 
         easel.fill(into, detail.path, colour, alpha);
         return;
     }
-    const Point centre = detail.path.bounds().centre();
-    for (const double size : {1.0, 0.83, 0.67, 0.5}) {
+    const Rect box = detail.path.bounds();
+    const double across = std::sqrt(box.width() * box.height());
+    const int copies = std::clamp(static_cast<int>(across / 5), 4, 9);
+    const Point centre = box.centre();
+    for (int i = 0; i < copies; ++i) {
+        const double size = 1 - 0.5 * i / (copies - 1);
         const Affine shrink = Affine::translation(centre.x, centre.y) * Affine::scaling(size) *
                               Affine::translation(-centre.x, -centre.y);
-        easel.fill(into, detail.path.transformed(shrink), colour, alpha / 4);
+        const double faint = alpha / copies;
+        easel.fill(into, detail.path.transformed(shrink), settled(colour, faint, i + 1), faint);
     }
 }
 
