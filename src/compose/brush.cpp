@@ -291,7 +291,7 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
             continue;
         }
         const double turn = kTurns[i % kTurns.size()];
-        const double wander = 0.7 + 0.5 * drift(i / 9.0) + 0.12 * scatter(i * 104729U + 3U);
+        const double wander = 0.42 + 0.95 * drift(i / 13.0) + 0.1 * scatter(i * 104729U + 3U);
         const double body = from_nothing(from_end / zone.axis->length());
         const double wide = ring->far - ring->near;
         const double reach = std::min(wide * pen.reach, 60.0) * turn * wander * body;

@@ -87,8 +87,8 @@ void paint_stitches(Easel& easel, const Detail& detail, const Trimming& where) {
 }
 
 /// A wash of shade or light, or of a colour of its own, such as the blush of a cheek; on a sheet
-/// without colour that is shade. A soft one is nested copies, each as
-/// much fainter: more of them the larger it is, or their edges would be seen.
+/// without colour that is shade. A soft one is nested copies, each as much fainter: more of them the
+/// larger and the stronger it is, or their edges would be seen.
 void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, double alpha) {
     if (detail.tinted && !easel.hatched()) {
         if (const auto paint = easel.paint_of(detail.cloth)) {
@@ -101,7 +101,10 @@ void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, 
     }
     const Rect box = detail.path.bounds();
     const double across = std::sqrt(box.width() * box.height());
-    const int copies = std::clamp(static_cast<int>(across / 5), 4, 9);
+    // Fainter copies than that would lose their hue to eight bits, and their edges are not seen.
+    constexpr double faintest = 0.022;
+    const int room = std::clamp(static_cast<int>(across / 5), 4, 9);
+    const int copies = std::clamp(static_cast<int>(alpha / faintest), 2, room);
     const Point centre = box.centre();
     for (int i = 0; i < copies; ++i) {
         const double size = 1 - 0.5 * i / (copies - 1);
