@@ -44,7 +44,7 @@ std::pair<double, double> place_of_scale(const std::vector<Stand>& stands,
                                          const Plan& plan,
                                          Ruler& ruler) {
     const Type type = italic(plan.label_size());
-    const double air = 1.3 * plan.label_size();
+    const double air = 2.2 * plan.label_size();
     const auto half_of = [&](const std::vector<std::string>& lines) {
         double half = 0;
         for (const std::string& line : lines) {

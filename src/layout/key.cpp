@@ -328,10 +328,10 @@ class Lists {
     /// In ems: between entries of a list, how much wider that may become for the sake of level
     /// feet, above a second list, and how much that may become.
     static constexpr double kTight = 0.3;
-    static constexpr double kLoose = 0.6;
+    static constexpr double kLoose = 0.45;
     static constexpr double kStretch = 0.5;
     static constexpr double kAbove = 1.2;
-    static constexpr double kBetween = 7;
+    static constexpr double kBetween = 2.4;
 
     /// A list under its heading.
     [[nodiscard]] Block headed(const Message& heading, Block list) const {

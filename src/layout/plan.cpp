@@ -16,9 +16,9 @@ namespace platewright::sheet {
 namespace {
 
 /// Usual scales of plates and rulers.
-constexpr std::array<double, 34> kScales{1,   1.5, 2,  2.5, 3,  4,  4.5, 5,   5.5, 6,  6.5, 7,
-                                         7.5, 8,   9,  10,  11, 12, 13,  14,  15,  16, 18,  20,
-                                         25,  30,  40, 50,  60, 75, 100, 150, 200, 400};
+constexpr std::array<double, 40> kScales{
+    1,    1.5, 2,    2.5, 3,    4,  4.5,  5,  5.5, 6,  6.5, 7,  7.5, 8,  8.5, 9,   9.5, 10,  10.5, 11,
+    11.5, 12,  12.5, 13,  13.5, 14, 15, 16, 18, 20, 25, 30, 40, 50, 60, 75, 100, 150, 200, 400};
 
 /// The figures may be drawn this much smaller than the paper allows to keep the type readable;
 /// after that the type gives way.
@@ -415,7 +415,7 @@ bool credit_fits(const Task& task, const Style& style, Ruler& ruler) {
 
 double choose_scale(const Task& task, Ruler& ruler) {
     const double good = good_body(task.paper);
-    const double body = std::max(good * 0.86, kSevenPoint);
+    const double body = std::max(good * 0.92, kSevenPoint);
     const Economy economy = unit_of(task.paper) > 0.95 ? Economy::nothing : Economy::wide_spacing;
     const bool hopeless = body > hopeless_body(task);
     double largest = 0;

@@ -332,7 +332,7 @@ class Places {
         // A bend on the cloth is taken for one of its own lines.
         const double bent = (made.turn.x - target.edge) * (made.on_left ? 1 : -1);
         const double knee = apart > 1e-6 ? 0.5 * type_.size : 0;
-        return 1.5 * target.over + 2 * std::clamp(bent, 0.0, apart) + knee +
+        return 1.5 * target.over + 5 * std::clamp(bent, 0.0, apart) + knee +
                0.3 * std::abs(made.site.x - made.start.x) + 1.1 * apart + 1.5 * small +
                0.8 * lines + 0.04 * target.off_middle + 5 * off_column(made, beside);
     }
