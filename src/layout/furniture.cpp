@@ -44,7 +44,8 @@ std::pair<double, double> place_of_scale(const std::vector<Stand>& stands,
                                          const Plan& plan,
                                          Ruler& ruler) {
     const Type type = italic(plan.label_size());
-    const double air = 2.2 * plan.label_size();
+    const double air = 1.3 * plan.label_size();
+    const double more_air = 0.5 * plan.label_size();
     const auto half_of = [&](const std::vector<std::string>& lines) {
         double half = 0;
         for (const std::string& line : lines) {
@@ -52,13 +53,16 @@ std::pair<double, double> place_of_scale(const std::vector<Stand>& stands,
         }
         return half;
     };
-    const double left = stands.front().at.x + half_of(plan.labels.front()) + air;
-    const double right = stands.back().at.x - half_of(plan.labels.back()) - air;
-    const double needed = ruler.width(scale_words(plan.factor), scale_type(plan));
+    const double from = stands.front().at.x + half_of(plan.labels.front());
+    const double to = stands.back().at.x - half_of(plan.labels.back());
     const double beyond = stands.back().at.x + half_of(plan.labels.back()) + air;
-    return right - left >= needed || right - left >= plan.neat.right - beyond
-               ? std::pair((left + right) / 2, right - left)
-               : std::pair((beyond + plan.neat.right) / 2, plan.neat.right - beyond);
+    const double needed = ruler.width(scale_words(plan.factor), scale_type(plan));
+    const double between = to - from - 2 * air;
+    if (between < needed && between < plan.neat.right - beyond) {
+        return {(beyond + plan.neat.right) / 2, plan.neat.right - beyond};
+    }
+    // With little air the three read as one line of words.
+    return {(from + to) / 2, std::max(between - 2 * more_air, std::min(between, needed))};
 }
 
 }  // namespace

