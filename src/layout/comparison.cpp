@@ -92,6 +92,7 @@ std::vector<Picture> pictures_of(const std::vector<ComparedMan>& men) {
         for (std::size_t i = 0; i < man.views.size(); ++i) {
             const Figure& view = man.views[i];
             Picture picture{view.drawing, view.frame, 1 / view.scale};
+            picture.stands = view.view != "flat";
             if (i == 0) {
                 picture.words = man.name;
                 picture.note = man.note;

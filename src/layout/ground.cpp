@@ -17,6 +17,8 @@ constexpr Colour kEarth{0x97, 0x80, 0x58};
 constexpr Colour kGrass{0x7c, 0x83, 0x55};
 constexpr Colour kStone{0xdc, 0xd0, 0xb6};
 constexpr Colour kGraver{0x54, 0x46, 0x35};
+/// The lowest part of a figure, as a share of its height, that counts as its feet.
+constexpr double kFeet = 0.04;
 constexpr double kTurn = 6.283185307179586;
 
 /// Irregular but always the same numbers from 0 to 1 for the same name (the MINSTD generator).
@@ -47,6 +49,10 @@ struct Strip {
     double sole = 0;
     double lowest = 0;
     double mm = 1;
+    /// From one row of strokes to the next, mm of body: the more men on a sheet, the smaller they
+    /// are; and how much stronger each stroke is for it.
+    double pitch = 4.3;
+    double weight = 1;
 };
 
 /// A bell of height 1 about 0.
@@ -122,8 +128,7 @@ void add_cut(Path& path, Point from, Point to, double thickness, double bow) {
 Path cut_rows(const std::vector<Footing>& feet, const Strip& strip, Irregular& irregular) {
     const double mm = strip.mm;
     Path path;
-    // The more men on a sheet, the smaller they are.
-    double pitch = feet.size() > 2 ? 5.2 : 4.3;
+    double pitch = strip.pitch;
     for (double down = -58; strip.sole + down * mm < strip.lowest; down += pitch) {
         pitch *= 1.035;
         const double y = strip.sole + down * mm;
@@ -135,7 +140,8 @@ Path cut_rows(const std::vector<Footing>& feet, const Strip& strip, Irregular& i
             const double drawn = 2.2 * tone - 0.2;
             if (irregular.next() < drawn) {
                 const double lift = irregular.between(-0.9, 0.9) * mm;
-                const double thickness = (0.65 + 2.1 * tone) * irregular.between(0.8, 1.15) * mm;
+                const double thickness =
+                    (0.65 + 2.1 * tone) * strip.weight * irregular.between(0.8, 1.15) * mm;
                 add_cut(path,
                         {x, y + lift},
                         {end, y + lift + irregular.between(-0.7, 0.9) * mm},
@@ -372,10 +378,43 @@ Strip strip_of(const std::vector<Footing>& feet, const Rect& within, double mm) 
     strip.left = std::max(strip.left, within.left);
     strip.right = std::min(strip.right, within.right);
     strip.lowest = std::min(strip.sole + 20 * mm, within.bottom);
+    strip.pitch = feet.size() > 2 ? 5.2 : 4.3;
     return strip;
 }
 
 }  // namespace
+
+std::optional<Footing> footing_of(const Silhouette& silhouette, Point at, double factor) {
+    const Rect& box = silhouette.box();
+    if (box.empty()) {
+        return std::nullopt;
+    }
+    const double ankles = box.bottom - box.height() * kFeet;
+    const auto reach = silhouette.reach(ankles, box.bottom);
+    if (!reach) {
+        return std::nullopt;
+    }
+    auto edges = silhouette.undersides(ankles);
+    for (std::vector<Point>& edge : edges) {
+        for (Point& p : edge) {
+            p = at + p * factor;
+        }
+    }
+    return Footing{at.x + reach->first * factor,
+                   at.x + reach->second * factor,
+                   at.y + box.bottom * factor,
+                   std::move(edges)};
+}
+
+void draw_footing(const Footing& feet, double factor, std::string_view name, Layer& on) {
+    Irregular irregular(name);
+    Strip strip{feet.left - 90 * factor, feet.right + 130 * factor, feet.sole, 0, factor};
+    strip.lowest = feet.sole + 14 * factor;
+    strip.pitch = 7.5;
+    strip.weight = 1.6;
+    on.fill(cut_rows({feet}, strip, irregular), kGraver, 0.6);
+    put_shadows({feet}, strip, irregular, on);
+}
 
 void draw_ground(const std::vector<Footing>& feet,
                  const Rect& within,

@@ -255,7 +255,9 @@ void put_orders(const Handout& handout, Flow& flow) {
                             1 / order.picture.scale,
                             order.title,
                             order.means == order.title ? "" : order.means,
-                            order.changes});
+                            order.changes,
+                            false,
+                            true});
     }
     flow.pictures(std::move(pictures));
 }

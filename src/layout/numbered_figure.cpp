@@ -146,6 +146,7 @@ Slab numbered_figure(const Figure& figure,
     const double left = (room - figure.frame.width() * factor) / 2;
     Slab slab;
     slab.pictures.push_back(placed_at(picture, {left, 0}));
+    put_shadow(slab.pictures.front(), figure.frame, slab.ground);
     std::vector<Callout> callouts;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         Callout callout{std::to_string(in.first + i), {}, {}};

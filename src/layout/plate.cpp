@@ -28,8 +28,6 @@ constexpr double kRoundel = 21.5;
 constexpr double kButtonFills = 0.95;
 /// A detail is shown at least so much larger than on the figure.
 constexpr double kMagnified = 1.5;
-/// The lowest part of a figure, as a share of its height, that counts as its feet.
-constexpr double kFeet = 0.04;
 
 /// A garment laid flat stands on no ground.
 bool laid_flat(const Figure& figure) {
@@ -85,23 +83,9 @@ void put_ground(const std::vector<Figure>& figures,
     std::vector<sheet::Footing> feet;
     for (std::size_t i = 0; i < stands.size(); ++i) {
         const Stand& stand = stands[i];
-        const Rect& box = stand.silhouette.box();
-        if (box.empty() || laid_flat(figures[i])) {
-            continue;
-        }
-        const double ankles = box.bottom - box.height() * kFeet;
-        const auto reach = stand.silhouette.reach(ankles, box.bottom);
-        if (reach) {
-            auto edges = stand.silhouette.undersides(ankles);
-            for (std::vector<Point>& edge : edges) {
-                for (Point& p : edge) {
-                    p = stand.at + p * plan.factor;
-                }
-            }
-            feet.push_back({stand.at.x + reach->first * plan.factor,
-                            stand.at.x + reach->second * plan.factor,
-                            stand.at.y + box.bottom * plan.factor,
-                            std::move(edges)});
+        auto foot = sheet::footing_of(stand.silhouette, stand.at, plan.factor);
+        if (foot && !laid_flat(figures[i])) {
+            feet.push_back(*std::move(foot));
         }
     }
     Layer ground("ground");

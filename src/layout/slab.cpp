@@ -7,6 +7,8 @@
 #include <utility>
 
 #include "base/text.h"
+#include "layout/ground.h"
+#include "layout/silhouette.h"
 
 namespace platewright::sheet {
 namespace {
@@ -133,6 +135,13 @@ Placed placed_at(const Picture& picture, Point corner) {
     return placed;
 }
 
+void put_shadow(const Placed& man, const Rect& frame, Layer& on) {
+    const auto feet = footing_of(Silhouette(man.drawing, frame), man.at, man.factor);
+    if (feet) {
+        draw_footing(*feet, man.factor, "small", on);
+    }
+}
+
 Picture fitted(Picture picture, double width, double height, Diagnostics& to) {
     const double across = picture.frame.width() * picture.factor;
     const double up = picture.frame.height() * picture.factor;
@@ -234,6 +243,9 @@ Slab picture_row(const std::vector<Picture>& row, double place, Press& press) {
         const Point size{row[i].frame.width() * row[i].factor,
                          row[i].frame.height() * row[i].factor};
         slab.pictures.push_back(placed_at(row[i], {left + (room - size.x) / 2, highest - size.y}));
+        if (row[i].stands) {
+            put_shadow(slab.pictures.back(), row[i].frame, slab.ground);
+        }
         for (const Legend::Line& line : legends[i].lines) {
             const double y = top + line.y;
             press.put_line(line.words,

@@ -123,10 +123,15 @@ struct Picture {
     std::vector<std::string> lines = {};
     /// On a toned ground with a line round it: a part cut out of a figure.
     bool framed = false;
+    /// A man on his feet, who casts a shadow.
+    bool stands = false;
 };
 
 /// The picture with its corner at `corner`.
 Placed placed_at(const Picture& picture, Point corner);
+
+/// The shadow under the feet of a man so placed.
+void put_shadow(const Placed& man, const Rect& frame, Layer& on);
 
 /// A picture no larger than that; adds layout.too-large, a warning without a place, where it had to
 /// be made smaller.
