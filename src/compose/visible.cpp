@@ -166,6 +166,23 @@ void Visible::shape(const Outlines& outlines,
     });
 }
 
+Visible::Mask Visible::clipped(const Group& group, const Drawing& drawing, const Mask& clip) const {
+    Outlines shapes;
+    for (const PathId shape : group.clip) {
+        for (std::vector<Point>& outline : outlines(drawing.paths[shape])) {
+            shapes.push_back(std::move(outline));
+        }
+    }
+    if (shapes.empty()) {
+        return clip;
+    }
+    Mask mask = mask_of(shapes);
+    for (std::size_t i = 0; i < clip.size(); ++i) {
+        mask[i] = mask[i] && clip[i];
+    }
+    return mask;
+}
+
 void Visible::lay(const Group& group,
                   std::size_t first,
                   const Drawing& drawing,
@@ -175,7 +192,7 @@ void Visible::lay(const Group& group,
         if (const auto* shape = std::get_if<Shape>(&group.children[i])) {
             lay(covered_by(*shape, drawing.paths[shape->path]), clip, of);
         } else if (const auto* inner = std::get_if<Group>(&group.children[i])) {
-            lay(*inner, 0, drawing, clip, of);
+            lay(*inner, 0, drawing, clipped(*inner, drawing, clip), of);
         }
     }
 }

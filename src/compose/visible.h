@@ -50,6 +50,8 @@ class Visible {
 
   private:
     [[nodiscard]] Point middle(std::size_t cell) const;
+    /// What of `clip` lies within what a group is clipped to as well.
+    [[nodiscard]] Mask clipped(const Group& group, const Drawing& drawing, const Mask& clip) const;
     /// Calls `each(from, to)` for the cells inside, row by row.
     template <typename Each>
     void for_spans(const Outlines& outlines, const Each& each) const;

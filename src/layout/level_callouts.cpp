@@ -53,7 +53,7 @@ class LevelPlaces {
 
     void add_heights(PlacedCallout made, const Rect& column, Point site, int crossed) {
         const double in_the_way = kCrossed * type_.size * crossed;
-        constexpr int most_steps = 8;
+        constexpr int most_steps = 10;
         constexpr double step = 0.5;
         constexpr double leading = 1.16;
         constexpr double air = 0.35;
@@ -117,6 +117,8 @@ std::optional<CalloutPlan> place_level(const std::vector<Callout>& callouts,
     for (std::size_t i = 0; i < callouts.size(); ++i) {
         options.push_back(places.of(i, callouts[i]));
     }
+    // What can be pointed at in few places chooses first.
+    std::ranges::stable_sort(options, {}, [](const auto& of_one) { return of_one.size(); });
     // The fuller column is made dearer until both hold nearly as many; where it is known what lines
     // cross, words may stand less evenly, where theirs cross least.
     const bool some_cross = std::ranges::any_of(callouts, [](const Callout& each) {
@@ -127,6 +129,9 @@ std::optional<CalloutPlan> place_level(const std::vector<Callout>& callouts,
     constexpr double most_ems = 34;
     constexpr int most_tries = 7;
     auto best = plan_with(options, 0, type.size);
+    for (const double ems : {6.0, -6.0, 12.0, -12.0, 20.0, -20.0}) {
+        best = best ? best : plan_with(options, ems * type.size, type.size);
+    }
     double less = 0;
     double more = best && surplus(*best) < 0 ? -most_ems : most_ems;
     const bool even = best && std::abs(surplus(*best)) <= few;
