@@ -49,6 +49,9 @@ class Visible {
     [[nodiscard]] Tops tops() const;
 
   private:
+    /// Side of a cell, in mm on the body: a button covers some twenty.
+    static constexpr double kCell = 4;
+
     [[nodiscard]] Point middle(std::size_t cell) const;
     /// What of `clip` lies within what a group is clipped to as well.
     [[nodiscard]] Mask clipped(const Group& group, const Drawing& drawing, const Mask& clip) const;
