@@ -45,6 +45,28 @@ double to_edge(Point from, Point way, const std::vector<Chain>& outline) {
     return gone;
 }
 
+/// From middle to middle of its buttons or holes.
+double step_of(const FlatRow& row) {
+    double along = 0;
+    for (std::size_t i = 1; i < row.at.size(); ++i) {
+        along += length(row.at[i] - row.at[i - 1]);
+    }
+    return along / static_cast<double>(row.at.size() - 1);
+}
+
+/// The same; buttons are as far apart as the holes that they are pushed through, whichever way
+/// the two lines were drawn out for this man.
+double step_in(const FlatRow& row, const FlatPart& part) {
+    constexpr double alike = 1;
+    const double own = step_of(row);
+    for (const FlatRow& other : part.rows) {
+        if (other.at.size() == row.at.size() && std::abs(step_of(other) - own) < alike) {
+            return step_of(other);
+        }
+    }
+    return own;
+}
+
 /// Says things of one sheet.
 class Teller {
   public:
@@ -88,11 +110,7 @@ class Teller {
         if (row.at.size() < 2) {
             return within_edge(words, row, part);
         }
-        double apart = 0;
-        for (std::size_t i = 1; i < row.at.size(); ++i) {
-            apart += length(row.at[i] - row.at[i - 1]);
-        }
-        apart /= static_cast<double>(row.at.size() - 1);
+        const double apart = step_in(row, part);
         words = say(messages::kFromMiddleToMiddle, {words, mm(apart, 1), own(apart)});
         const double first =
             to_edge(row.at.front(), unit(row.at.front() - row.at[1]), part.outline);

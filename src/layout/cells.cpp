@@ -6,6 +6,8 @@
 #include <cmath>
 #include <utility>
 
+#include "layout/pen.h"
+
 namespace platewright::sheet {
 namespace {
 
@@ -101,6 +103,13 @@ void put_cells(const std::vector<RowItem>& cells,
         // Space left over goes between the cells and beside them alike.
         const double air = std::max(0.0, room - width) / (static_cast<double>(end - first) + 1);
         double x = air;
+        const double type = flow.style().heading;
+        if (!slab.outline.empty() &&
+            flow.press().ruler.width(outline, small_capitals(type)) < air) {
+            Pen pen("heading");
+            pen.heading(outline, {0, type * 0.8}, type);
+            std::move(pen).put_on(slab.pictures);
+        }
         for (; first < end; ++first) {
             cells[first].draw(slab.pictures, {x, 0}, slab.height);
             x += cells[first].width + kCellsApart + air;

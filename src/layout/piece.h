@@ -49,10 +49,13 @@ Point middle_of(const Chain& outline);
 
 /// What the grain arrow takes of the piece, mm on the cloth; empty where there is no room for one.
 /// `factor` of the drawing: on small ones words take more of the piece.
-Rect grain_of(const PatternPiece& piece, double factor = 1);
+Rect grain_of(const PatternPiece& piece, Language language, double factor = 1);
 
 /// Buttons, folds, notches and words of a piece with so much kept clear round them, mm on the
 /// cloth.
-std::vector<Rect> marks_within(const PatternPiece& piece, double clear, double factor = 1);
+std::vector<Rect> marks_within(const PatternPiece& piece,
+                               double clear,
+                               Language language,
+                               double factor = 1);
 
 }  // namespace platewright

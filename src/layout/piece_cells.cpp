@@ -54,11 +54,23 @@ void draw(const Drawn& drawn, Point corner, sheet::Items& on) {
     std::move(pen).put_on(on);
 }
 
+/// Small parts that lie on the tiles are measured there; of others every piece has its measures.
+bool is_measured(const PatternPiece& piece, const WorkshopSheets& sheets) {
+    constexpr double small = 250;
+    const auto on_tiles = [&](const PatternPiece& other) {
+        return other.number_in_list == piece.number_in_list;
+    };
+    return shapes::box(piece.outline).height() >= small ||
+           std::ranges::none_of(sheets.full_size, on_tiles);
+}
+
 sheet::RowItem cell_of(const PatternPiece& piece,
                        const WorkshopSheets& sheets,
                        sheet::Ruler& ruler) {
     Drawn drawn{piece,
-                measure_lines(piece, kPieceScale, sheets.language, sheets.unit, ruler),
+                is_measured(piece, sheets)
+                    ? measure_lines(piece, kPieceScale, sheets.language, sheets.unit, ruler)
+                    : std::vector<sheet::DimensionLine>{},
                 {},
                 cutting_words(piece, sheets.language),
                 0,

@@ -15,7 +15,7 @@ namespace platewright {
 namespace {
 
 /// Shorter pieces are small parts, mm.
-constexpr double kLeastLength = 250;
+constexpr double kLeastLength = 25;
 /// A width that differs by less is told once, mm.
 constexpr double kSameWidth = 4;
 /// Corners of the foot lie in this part of the piece, and turn by more than this (radians).
@@ -134,7 +134,7 @@ std::vector<sheet::DimensionLine> measure_lines(const PatternPiece& piece,
     FlatPart& part = flat.parts.emplace_back();
     part.outline = {piece.cut};
     part.lines = piece.slits;
-    const Rect grain = grain_of(piece, 1 / scale);
+    const Rect grain = grain_of(piece, language, 1 / scale);
     part.lines.push_back({{grain.centre().x, grain.top}, {grain.centre().x, grain.bottom}});
     const Rect cut = shapes::box(piece.cut);
     // For one line on each side, and for words beyond the end of a short one.

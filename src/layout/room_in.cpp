@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <utility>
 
 #include "pattern/shapes.h"
@@ -84,6 +85,28 @@ std::optional<Point> room_in(const Chain& outline,
         }
     }
     return best;
+}
+
+std::optional<Point> word_place(
+    const Chain& outline, Point near, Point half, double free, const std::vector<Rect>& marks) {
+    const Rect box = shapes::box(outline);
+    const double farthest = length(Point{box.width(), box.height()});
+    constexpr double ring = 0.6;
+    for (double away = 0; away <= farthest; away += ring) {
+        const int looks = 1 + static_cast<int>(away * 8);
+        for (int i = 0; i < looks; ++i) {
+            const double turn = 2 * std::numbers::pi * i / looks;
+            const Point at = near + Point{std::cos(turn), std::sin(turn)} * away;
+            const Rect word{at.x - half.x, at.y - half.y, at.x + half.x, at.y + half.y};
+            const Rect block = word.grown(free);
+            if (block.left >= box.left && block.right <= box.right && block.top >= box.top &&
+                block.bottom <= box.bottom && holds_block(outline, block) &&
+                !touches_any(word, marks)) {
+                return at;
+            }
+        }
+    }
+    return std::nullopt;
 }
 
 }  // namespace platewright::sheet

@@ -18,4 +18,9 @@ std::optional<Point> room_in(const Chain& outline,
                              const Rect& arrow,
                              const std::vector<Rect>& marks);
 
+/// The middle of a word of that half size, as near `near` as it stands within the outline with so
+/// much free around it, and clear of marks; nothing where it does not fit.
+std::optional<Point> word_place(
+    const Chain& outline, Point near, Point half, double free, const std::vector<Rect>& marks);
+
 }  // namespace platewright::sheet

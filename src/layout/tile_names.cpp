@@ -82,7 +82,11 @@ class Naming {
             width = std::max(width, ruler_.width(line, sheet::italic(size)));
         }
         const double height = size * 1.25 * (static_cast<double>(words.size()) + 0.3);
-        return sheet::room_in(within, width, height, grain_of(piece_), marks_within(piece_, 2));
+        return sheet::room_in(within,
+                              width,
+                              height,
+                              grain_of(piece_, tile_.language),
+                              marks_within(piece_, 2, tile_.language));
     }
 
     void put(const std::vector<std::string>& words, Point at, double size) {
@@ -111,7 +115,60 @@ class Naming {
     }
 };
 
+/// Of a number alone, as near the middle as it can stand.
+std::optional<Point> place_on_map(const Chain& outline,
+                                  double wide,
+                                  const Rect& arrow,
+                                  std::vector<Rect> marks) {
+    const Point half{wide / 2, kLeastName * 0.34};
+    const Point middle = shapes::box(outline).centre();
+    marks.push_back(arrow.grown(-0.3));
+    for (const double free : {0.5, 0.2}) {
+        if (const auto at = sheet::word_place(outline, middle, half, free, marks)) {
+            return at;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Beside a piece that is too thin for its number, where nothing else lies.
+Point beside_on_map(const Chain& outline, Point from, double wide, const sheet::EdgeMap& taken) {
+    const Rect box = shapes::box(outline);
+    const Point middle = box.centre();
+    const double aside = wide / 2 + 0.8;
+    const double above = kLeastName * 0.34 + 0.8;
+    Point best = from + middle;
+    double least = 1e9;
+    for (const Point place : {Point{box.right + aside, middle.y},
+                              {box.left - aside, middle.y},
+                              {middle.x, box.top - above},
+                              {middle.x, box.bottom + above},
+                              {box.right - aside, box.bottom + above},
+                              {box.left + aside, box.bottom + above}}) {
+        const Point foot = from + place + Point{-aside, above};
+        const sheet::Covered under = taken.under(foot, {1, 0}, 2 * aside, 2 * above);
+        const double cost = under.edges * 10 + under.within;
+        best = cost < least ? from + place : best;
+        least = std::min(least, cost);
+    }
+    return best;
+}
+
 }  // namespace
+
+Point number_on_map(const Chain& outline,
+                    Point from,
+                    double wide,
+                    const Rect& arrow,
+                    const std::vector<std::vector<Rect>>& marks,
+                    const sheet::EdgeMap& taken) {
+    for (const std::vector<Rect>& clear : marks) {
+        if (const auto within = place_on_map(outline, wide, arrow, clear)) {
+            return from + *within;
+        }
+    }
+    return beside_on_map(outline, from, wide, taken);
+}
 
 void name_on_tile(const Laid& laid, const TileWindow& tile, sheet::Ruler& ruler, Pen& pen) {
     Naming(laid, tile, ruler, pen).write();

@@ -36,6 +36,11 @@ std::string tile_name(int row, int column) {
     return letters + std::to_string(column + 1);
 }
 
+std::string words_of_tiles(const WorkshopSheets& sheets) {
+    return say(sheets.language,
+               sheets.whole_garments ? messages::kFullSize : messages::kFacingsFullSize);
+}
+
 std::string allowance_words(const WorkshopSheets& sheets) {
     return sheets.allowance > 0 ? say(sheets.language,
                                       messages::kAllowance,

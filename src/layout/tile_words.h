@@ -12,6 +12,9 @@ namespace platewright {
 /// `A1`, `A2` … `B1`; both from 0.
 std::string tile_name(int row, int column);
 
+/// What the tiles hold, as a heading.
+std::string words_of_tiles(const WorkshopSheets& sheets);
+
 /// Whether anything is added for seams, and how much.
 std::string allowance_words(const WorkshopSheets& sheets);
 

@@ -271,12 +271,13 @@ class Tiler {
         std::move(pen).put_on(page);
     }
 
-    /// The title gives way where it does not fit beside what the page is.
+    /// Headed as the contents name it; the heading gives way where it does not fit beside what the
+    /// page is.
     void draw_map_head(Pen& pen) {
         constexpr double type = 3.4;
         constexpr double largest = 5;
         constexpr double apart = 6;
-        const std::string title = sheet::on_one_line(sheets_.title);
+        const std::string title = words_of_tiles(sheets_);
         const std::string what = say(sheets_.language, messages::kHowTilesLie);
         const double room =
             paper_.width - 2 * kMapFoot - apart - ruler_.width(what, sheet::italic(type));
@@ -328,10 +329,17 @@ class Tiler {
                 on_map.push_back(corner + (laid.at + p) * factor);
             }
             taken.add_shape({on_map});
+            for (std::size_t i = 0; i < laid.piece->outline.size(); ++i) {
+                const Chain& seam = laid.piece->outline;
+                taken.add_edge(corner + (laid.at + seam[i]) * factor,
+                               corner + (laid.at + seam[(i + 1) % seam.size()]) * factor);
+            }
             PiecePens pens(pen, sheets_.language);
             pens.words = nullptr;
             draw_piece(*laid.piece, corner + laid.at * factor, factor, pens);
-            taken.add_shape({name_on_map(laid, corner, factor, pen)});
+        }
+        for (const Laid& laid : table_.pieces) {
+            taken.add_shape({name_on_map(laid, corner, factor, taken, pen)});
         }
         for (int row = 0; row < rows_; ++row) {
             for (int column = 0; column < columns_; ++column) {
@@ -361,7 +369,8 @@ class Tiler {
 
     /// Its number in the cutting list, and its name where there is room for it. Gives the place of
     /// these words.
-    Chain name_on_map(const Laid& laid, Point corner, double factor, Pen& pen) {
+    Chain name_on_map(
+        const Laid& laid, Point corner, double factor, const sheet::EdgeMap& taken, Pen& pen) {
         Chain on_map;
         for (const Point p : laid.piece->outline) {
             on_map.push_back(p * factor);
@@ -370,17 +379,18 @@ class Tiler {
         const std::string name = say(sheets_.language,
                                      messages::kNumbered,
                                      {number, term(sheets_.language, laid.piece->name)});
-        const Rect grain = grain_of(*laid.piece, factor);
+        const Rect grain = grain_of(*laid.piece, sheets_.language, factor);
         const Rect arrow{grain.centre().x * factor - 1,
                          grain.top * factor,
                          grain.centre().x * factor + 1,
                          grain.bottom * factor};
         // Clear by a millimetre on the map.
-        std::vector<Rect> marks = marks_within(*laid.piece, 1 / factor, factor);
+        std::vector<Rect> marks = marks_within(*laid.piece, 1 / factor, sheets_.language, factor);
         for (Rect& mark : marks) {
             mark = {
                 mark.left * factor, mark.top * factor, mark.right * factor, mark.bottom * factor};
         }
+        const std::vector<Rect> own = marks;
         add_match_lines(laid, factor, marks);
         const auto box_of_words = [](Point middle, double width) {
             const Point half{width / 2 + 0.6, 0};
@@ -399,10 +409,11 @@ class Tiler {
                 return box_of_words(corner + laid.at * factor + *at + Point{0, kLeastName}, width);
             }
         }
-        const Point middle = corner + (laid.at + middle_of(laid.piece->outline)) * factor;
-        pen.words(number, middle + Point{0, kLeastName * 0.3}, kLeastName, Align::middle, 0, true);
-        return box_of_words(middle + Point{0, kLeastName / 2},
-                            ruler_.width(number, sheet::italic(kLeastName)));
+        const double wide = ruler_.width(number, sheet::italic(kLeastName));
+        const Point from = corner + laid.at * factor;
+        const Point at = number_on_map(on_map, from, wide, arrow, {marks, own}, taken);
+        pen.words(number, at + Point{0, kLeastName * 0.3}, kLeastName, Align::middle, 0, true);
+        return box_of_words(at + Point{0, kLeastName / 2}, wide);
     }
 
     /// The tile, and its name at its edge where no piece lies.
@@ -424,22 +435,19 @@ class Tiler {
         const double right = size.x - wide - 1;
         const double below = size.y - 1;
         const double above = type + 0.6;
-        const double middle = (size.x - wide) / 2;
-        const double half = size.y / 2;
         Point best{1, above};
         double least = 1e9;
-        for (const Point place : {Point{1, above},
-                                  {right, above},
-                                  {1, below},
-                                  {right, below},
-                                  {middle, above},
-                                  {middle, below},
-                                  {1, half},
-                                  {right, half}}) {
-            const sheet::Covered under = taken.under(at + place, {1, 0}, wide, type);
-            const double cost = under.edges * 10 + under.within;
-            best = cost < least ? place : best;
-            least = std::min(least, cost);
+        // The nearer a corner the better; along the edges rather than in the middle.
+        constexpr int steps = 12;
+        for (int i = 0; i <= steps; ++i) {
+            for (int j = 0; j <= steps; ++j) {
+                const Point place{1 + (right - 1) * i / steps, above + (below - above) * j / steps};
+                const int inward = std::min(i, steps - i) + std::min(j, steps - j);
+                const sheet::Covered under = taken.under(at + place, {1, 0}, wide, type);
+                const double cost = under.edges * 10 + under.within + inward * 0.8 + j * 0.01;
+                best = cost < least ? place : best;
+                least = std::min(least, cost);
+            }
         }
         pen.heading(name, at + best + Point{0.5, -0.6}, type);
     }

@@ -15,6 +15,7 @@
 #include "layout/placement.h"
 #include "layout/ruler.h"
 #include "layout/style.h"
+#include "layout/tile_words.h"
 #include "layout/tiles.h"
 #include "words/sheet_messages.h"
 #include "words/terms.h"
@@ -80,9 +81,7 @@ class Sheets {
         std::vector<Page> tiles;
         if (std::ranges::find(sheets_.order, "full size") != sheets_.order.end()) {
             tiles = lay_out_tiles(sheets_, paper_, ruler_);
-            flow_.appendix(
-                say(sheets_.whole_garments ? messages::kFullSize : messages::kFacingsFullSize),
-                tiles.size());
+            flow_.appendix(words_of_tiles(sheets_), tiles.size());
         }
         flow_.finish(document);
         number_tiles(tiles, document.pages.size());

@@ -152,16 +152,27 @@ class Measuring {
             if (flat_.part(name) == nullptr || inner == nullptr || outer == nullptr) {
                 continue;
             }
+            // As its piece is measured: where it is widest above, and between the corners of its
+            // foot.
             const double top = std::max(inner->front().y, outer->front().y);
             const double end = std::min(inner->back().y, outer->back().y);
-            for (const bool above : {true, false}) {
-                const double y = above ? top + (end - top) * 0.04 : top + (end - top) * 0.96;
-                Dimension& width = add(above ? "lapel width above" : "lapel width below",
-                                       Way::across,
-                                       {x_at(*inner, y), y},
-                                       {x_at(*outer, y), y},
-                                       "breast");
-                width.stated = stated_.lapel_width;
+            const auto wide = [&](double y) { return x_at(*outer, y) - x_at(*inner, y); };
+            double widest = top;
+            for (double y = top; y < top + (end - top) * 0.6; y += 1) {
+                widest = wide(y) > wide(widest) + 0.01 ? y : widest;
+            }
+            const auto across = [&](const char* what, Point from, Point to) {
+                add(what, Way::across, from, to, "breast").stated = stated_.lapel_width;
+            };
+            across("lapel width above",
+                   {x_at(*inner, widest), widest},
+                   {x_at(*outer, widest), widest});
+            // A width that was ordered is that of the cloth on the same level, a little above.
+            const double foot = top + (end - top) * 0.96;
+            if (stated_.lapel_width) {
+                across("lapel width below", {x_at(*inner, foot), foot}, {x_at(*outer, foot), foot});
+            } else {
+                across("lapel width below", inner->back(), outer->back());
             }
             add("lapel length", Way::down, outer->back(), outer->front(), "breast");
             buttons(name, "lapel button spacing", "breast");

@@ -43,10 +43,10 @@ TEST(PieceMeasures, UnderTheHoleForAnArmTheWidthIsOfTheWholePiece) {
     EXPECT_DOUBLE_EQ(lengths.at("width below"), 420);
 }
 
-TEST(PieceMeasures, AStripHasOneWidthAndASmallPartHasNoMeasures) {
+TEST(PieceMeasures, AStripHasOneWidthAndWhatIsAFingerHighHasNoMeasures) {
     EXPECT_EQ(lengths_of(piece_of({{0, 0}, {40, 0}, {40, 500}, {0, 500}})),
               (Lengths{{"length", 500}, {"width", 40}}));
-    EXPECT_TRUE(measures_of(piece_of({{0, 0}, {40, 0}, {40, 200}, {0, 200}})).empty());
+    EXPECT_TRUE(measures_of(piece_of({{0, 0}, {40, 0}, {40, 20}, {0, 20}})).empty());
 }
 
 TEST(PieceMeasures, WhatOnlyWidensIsMeasuredAtItsFoot) {
