@@ -11,6 +11,7 @@
 
 namespace platewright {
 
+/// Of seams, beside the middle of each.
 void draw_letters(
     const PatternPiece& piece, Point at, double factor, Language language, sheet::Pen& pen);
 
