@@ -83,6 +83,11 @@ Spaces spaces_of(const Plan& plan) {
     return s;
 }
 
+/// A man's musket keeps off the frame.
+double width_for_figures(const Plan& plan, const Spaces& s) {
+    return plan.neat.width() - 0.75 * s.side;
+}
+
 /// What the label of a figure may take where its neighbours' stand close.
 double label_room(const Plan& plan, const Rect& frame) {
     return 2 * std::min(-frame.left, frame.right) * plan.factor - 0.5 * plan.label_size();
@@ -222,7 +227,7 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
     const double height = row.height * plan.factor;
     const double label = task.frames.empty() ? 0 : s.label;
     const double fixed = s.head + height + label + s.before_title + s.foot;
-    if (width > plan.neat.width() || fixed > plan.neat.height() * (1 - kLeastBelow)) {
+    if (width > width_for_figures(plan, s) || fixed > plan.neat.height() * (1 - kLeastBelow)) {
         return std::nullopt;
     }
     set_words(plan, task, plan.neat.width() - 2 * s.side, ruler);
@@ -324,7 +329,7 @@ bool figures_fit(const Task& task, double scale) {
     const double width = row.width / scale + 2 * task.callout_width();
     const double height = row.height / scale;
     const bool below =
-        width <= plan.neat.width() && s.head + height + s.label + s.before_title + s.foot <=
+        width <= width_for_figures(plan, s) && s.head + height + s.label + s.before_title + s.foot <=
                                           plan.neat.height() * (1 - kLeastBelow);
     const bool beside =
         plan.neat.width() - width - 2 * s.side >= plan.neat.width() * kLeastBeside &&
