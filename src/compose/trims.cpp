@@ -281,7 +281,7 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
     const double raise = (ink_middle("A") - ink_middle(words)) * em;
     const Point middle = left.at + left.along * (room / 2) - right_of(left.along) * raise;
     const Inks& metal = where.on.inks;
-    const auto engrave = [&](Point shift, Colour colour) {
+    const auto strike = [&](Point shift, Colour colour) {
         Text text;
         text.words = words;
         text.at = middle + shift;
@@ -291,14 +291,17 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
         text.colour = colour;
         where.clipped.children.emplace_back(std::move(text));
     };
-    const double step = em * 0.03;
+    const double step = em * 0.034;
     if (easel.hatched()) {
-        engrave({0, 0}, metal.contour);
+        strike({0, 0}, metal.contour);
         return;
     }
-    engrave({step, step * 1.2}, mix(metal.base, metal.light, 0.7));
-    engrave({-step, -step}, metal.contour);
-    engrave({0, 0}, mix(metal.base, metal.shade, 0.72));
+    // Struck up from behind, not cut in: a shadow thrown, an outline, an edge that catches the light.
+    strike({step * 2, step * 2.3}, mix(metal.base, metal.shade, 0.95));
+    strike({step, step}, metal.contour);
+    strike({-step * 0.8, -step * 0.8}, metal.contour);
+    strike({-step * 0.4, -step * 0.4}, mix(metal.base, metal.light, 0.9));
+    strike({step * 0.4, step * 0.4}, mix(metal.base, metal.shade, 0.25));
 }
 
 }  // namespace platewright
