@@ -16,9 +16,10 @@ namespace platewright::sheet {
 namespace {
 
 /// Usual scales of plates and rulers.
-constexpr std::array<double, 40> kScales{
-    1,    1.5, 2,    2.5, 3,    4,  4.5,  5,  5.5, 6,  6.5, 7,  7.5, 8,  8.5, 9,   9.5, 10,  10.5, 11,
-    11.5, 12,  12.5, 13,  13.5, 14, 15, 16, 18, 20, 25, 30, 40, 50, 60, 75, 100, 150, 200, 400};
+constexpr std::array<double, 40> kScales{1,    1.5, 2,    2.5, 3,    4,  4.5, 5,   5.5,  6,
+                                         6.5,  7,   7.5,  8,   8.5,  9,  9.5, 10,  10.5, 11,
+                                         11.5, 12,  12.5, 13,  13.5, 14, 15,  16,  18,   20,
+                                         25,   30,  40,   50,  60,   75, 100, 150, 200,  400};
 
 /// The figures may be drawn this much smaller than the paper allows to keep the type readable;
 /// after that the type gives way.
@@ -328,9 +329,9 @@ bool figures_fit(const Task& task, double scale) {
     const FigureRow row = row_of(task);
     const double width = row.width / scale + 2 * task.callout_width();
     const double height = row.height / scale;
-    const bool below =
-        width <= width_for_figures(plan, s) && s.head + height + s.label + s.before_title + s.foot <=
-                                          plan.neat.height() * (1 - kLeastBelow);
+    const bool below = width <= width_for_figures(plan, s) &&
+                       s.head + height + s.label + s.before_title + s.foot <=
+                           plan.neat.height() * (1 - kLeastBelow);
     const bool beside =
         plan.neat.width() - width - 2 * s.side >= plan.neat.width() * kLeastBeside &&
         s.head + height + s.label + s.foot * 0.5 <= plan.neat.height();

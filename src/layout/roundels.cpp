@@ -140,16 +140,18 @@ class Seeker {
             const double nearest = std::max({top, -top - step, 0.0});
             keep(y + top, y + top + step, std::sqrt(radius * radius - nearest * nearest));
         }
-        keep(y + size.radius, y + size.radius + size.words_height, size.words_width / 2 + 0.8 * clear);
+        keep(y + size.radius,
+             y + size.radius + size.words_height,
+             size.words_width / 2 + 0.8 * clear);
         return room.right >= room.left ? std::optional(room) : std::nullopt;
     }
 
     /// The place in one gap nearest to that level, but rather farther from it than crowded;
     /// `lowest`: how far down it may reach, as a share of the figures.
     [[nodiscard]] std::optional<Found> in_gap(const RoundelSize& size,
-                                                std::size_t gap,
-                                                double wanted,
-                                                double lowest) const {
+                                              std::size_t gap,
+                                              double wanted,
+                                              double lowest) const {
         const double clear = kClear * plan_.style.unit;
         std::optional<Found> best;
         constexpr int tries = 120;
@@ -167,7 +169,8 @@ class Seeker {
                 }
                 const Roundel found{{centred(*room), y}, size.radius};
                 const double cost = std::abs(y - wanted) + (2 - air) * kCrowded * size.radius;
-                if (!meets(found, placed_, size.words_height + clear) && (!best || cost < best->cost)) {
+                if (!meets(found, placed_, size.words_height + clear) &&
+                    (!best || cost < best->cost)) {
                     best = Found{found, cost};
                 }
                 break;

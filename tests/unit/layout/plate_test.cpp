@@ -199,7 +199,8 @@ TEST(Plate, HasNoWordsOnAFigure) {
         const std::vector<Rect> figures = boxes_of(laid.document, "figure");
         ASSERT_FALSE(figures.empty());
         for (const Written& line : written(laid.document)) {
-            // Boxes of slanting parts have empty corners, in which the words of a roundel may stand.
+            // Boxes of slanting parts have empty corners, in which the words of a roundel may
+            // stand.
             const double corner = line.words.starts_with("button") ? 1 : 0;
             EXPECT_LE(deepest(line.box, figures), corner) << line.words;
         }
