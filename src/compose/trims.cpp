@@ -296,6 +296,12 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
         strike({0, 0}, metal.contour);
         return;
     }
+    if (step < easel.weight(1.2)) {
+        // Too small for a relief to be read.
+        strike({step, step * 1.2}, mix(metal.base, metal.light, 0.7));
+        strike({0, 0}, metal.contour);
+        return;
+    }
     // Struck up from behind, not cut in: a shadow thrown, an outline, an edge that catches the light.
     strike({step * 2, step * 2.3}, mix(metal.base, metal.shade, 0.95));
     strike({step, step}, metal.contour);
