@@ -46,6 +46,23 @@ RowItem one_over_other(RowItem above, RowItem below) {
     return both;
 }
 
+/// In the upper left corner of the row, on as many lines as its air asks for.
+void put_heading(const std::string& words, double air, Flow& flow, Items& on) {
+    constexpr double leading = 1.2;
+    const Type type = small_capitals(flow.style().heading);
+    Ruler& ruler = flow.press().ruler;
+    if (ruler.least_width(words, type, "") > air) {
+        return;
+    }
+    Pen pen("heading");
+    double baseline = type.size * 0.8;
+    for (const std::string& line : ruler.even_lines(words, type, air)) {
+        pen.heading(line, {0, baseline}, type.size);
+        baseline += type.size * leading;
+    }
+    std::move(pen).put_on(on);
+}
+
 }  // namespace
 
 std::vector<RowItem> stacked(std::vector<RowItem> cells) {
@@ -103,12 +120,8 @@ void put_cells(const std::vector<RowItem>& cells,
         // Space left over goes between the cells and beside them alike.
         const double air = std::max(0.0, room - width) / (static_cast<double>(end - first) + 1);
         double x = air;
-        const double type = flow.style().heading;
-        if (!slab.outline.empty() &&
-            flow.press().ruler.width(outline, small_capitals(type)) < air) {
-            Pen pen("heading");
-            pen.heading(outline, {0, type * 0.8}, type);
-            std::move(pen).put_on(slab.pictures);
+        if (!slab.outline.empty()) {
+            put_heading(outline, air, flow, slab.pictures);
         }
         for (; first < end; ++first) {
             cells[first].draw(slab.pictures, {x, 0}, slab.height);

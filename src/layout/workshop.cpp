@@ -105,7 +105,7 @@ class Sheets {
     void put_opening() {
         flow_.title(sheets_.title, sheets_.subtitle);
         flow_.contents();
-        put_table(sheets_.man);
+        put_table(sheets_.man, /*close=*/true);
         if (std::ranges::find(sheets_.order, "flats") != sheets_.order.end()) {
             put_in_columns(sheets_.girths);
         }
@@ -113,7 +113,7 @@ class Sheets {
             flow_.heading(say(messages::kNotes), 2);
             flow_.items(sheets_.notes, "•");
         }
-        flow_.space(flow_.style().leading / 2);
+        flow_.space(flow_.style().leading / 4);
         if (!sheets_.source.empty()) {
             flow_.paragraph(say(messages::kSource, {sheets_.source}), sheet::Voice::small);
         }
@@ -262,7 +262,7 @@ class Sheets {
                 to.cells.push_back(std::move(cell));
             }
         }
-        flow_.space(flow_.style().leading * 0.6);
+        flow_.space(flow_.style().leading * (close ? 0.3 : 0.6));
         flow_.heading(table.title, 2);
         std::vector<sheet::Slab> slabs = sheet::table_slabs(made, flow_.width(), flow_.press());
         // Neither the first nor the last page of a table has fewer; side by side they are parted.
