@@ -104,6 +104,11 @@ class Sheets {
     /// Whom the sheets are for, what they say, and what is where.
     void put_opening() {
         flow_.title(sheets_.title, sheets_.subtitle);
+        // Before the tables: a line of its own after them might be alone on the next page.
+        if (!sheets_.drawn_by.empty()) {
+            flow_.paragraph(say(messages::kDrawnBy, {sheets_.drawn_by}),
+                            sheet::Voice::small_italic);
+        }
         flow_.contents();
         put_table(sheets_.man, /*close=*/true);
         if (std::ranges::find(sheets_.order, "flats") != sheets_.order.end()) {
@@ -113,13 +118,9 @@ class Sheets {
             flow_.heading(say(messages::kNotes), 2);
             flow_.items(sheets_.notes, "•");
         }
-        flow_.space(flow_.style().leading / 4);
         if (!sheets_.source.empty()) {
+            flow_.space(flow_.style().leading / 4);
             flow_.paragraph(say(messages::kSource, {sheets_.source}), sheet::Voice::small);
-        }
-        if (!sheets_.drawn_by.empty()) {
-            flow_.paragraph(say(messages::kDrawnBy, {sheets_.drawn_by}),
-                            sheet::Voice::small_italic);
         }
     }
 
