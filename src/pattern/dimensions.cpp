@@ -3,10 +3,13 @@
 #include "pattern/dimensions.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <utility>
 
 #include "pattern/draft.h"
 #include "pattern/marks.h"
+#include "pattern/pockets.h"
 #include "pattern/seams.h"
 #include "pattern/shapes.h"
 
@@ -14,9 +17,15 @@ namespace platewright {
 namespace {
 
 using Way = DimensionWay;
+/// One side of a flap, from end to end.
+using Side = std::pair<Point, Point>;
 
 Point middle(const Chain& chain) {
     return (chain.front() + chain.back()) * 0.5;
+}
+
+Point middle(const Side& side) {
+    return (side.first + side.second) * 0.5;
 }
 
 class Measuring {
@@ -211,22 +220,33 @@ class Measuring {
             if (!flap || part.outline.empty()) {
                 continue;
             }
-            const Rect box = shapes::box(part.outline.front());
+            // Along the sewn edge and square to it, as the piece is cut.
+            const Chain& outline = part.outline.front();
+            const FlapAxes axes = axes_of(outline, free_edge_of(flat_, part));
+            const Rect box = axes.box(outline);
+            const Point a = axes.at({box.left, box.top});
+            const Point b = axes.at({box.right, box.top});
+            const Point c = axes.at({box.right, box.bottom});
+            const Point d = axes.at({box.left, box.bottom});
+            const std::array along{Side{a, b}, Side{d, c}};
+            const std::array away{Side{a, d}, Side{b, c}};
             const bool coat = part.name.starts_with("pocket-");
-            Dimension& width = add("pocket flap width",
-                                   Way::across,
-                                   {box.left, box.bottom},
-                                   {box.right, box.bottom},
-                                   frame);
+            // The width below the flap, the depth beside it towards the side seam.
+            const Side foot = *std::ranges::max_element(
+                axes.upright() ? away : along, {}, [](const Side& each) { return middle(each).y; });
+            Dimension& width = add("pocket flap width", Way::along, foot.first, foot.second, frame);
             width.stated = coat ? stated_.pocket_width : std::nullopt;
-            const double x = box.centre().x < 0 ? box.left : box.right;
+            const Side outer =
+                *std::ranges::max_element(axes.upright() ? along : away, {}, [](const Side& each) {
+                    return std::abs(middle(each).x);
+                });
             Dimension& depth =
-                add("pocket flap depth", Way::down, {x, box.bottom}, {x, box.top}, frame);
+                add("pocket flap depth", Way::along, outer.first, outer.second, frame);
             depth.stated = coat ? stated_.pocket_depth : std::nullopt;
+            const Point lowest = *std::ranges::max_element(outline, {}, &Point::y);
             const Point hem = hem_of({"coat-", "coatee-", "surtout-", "jacket-"});
-            if (hem.y > box.bottom) {
-                const double inner = box.centre().x;
-                add("pocket above the hem", Way::down, {inner, hem.y}, {inner, box.bottom});
+            if (hem.y > lowest.y) {
+                add("pocket above the hem", Way::down, {lowest.x, hem.y}, lowest);
             }
             buttons(part.name, "pocket button spacing", frame);
         }

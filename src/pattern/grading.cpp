@@ -7,9 +7,11 @@
 #include <cmath>
 #include <cstdlib>
 #include <span>
+#include <tuple>
 #include <utility>
 
 #include "pattern/fit.h"
+#include "pattern/pockets.h"
 #include "pattern/shapes.h"
 
 namespace platewright {
@@ -202,8 +204,14 @@ bool begins(std::string_view name, std::initializer_list<std::string_view> with)
 /// How the facings are set right after the body has moved them.
 class StatedFacings {
   public:
-    StatedFacings(const Flat& flat, const StatedMeasures& stated, const Trunk& trunk)
-        : flat_(flat), stated_(stated), trunk_(trunk) {}
+    StatedFacings(Flat flat, const StatedMeasures& stated, Trunk trunk)
+        : flat_(std::move(flat)), stated_(stated), trunk_(std::move(trunk)) {
+        if (stated_.pocket_width || stated_.pocket_depth) {
+            set_flaps();
+        }
+    }
+
+    [[nodiscard]] const Trunk& trunk() const { return trunk_; }
 
     /// A lapel is as wide as drawn, or as ordered, at every height; its inner edge is the coat's.
     [[nodiscard]] Point lapel(std::string_view name, Point p) const {
@@ -274,34 +282,55 @@ class StatedFacings {
         return {at.x, p.y < foot ? trunk_({0, foot}).y + (p.y - foot) * higher : at.y};
     }
 
-    /// The flap of a pocket is as large as the order has it. Set across, it hangs from the middle
-    /// of its upper edge; upright, it stays at the side.
+    /// The flap of a pocket is as large as the order has it, measured from the middle of its sewn
+    /// edge: along that and square to it.
     [[nodiscard]] Point pocket(std::string_view name, Point p) const {
-        const FlatPart* flap = worn_flap(name);
         const Point at = trunk_(p);
-        if (flap == nullptr || (!stated_.pocket_width && !stated_.pocket_depth)) {
+        const auto flap = std::ranges::find_if(
+            flaps_, [name](const StatedFlap& each) { return name.starts_with(each.name); });
+        if (flap == flaps_.end()) {
             return at;
         }
-        Rect box;
-        for (const Point each : flap->outline.front()) {
-            box.include(trunk_(each));
-        }
-        const bool upright = flap->name.find("vertical") != std::string::npos;
-        const double side = box.centre().x < 0 ? box.left : box.right;
-        const Point from = upright ? Point{side, box.centre().y} : Point{box.centre().x, box.top};
-        const double wider = stated_.pocket_width ? stated_.pocket_width->mm / box.width() : 1;
-        const double deeper = stated_.pocket_depth ? stated_.pocket_depth->mm / box.height() : 1;
-        return {from.x + (at.x - from.x) * wider, from.y + (at.y - from.y) * deeper};
+        const Point place = flap->axes.within(at);
+        return flap->axes.at({place.x * flap->longer, place.y * flap->deeper});
     }
 
   private:
-    /// The flap to which a part or guide of that name belongs.
-    [[nodiscard]] const FlatPart* worn_flap(std::string_view name) const {
-        const auto found = std::ranges::find_if(flat_.parts, [name](const FlatPart& part) {
-            return part.name.starts_with("pocket-") && name.starts_with(part.name) &&
-                   !part.outline.empty();
-        });
-        return found == flat_.parts.end() ? nullptr : &*found;
+    /// A flap as the body has moved it, and how much larger it is ordered along its sewn edge and
+    /// square to that.
+    struct StatedFlap {
+        std::string name;
+        FlapAxes axes;
+        double longer = 1;
+        double deeper = 1;
+    };
+
+    void set_flaps() {
+        for (const FlatPart& part : flat_.parts) {
+            if (part.name.starts_with("pocket-") && !part.outline.empty()) {
+                flaps_.push_back(stated_flap(part));
+            }
+        }
+    }
+
+    [[nodiscard]] StatedFlap stated_flap(const FlatPart& part) const {
+        const Chain outline = on_trunk(part.outline.front());
+        const Chain* drawn = free_edge_of(flat_, part);
+        const Chain edge = drawn == nullptr ? Chain{} : on_trunk(*drawn);
+        const FlapAxes axes = axes_of(outline, drawn == nullptr ? nullptr : &edge);
+        const Rect box = axes.box(outline);
+        const auto ratio = [](const std::optional<Measure>& stated, double worn) {
+            return stated && worn > 0 ? stated->mm / worn : 1.0;
+        };
+        const auto& [along, away] = axes.upright()
+                                        ? std::tie(stated_.pocket_depth, stated_.pocket_width)
+                                        : std::tie(stated_.pocket_width, stated_.pocket_depth);
+        return {part.name, axes, ratio(along, box.width()), ratio(away, box.height())};
+    }
+
+    [[nodiscard]] Chain on_trunk(Chain chain) const {
+        std::ranges::transform(chain, chain.begin(), [this](Point p) { return trunk_(p); });
+        return chain;
     }
 
     /// Top and foot of the collar at the middle of the back: as it is drawn there; from in front,
@@ -327,9 +356,10 @@ class StatedFacings {
         return length(trunk_.sleeve(kSleeveTop + along * 100) - from) / 100;
     }
 
-    const Flat& flat_;
-    const StatedMeasures& stated_;
-    const Trunk& trunk_;
+    Flat flat_;
+    StatedMeasures stated_;
+    Trunk trunk_;
+    std::vector<StatedFlap> flaps_;
 };
 
 }  // namespace
@@ -354,22 +384,23 @@ Moving grading_of(Hang hang, const Body& body, const StatedMeasures& stated, con
             return on_calf(body, girths, p);
         };
     }
-    return [trunk = Trunk(body, flat), stated, flat](std::string_view name, Point p) {
-        const StatedFacings facings(flat, stated, trunk);
-        if (begins(name, {"sleeve-", "cuff-", "marks-", "service-"})) {
-            return facings.sleeve(p);
-        }
-        if (begins(name, {"lapel-"})) {
-            return facings.lapel(name, p);
-        }
-        if (begins(name, {"strap-"})) {
-            return trunk.strap(p);
-        }
-        if (begins(name, {"pocket-"})) {
-            return facings.pocket(name, p);
-        }
-        return begins(name, {"collar-"}) ? facings.collar(p) : trunk(p);
-    };
+    return
+        [facings = StatedFacings(flat, stated, Trunk(body, flat))](std::string_view name, Point p) {
+            const Trunk& trunk = facings.trunk();
+            if (begins(name, {"sleeve-", "cuff-", "marks-", "service-"})) {
+                return facings.sleeve(p);
+            }
+            if (begins(name, {"lapel-"})) {
+                return facings.lapel(name, p);
+            }
+            if (begins(name, {"strap-"})) {
+                return trunk.strap(p);
+            }
+            if (begins(name, {"pocket-"})) {
+                return facings.pocket(name, p);
+            }
+            return begins(name, {"collar-"}) ? facings.collar(p) : trunk(p);
+        };
 }
 
 }  // namespace platewright

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
-// The mouths of pockets, from the guides of their flaps.
+// How flaps are set and where their pockets are cut, from the guides of their free edges.
 #include "pattern/pockets.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "pattern/seams.h"
+#include "pattern/shapes.h"
 
 namespace platewright {
 namespace {
@@ -34,18 +36,65 @@ bool is_edge_of(const FlatPart& part, const Chain& guide) {
 
 }  // namespace
 
+bool FlapAxes::upright() const {
+    return std::abs(along.y) > std::abs(along.x);
+}
+
+Point FlapAxes::within(Point p) const {
+    return {dot(p - origin, along), dot(p - origin, away)};
+}
+
+Point FlapAxes::at(Point place) const {
+    return origin + along * place.x + away * place.y;
+}
+
+Rect FlapAxes::box(const Chain& outline) const {
+    Rect box;
+    for (const Point p : outline) {
+        box.include(within(p));
+    }
+    return box;
+}
+
+const Chain* free_edge_of(const Flat& flat, const FlatPart& flap) {
+    const Chain* own = flat.guide(flap.name + "-edge");
+    if (own != nullptr && is_edge_of(flap, *own)) {
+        return own;
+    }
+    for (const auto& [name, guide] : flat.guides) {
+        if (name.ends_with("-edge") && is_edge_of(flap, guide)) {
+            return &guide;
+        }
+    }
+    return nullptr;
+}
+
+FlapAxes axes_of(const Chain& outline, const Chain* free_edge) {
+    const Rect box = shapes::box(outline);
+    if (free_edge == nullptr) {
+        // What is higher than wide is taken to stand at the side.
+        const double side = box.centre().x < 0 ? box.left : box.right;
+        return box.height() > box.width()
+                   ? FlapAxes{{side, box.centre().y}, {0, 1}, {box.centre().x < 0 ? 1.0 : -1.0, 0}}
+                   : FlapAxes{{box.centre().x, box.top}, {1, 0}, {0, 1}};
+    }
+    FlapAxes axes{(free_edge->front() + free_edge->back()) * 0.5,
+                  unit(free_edge->back() - free_edge->front()),
+                  {}};
+    axes.away = right_of(axes.along);
+    if (axes.within(box.centre()).y < 0) {
+        axes.away = axes.away * -1;
+    }
+    return axes;
+}
+
 std::vector<Mouth> mouths_of(const Flat& flat, std::string_view flap) {
     std::vector<Mouth> mouths;
     for (const FlatPart& part : flat.parts) {
-        if (!part.name.starts_with(flap)) {
-            continue;
-        }
-        for (const auto& [name, guide] : flat.guides) {
-            if (name.ends_with("-edge") && is_edge_of(part, guide)) {
-                const Point along = unit(guide.back() - guide.front()) * kMouthWithinFlap;
-                mouths.emplace_back(guide.front() + along, guide.back() - along);
-                break;
-            }
+        const Chain* guide = part.name.starts_with(flap) ? free_edge_of(flat, part) : nullptr;
+        if (guide != nullptr) {
+            const Point along = unit(guide->back() - guide->front()) * kMouthWithinFlap;
+            mouths.emplace_back(guide->front() + along, guide->back() - along);
         }
     }
     return mouths;

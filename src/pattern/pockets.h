@@ -11,6 +11,33 @@
 
 namespace platewright {
 
+/// How a flap is set: tilted with the edge by which it is sewn on, along which and square to which
+/// it is measured.
+struct FlapAxes {
+    /// The middle of the sewn edge.
+    Point origin;
+    /// Units along the sewn edge and square to it, towards the free edge.
+    Point along;
+    Point away;
+
+    /// Whether it stands upright, its width square to the sewn edge; else it hangs from that edge.
+    [[nodiscard]] bool upright() const;
+
+    /// The place of a point in these axes, `x` along and `y` away, and the point at such a place.
+    [[nodiscard]] Point within(Point p) const;
+    [[nodiscard]] Point at(Point place) const;
+
+    /// The box of an outline in these axes.
+    [[nodiscard]] Rect box(const Chain& outline) const;
+};
+
+/// The guide along the free edge of a flap, which begins and ends where that is sewn on; null if it
+/// has none.
+const Chain* free_edge_of(const Flat& flat, const FlatPart& flap);
+
+/// The axes of a flap with that free edge; without one, those of the box round its outline.
+FlapAxes axes_of(const Chain& outline, const Chain* free_edge);
+
 /// The cut beneath a flap, from end to end.
 using Mouth = std::pair<Point, Point>;
 

@@ -5,6 +5,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <initializer_list>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -19,14 +21,15 @@ namespace {
 /// Figure and flat may differ by so much of a true measure, mm.
 constexpr double kTolerance = 2;
 
+constexpr const char* kAllViews = "front, back, side, flat-coat-front, flat-coat-back";
+
 /// One man on all views, with what his order states and without.
 class OrderedMan {
   public:
-    explicit OrderedMan(const std::string& orders) {
-        const FileId file = bench_.sources.add("trial.yaml",
-                                               "plate: Trial\ncoat: blue\nfacings: red\n" + orders +
-                                                   "views: [front, back, side, flat-coat-front, "
-                                                   "flat-coat-back]\n");
+    explicit OrderedMan(const std::string& orders, const std::string& views = kAllViews) {
+        const FileId file = bench_.sources.add(
+            "trial.yaml",
+            "plate: Trial\ncoat: blue\nfacings: red\n" + orders + "views: [" + views + "]\n");
         job_ = bench_.workshop.prepare(file, true, bench_.problems, bench_.timings);
         uniform_ = job_ ? bench_.workshop.uniform_of(*job_, bench_.problems) : std::nullopt;
     }
@@ -210,6 +213,41 @@ TEST(OrderedMeasures, SleeveReachesUnderLowCuffAndMarksKeepTheirDistance) {
     };
     const Rect usual = shapes::box(outline_of(man.usual("front"), "cuff-left-round"));
     EXPECT_NEAR(lowest_mark(low) - cuff.top, lowest_mark(man.usual("front")) - usual.top, 1);
+}
+
+/// Direction, shape and size of the flap of that name on a figure, as an order words them.
+std::string worded(const std::string& name) {
+    const auto word = [&](std::initializer_list<const char*> words, const char* usual) {
+        const auto* found = std::ranges::find_if(
+            words, [&](const char* each) { return name.find(each) != std::string::npos; });
+        return std::string(found == words.end() ? usual : *found);
+    };
+    return "pockets: {direction: " + word({"horizontal", "vertical", "slanted"}, "") +
+           ", shape: " + word({"plain", "pointed"}, "scalloped") +
+           ", size: " + word({"large"}, "usual") + "}\n";
+}
+
+// The true measure that a figure's flap is drawn for is that of the coat laid flat.
+TEST(OrderedMeasures, FlapsOfFigureAndFlatAgree) {
+    const OrderedMan usual("");
+    ASSERT_TRUE(usual.ready());
+    std::map<std::string, Point> flat;
+    for (const char* view : {"front", "back", "side"}) {
+        for (const Part& part : usual.usual(view).parts) {
+            if (!part.name.starts_with("pocket-") || part.truth.size() != 2) {
+                continue;
+            }
+            const std::string words = worded(part.name);
+            if (!flat.contains(words)) {
+                const OrderedMan man(words, "flat-coat-front");
+                flat[words] = {man.flat("flat-coat-front", "pocket flap width", false),
+                               man.flat("flat-coat-front", "pocket flap depth", false)};
+            }
+            EXPECT_NEAR(part.truth[0], flat[words].x, 0.5) << view << ", " << part.name;
+            EXPECT_NEAR(part.truth[1], flat[words].y, 0.5) << view << ", " << part.name;
+        }
+    }
+    EXPECT_EQ(flat.size(), 18U);
 }
 
 TEST(Fitting, FlapsOfPocketsFollowTheirOrder) {
