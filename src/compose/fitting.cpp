@@ -208,6 +208,53 @@ class Collar {
     double ratio_;
 };
 
+/// A flap as it is drawn, slanting and foreshortened.
+struct Flap {
+    /// The middle of its sewn edge.
+    Point origin;
+    Point along;
+    /// The way that it hangs, which as drawn is not square to its edge.
+    Point away;
+
+    [[nodiscard]] Point moved(Point p, double longer, double deeper) const {
+        const double skew = cross(along, away);
+        const double at = cross(p - origin, away) / skew;
+        const double down = cross(along, p - origin) / skew;
+        return origin + along * (at * longer) + away * (down * deeper);
+    }
+};
+
+bool stands_upright(const Part& flap) {
+    return flap.name.find("vertical") != std::string::npos;
+}
+
+/// By the cord along its free edge, which begins and ends where it is sewn on; of one without, by
+/// the box round it.
+Flap flap_of(const Part& drawn) {
+    const std::vector<Chain> all = outlines(drawn.shape);
+    for (const Detail& detail : drawn.details) {
+        const Chain& cord = detail.curve.chain();
+        if (detail.kind != DetailKind::piping || cord.size() < 3 || cord.front() == cord.back()) {
+            continue;
+        }
+        const Point along = unit(cord.back() - cord.front());
+        const Axes axes{(cord.front() + cord.back()) * 0.5, right_of(along)};
+        Rect box;
+        for (const Chain& chain : in(axes, all)) {
+            for (const Point p : chain) {
+                box.include(p);
+            }
+        }
+        const Point away = unit(axes.out(box.centre()) - axes.from);
+        if (std::abs(cross(along, away)) > 0.3) {
+            return {axes.from, along, away};
+        }
+    }
+    const Rect box = drawn.shape.bounds();
+    return stands_upright(drawn) ? Flap{box.centre(), {0, 1}, {1, 0}}
+                                 : Flap{{box.centre().x, box.top}, {1, 0}, {0, 1}};
+}
+
 /// Everything of one view.
 class Fitting {
   public:
@@ -279,24 +326,18 @@ class Fitting {
         move(into, [&](Point p) { return collar.moved(p); });
     }
 
-    /// A flap grows from the middle of its upper edge; one that stands upright, about its middle.
+    /// A flap grows from the middle of its sewn edge: along that, and the way that it hangs.
     void pocket(const Part& drawn, Part& into) {
-        Rect box;
-        for (const Chain& chain : outlines(drawn.shape)) {
-            for (const Point p : chain) {
-                box.include(p);
-            }
-        }
-        const bool upright = drawn.name.find("vertical") != std::string::npos;
-        const Point from{box.centre().x, upright ? box.centre().y : box.top};
-        const auto ratio = [&](const std::optional<Measure>& stated, double truth) {
+        const auto ratio = [](const std::optional<Measure>& stated, double truth) {
             return stated ? stated->mm / truth : 1.0;
         };
-        const double wider = ratio(stated_.pocket_width, drawn.truth.front());
-        const double deeper = ratio(stated_.pocket_depth, drawn.truth.back());
-        move(into, [&](Point p) {
-            return Point{from.x + (p.x - from.x) * wider, from.y + (p.y - from.y) * deeper};
-        });
+        double along = ratio(stated_.pocket_width, drawn.truth.front());
+        double away = ratio(stated_.pocket_depth, drawn.truth.back());
+        if (stands_upright(drawn)) {
+            std::swap(along, away);
+        }
+        const Flap flap = flap_of(drawn);
+        move(into, [&](Point p) { return flap.moved(p, along, away); });
     }
 
     void cuff(const Part& drawn, Part& into) {

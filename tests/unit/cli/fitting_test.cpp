@@ -69,6 +69,18 @@ Chain outline_of(const Template& view, const std::string& name) {
     return part == view.parts.end() ? Chain{{0, 0}} : outlines(part->shape).front();
 }
 
+/// How far an outline reaches square to that direction.
+double hang_of_flap(const Chain& outline, Point way) {
+    const auto [least, most] =
+        std::ranges::minmax(outline, {}, [way](Point p) { return cross(way, p); });
+    return cross(way, most) - cross(way, least);
+}
+
+/// The cord along the free edge of a flap.
+const Chain& cord_of(const Part& flap) {
+    return std::ranges::find(flap.details, DetailKind::piping, &Detail::kind)->curve.chain();
+}
+
 /// How wide and deep a flap is as it is moved, were it not foreshortened; every flap of that name.
 std::vector<Point> flaps(const OrderedMan& man,
                          const std::string& view,
@@ -79,10 +91,17 @@ std::vector<Point> flaps(const OrderedMan& man,
     for (std::size_t i = 0; i < before.parts.size(); ++i) {
         const Part& part = before.parts[i];
         if (part.name.starts_with(begins) && part.truth.size() == 2) {
-            const Rect was = part.shape.bounds();
-            const Rect is = after.parts[i].shape.bounds();
-            found.push_back({part.truth[0] * is.width() / was.width(),
-                             part.truth[1] * is.height() / was.height()});
+            const Chain& was = cord_of(part);
+            const Chain& is = cord_of(after.parts[i]);
+            const Point along = unit(was.back() - was.front());
+            // The sewn edge keeps its direction; what hangs from it, how far it hangs.
+            const double sewn = length(is.back() - is.front()) / length(was.back() - was.front());
+            const double hung = hang_of_flap(outlines(after.parts[i].shape).front(), along) /
+                                hang_of_flap(outlines(part.shape).front(), along);
+            EXPECT_NEAR(dot(along, unit(is.back() - is.front())), 1, 1e-6) << part.name;
+            const bool upright = part.name.find("vertical") != std::string::npos;
+            found.push_back(
+                {part.truth[0] * (upright ? hung : sewn), part.truth[1] * (upright ? sewn : hung)});
         }
     }
     return found;
