@@ -290,7 +290,8 @@ TEST(Fitting, WhatIsNotOrderedOfAFlapStays) {
     const std::vector<Point> all = flaps(man, "back", "pocket-left-");
     ASSERT_EQ(all.size(), usual.size());
     for (std::size_t i = 0; i < all.size(); ++i) {
-        EXPECT_NEAR(all[i].x, usual[i].x, 1e-6);
+        // Outlines are measured by their chords.
+        EXPECT_NEAR(all[i].x, usual[i].x, 0.05);
         EXPECT_NEAR(all[i].y, 120, 0.5);
     }
 }
