@@ -17,6 +17,9 @@ namespace {
 /// Less than anyone sees in print at 1 : 7, in mm on the body.
 constexpr double kUnseen = 0.22;
 
+/// Light thrown back by what is round it keeps the very edge of a form free of strokes, in mm.
+constexpr double kFreeEdge = 2.2;
+
 /// More than any figure needs; a page of nothing but hatching is of use to nobody.
 constexpr std::uint32_t kMostStrokes = 1500;
 
@@ -110,22 +113,30 @@ struct Ring {
     }
 };
 
-/// A stroke of the graver: broad where it is set down in the dark, drawn out to a point towards the
-/// light. Of a short one nobody sees that its sides are straight, and a plate has some thousands.
+/// A stroke of the graver: it swells where the shade is deepest, a little within the dark edge, and
+/// is drawn out to a point towards the light. Of a short one nobody sees that its sides are
+/// straight, and a plate has some thousands.
 HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
     constexpr double seen_to_bend = 32;
-    if (length(end - begin) < seen_to_bend) {
-        return straight_stroke(begin, belly, end, width, 0.72);
-    }
-    const Point aside = right_of(unit(end - begin)) * (width / 2);
-    // A parabola through the three points, as a cubic.
+    constexpr double deepest = 0.24;
+    // A parabola through the three points.
     const Point pole = belly * 2 - (begin + end) * 0.5;
-    const Point first = begin + (pole - begin) * (2.0 / 3);
+    const double t = deepest;
+    const Point core = begin * ((1 - t) * (1 - t)) + pole * (2 * t * (1 - t)) + end * (t * t);
+    const Point aside = right_of(unit(end - begin)) * (width / 2);
+    if (length(end - begin) < seen_to_bend) {
+        return {polygon({begin, core - aside, end, core + aside}), begin, belly, end};
+    }
+    // Its two parts as cubics, on either side.
+    const Point near = begin + (core - begin) * 0.6;
     const Point second = end + (pole - end) * (2.0 / 3);
+    const Point first = core + (pole - core) * 0.5;
     Path shape;
-    shape.move_to(begin - aside);
-    shape.cubic_to(first - aside * 0.8, second - aside * 0.4, end);
-    shape.cubic_to(second + aside * 0.4, first + aside * 0.8, begin + aside);
+    shape.move_to(begin);
+    shape.cubic_to(near - aside, core - aside, core - aside);
+    shape.cubic_to(first - aside, second - aside * 0.3, end);
+    shape.cubic_to(second + aside * 0.3, first + aside, core + aside);
+    shape.cubic_to(core + aside, near + aside, begin);
     shape.close();
     return {std::move(shape), begin, belly, end};
 }
@@ -133,8 +144,11 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
 HatchStroke ring_stroke(const Ring& ring, double reach, const HatchPen& pen, double width) {
     const double edge = pen.from_light ? ring.near : ring.far;
     const double inward = pen.from_light ? reach : -reach;
-    return stroke_of(
-        ring.at(edge, 0), ring.at(edge + inward * 0.5, 0), ring.at(edge + inward, 0), width);
+    const double free = std::min(0.12, kFreeEdge / std::max(1.0, reach));
+    return stroke_of(ring.at(edge + inward * free, 0),
+                     ring.at(edge + inward * (0.5 + free / 2), 0),
+                     ring.at(edge + inward, 0),
+                     width);
 }
 
 /// Rows of hatching swell in from nothing at the ends of a volume; `share`: how far the row lies

@@ -21,8 +21,8 @@ Path tapered(const Curve& along, double peak, double unseen);
 /// A band `width` mm wide along a curve, on the given side of the way it runs, as a closed shape.
 Path band(const Curve& along, double width, Side side);
 
-/// One stroke of the hatching: broad in the dark and pointed towards the light, or where it falls
-/// pointed at both ends.
+/// One stroke of the hatching, pointed at both ends: broadest near the dark one, or in the middle
+/// where it falls.
 struct HatchStroke {
     Path shape;
     Point begin;

@@ -48,8 +48,8 @@ constexpr double kChalkAlpha = 0.45;
 
 /// How far the cloth goes towards its colour in full light; and, for there is little above white,
 /// how far pale cloth is toned beside that light.
-constexpr double kGlow = 0.24;
-constexpr double kPaleGlow = 0.20;
+constexpr double kGlow = 0.20;
+constexpr double kWhiteGlow = 0.22;
 constexpr double kTone = 0.045;
 constexpr double kToneFrom = 0.74;
 constexpr double kToneWithin = 0.12;
@@ -385,6 +385,7 @@ void Easel::glow(Group& into, const Piece& piece, const Volume& volume, double s
     const Inks& inks = piece.inks;
     const double pale = std::clamp((inks.lightness - kToneFrom) / kToneWithin, 0.0, 1.0);
     const Colour ground = mix(inks.base, inks.shade, kTone * pale * strength);
+    const double white = std::clamp((inks.lightness - kLightFromBelow) / 0.04, 0.0, 1.0);
     const Rect room = drawing_.paths[piece.shape].bounds();
     if (pale > 0) {
         fill(into, piece.shape, {}, ground);
@@ -393,7 +394,7 @@ void Easel::glow(Group& into, const Piece& piece, const Volume& volume, double s
     for (const PathId patch : volume.glow) {
         ++step;
         if (drawing_.paths[patch].bounds().meets(room)) {
-            const double share = (kGlow + kPaleGlow * pale) * strength * step /
+            const double share = (kGlow + kWhiteGlow * white) * strength * step /
                                  static_cast<double>(volume.glow.size());
             fill(into, patch, {}, mix(ground, inks.glow, share));
         }
