@@ -47,9 +47,10 @@ Inks inks_for(Colour cloth, Surface surface);
 /// whatever the cloth, such as the pupil of an eye.
 Inks line_inks(Colour paper);
 
-/// The colour of the wash of that number, from 1, of many equal ones laid over one another: programs
-/// that draw a file keep eight bits of a colour already multiplied by its alpha, and what they
-/// round away at one wash adds up to another hue at eight. These take turns, so that nothing is lost.
+/// The colour of the wash of that number, from 1, of many equal ones laid over one another:
+/// programs that draw a file keep eight bits of a colour already multiplied by its alpha, and what
+/// they round away at one wash adds up to another hue at eight. These take turns, so that nothing
+/// is lost.
 Colour settled(Colour wash, double alpha, int step);
 
 /// The cloth made lighter or darker by a factor on its OKLab lightness.

@@ -87,8 +87,8 @@ void paint_stitches(Easel& easel, const Detail& detail, const Trimming& where) {
 }
 
 /// A wash of shade or light, or of a colour of its own, such as the blush of a cheek; on a sheet
-/// without colour that is shade. A soft one is nested copies, each as much fainter: more of them the
-/// larger and the stronger it is, or their edges would be seen.
+/// without colour that is shade. A soft one is nested copies, each as much fainter: more of them
+/// the larger and the stronger it is, or their edges would be seen.
 void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, double alpha) {
     if (detail.tinted && !easel.hatched()) {
         if (const auto paint = easel.paint_of(detail.cloth)) {

@@ -302,7 +302,8 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
         strike({0, 0}, metal.contour);
         return;
     }
-    // Struck up from behind, not cut in: a shadow thrown, an outline, an edge that catches the light.
+    // Struck up from behind, not cut in: a shadow thrown, an outline, an edge that catches the
+    // light.
     strike({step * 2, step * 2.3}, mix(metal.base, metal.shade, 0.95));
     strike({step, step}, metal.contour);
     strike({-step * 0.8, -step * 0.8}, metal.contour);

@@ -34,7 +34,8 @@ std::vector<RowItem> stacked(std::vector<RowItem> cells);
 void level_rows(const std::vector<RowItem>& cells, double room);
 
 /// Cells in rows, each row in the middle of the page. `outline`: the first row's entry,
-/// in its corner too where that is free, and then the rows keep their order; `head`: what stands over rows on the next page.
+/// in its corner too where that is free, and then the rows keep their order; `head`: what stands
+/// over rows on the next page.
 void put_cells(const std::vector<RowItem>& cells,
                const std::string& outline,
                Flow& flow,
