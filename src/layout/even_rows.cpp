@@ -37,19 +37,8 @@ EvenRow row_of(std::span<const RowPicture> pictures, const RowRoom& room) {
     }
     // Where few fill the row, what stands beside them is shown rather than themselves enlarged.
     row.height = std::min(filled / aspects, highest);
-    double narrow = 0;
-    double others = 0;
-    const auto share = [&](const RowPicture& picture) { return filled * picture.aspect / aspects; };
-    for (const RowPicture& picture : pictures) {
-        const bool is_narrow = share(picture) < room.least;
-        narrow += is_narrow ? room.least : 0;
-        others += is_narrow ? 0 : share(picture);
-    }
-    const double rest = others > 0 ? (filled - narrow) / others : 0;
-    for (const RowPicture& picture : pictures) {
-        const double width = share(picture);
-        row.widths.push_back(width < room.least ? room.least : width * rest);
-    }
+    // Of one size, whatever is shown: what is slim leaves more to see beside it.
+    row.widths.assign(pictures.size(), filled / number);
     return row;
 }
 

@@ -84,9 +84,12 @@ Spaces spaces_of(const Plan& plan) {
     return s;
 }
 
-/// A man's musket keeps off the frame.
-double width_for_figures(const Plan& plan, const Spaces& s) {
-    return plan.neat.width() - 0.75 * s.side;
+/// A man's musket keeps off the frame. Three stand closer within their places than two, so these
+/// have to be farther from it.
+double width_for_figures(const Plan& plan, const Task& task, const Spaces& s) {
+    constexpr double close = 9;
+    return plan.neat.width() -
+           std::max(0.75 * s.side, task.frames.size() > 2 ? close * plan.style.unit : 0);
 }
 
 /// What the label of a figure may take where its neighbours' stand close.
@@ -228,7 +231,7 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
     const double height = row.height * plan.factor;
     const double label = task.frames.empty() ? 0 : s.label;
     const double fixed = s.head + height + label + s.before_title + s.foot;
-    if (width > width_for_figures(plan, s) || fixed > plan.neat.height() * (1 - kLeastBelow)) {
+    if (width > width_for_figures(plan, task, s) || fixed > plan.neat.height() * (1 - kLeastBelow)) {
         return std::nullopt;
     }
     set_words(plan, task, plan.neat.width() - 2 * s.side, ruler);
@@ -329,7 +332,7 @@ bool figures_fit(const Task& task, double scale) {
     const FigureRow row = row_of(task);
     const double width = row.width / scale + 2 * task.callout_width();
     const double height = row.height / scale;
-    const bool below = width <= width_for_figures(plan, s) &&
+    const bool below = width <= width_for_figures(plan, task, s) &&
                        s.head + height + s.label + s.before_title + s.foot <=
                            plan.neat.height() * (1 - kLeastBelow);
     const bool beside =
