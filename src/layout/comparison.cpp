@@ -29,11 +29,14 @@ constexpr double kRowsShare = 0.85;
 constexpr std::size_t kMostRows = 3;
 constexpr double kRowsGain = 1.15;
 /// Words beside a figure, in ems: "shoulder-strap" is not broken.
-constexpr double kWordsColumn = 5.3;
+constexpr double kWordsColumn = 5.6;
 /// Letters are preferred to words where figures can be this much larger beside them.
 constexpr double kLettersGain = 1.3;
 /// Name and remark beneath a man, in lines.
 constexpr double kLegend = 4.5;
+
+/// No page begins with fewer rows of the table of differences.
+constexpr std::size_t kRowsTogether = 3;
 
 /// Of the height of the text, what one detail may take.
 constexpr double kDetailShare = 0.185;
@@ -345,7 +348,8 @@ void add_details(const MenCompared& compared, std::size_t count, Table& table) {
     }
 }
 
-/// In what they differ, and the same seen near, which no page parts.
+/// In what they differ, of which no page begins with a row or two left over, and the same seen
+/// near, which no page parts.
 void put_differences(const MenCompared& compared,
                      const Letters& letters,
                      std::size_t details,
@@ -360,8 +364,11 @@ void put_differences(const MenCompared& compared,
         return;
     }
     std::vector<Slab> slabs = sheet::table_slabs(table, flow.width(), flow.press());
+    const std::size_t last_row = slabs.size() - (details > 0 ? details + 2 : 1);
     for (std::size_t i = 0; i < slabs.size(); ++i) {
-        slabs[i].keep_with_next |= i + 1 < slabs.size() && i + details >= slabs.size();
+        const bool last_rows = i < last_row && i + kRowsTogether > last_row;
+        slabs[i].keep_with_next |=
+            last_rows || (i + 1 < slabs.size() && i + details >= slabs.size());
         flow.slab(std::move(slabs[i]));
     }
     flow.space(flow.style().leading * 0.5);
@@ -388,14 +395,13 @@ void put_credits(const MenCompared& compared, Flow& flow) {
     for (const std::string& note : compared.notes) {
         flow.paragraph(note, Voice::small);
     }
-    if (!compared.source.empty()) {
-        flow.paragraph(say(compared.language, messages::kSource, {compared.source}),
-                       Voice::small_italic);
-    }
-    if (!compared.drawn_by.empty()) {
-        flow.paragraph(say(compared.language, messages::kDrawnBy, {compared.drawn_by}),
-                       Voice::small_italic);
-    }
+    const auto credit = [&](const Message& message, const std::string& words) {
+        if (!words.empty()) {
+            flow.paragraph(say(compared.language, message, {words}), Voice::small_italic);
+        }
+    };
+    credit(messages::kSource, compared.source);
+    credit(messages::kDrawnBy, compared.drawn_by);
 }
 
 Document laid_out(const MenCompared& compared,

@@ -32,8 +32,8 @@ struct EvenRow {
     double height = 0;
 };
 
-/// All pictures in their order. Those of a row are of one size and fill the width together; how many
-/// stand in each is chosen so that none is much larger or smaller than usual.
+/// All pictures in their order. Those of a row are of one size and fill the width together; how
+/// many stand in each is chosen so that none is much larger or smaller than usual.
 std::vector<EvenRow> even_rows(const std::vector<RowPicture>& pictures, const RowRoom& room);
 
 }  // namespace platewright

@@ -231,7 +231,8 @@ std::optional<Plan> plan_below(Plan plan, const Task& task, Ruler& ruler) {
     const double height = row.height * plan.factor;
     const double label = task.frames.empty() ? 0 : s.label;
     const double fixed = s.head + height + label + s.before_title + s.foot;
-    if (width > width_for_figures(plan, task, s) || fixed > plan.neat.height() * (1 - kLeastBelow)) {
+    if (width > width_for_figures(plan, task, s) ||
+        fixed > plan.neat.height() * (1 - kLeastBelow)) {
         return std::nullopt;
     }
     set_words(plan, task, plan.neat.width() - 2 * s.side, ruler);
