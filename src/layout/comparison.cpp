@@ -35,9 +35,6 @@ constexpr double kLettersGain = 1.3;
 /// Name and remark beneath a man, in lines.
 constexpr double kLegend = 4.5;
 
-/// No page begins with fewer rows of the table of differences.
-constexpr std::size_t kRowsTogether = 3;
-
 /// Of the height of the text, what one detail may take.
 constexpr double kDetailShare = 0.185;
 
@@ -366,7 +363,7 @@ void put_differences(const MenCompared& compared,
     std::vector<Slab> slabs = sheet::table_slabs(table, flow.width(), flow.press());
     const std::size_t last_row = slabs.size() - (details > 0 ? details + 2 : 1);
     for (std::size_t i = 0; i < slabs.size(); ++i) {
-        const bool last_rows = i < last_row && i + kRowsTogether > last_row;
+        const bool last_rows = i < last_row && i + 2 >= last_row;
         slabs[i].keep_with_next |=
             last_rows || (i + 1 < slabs.size() && i + details >= slabs.size());
         flow.slab(std::move(slabs[i]));
