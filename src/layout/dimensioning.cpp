@@ -116,7 +116,7 @@ bool outside(const DimensionLine& each, const Rect& room) {
 
 /// What two dimensions cost each other.
 double between_both(const DimensionLine& a, const DimensionLine& b) {
-    constexpr double clear = 0.5;
+    constexpr double clear = 1.2;
     constexpr double touching = -0.1;
     double cost = 0;
     const std::vector<Point> words_a = points(a.ground);
