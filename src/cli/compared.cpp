@@ -61,6 +61,8 @@ std::string count_words(const Uniform& man, PropertyId id) {
 /// Three or more stand small, and words round each would hide what they lead to: what is seen most,
 /// the table has the rest.
 constexpr std::size_t kMostOfMany = 6;
+/// More than can be seen of anything.
+constexpr double kRankSeen = 1e9;
 
 /// A callout in the making.
 struct Draft {
@@ -218,7 +220,9 @@ std::vector<ComparedCallout> what_sets_apart(std::size_t man,
         callout.row = draft.row;
         const double seen = place(draft, drawn[man], callout);
         if (!callout.sites.empty()) {
-            placed.push_back({std::move(callout), seen});
+            // A man's rank is looked for first, however narrow its tape.
+            const bool rank = properties()[draft.key].group() == "marks";
+            placed.push_back({std::move(callout), rank ? kRankSeen : seen});
         }
     }
     const std::size_t most = men.size() > 2 ? kMostOfMany : placed.size();
