@@ -340,6 +340,7 @@ std::vector<Chain> lines_round_words(const PatternPiece& piece, double factor, L
             const Point from = line[i - 1];
             const Point to = line[i];
             std::vector<std::pair<double, double>> gaps;
+            gaps.reserve(words.size());
             for (const PlacedWord& word : words) {
                 gaps.push_back(stretch_under(word, from, to, word.half.y * 0.1));
             }

@@ -161,27 +161,26 @@ class Measuring {
             if (flat_.part(name) == nullptr || inner == nullptr || outer == nullptr) {
                 continue;
             }
-            // As its piece is measured: where it is widest above, and between the corners of its
-            // foot.
             const double top = std::max(inner->front().y, outer->front().y);
             const double end = std::min(inner->back().y, outer->back().y);
-            const auto wide = [&](double y) { return x_at(*outer, y) - x_at(*inner, y); };
-            double widest = top;
-            for (double y = top; y < top + (end - top) * 0.6; y += 1) {
-                widest = wide(y) > wide(widest) + 0.01 ? y : widest;
-            }
-            const auto across = [&](const char* what, Point from, Point to) {
-                add(what, Way::across, from, to, "breast").stated = stated_.lapel_width;
+            const auto across = [&](const char* what, double y) {
+                add(what, Way::across, {x_at(*inner, y), y}, {x_at(*outer, y), y}, "breast")
+                    .stated = stated_.lapel_width;
             };
-            across("lapel width above",
-                   {x_at(*inner, widest), widest},
-                   {x_at(*outer, widest), widest});
-            // A width that was ordered is that of the cloth on the same level, a little above.
-            const double foot = top + (end - top) * 0.96;
             if (stated_.lapel_width) {
-                across("lapel width below", {x_at(*inner, foot), foot}, {x_at(*outer, foot), foot});
+                // An ordered width is that of the cloth on one level, near its corners.
+                across("lapel width above", top + (end - top) * 0.04);
+                across("lapel width below", top + (end - top) * 0.96);
             } else {
-                across("lapel width below", inner->back(), outer->back());
+                // As its piece is measured: where it is widest above, and between the corners of
+                // its foot.
+                const auto wide = [&](double y) { return x_at(*outer, y) - x_at(*inner, y); };
+                double widest = top;
+                for (double y = top; y < top + (end - top) * 0.6; y += 1) {
+                    widest = wide(y) > wide(widest) + 0.01 ? y : widest;
+                }
+                across("lapel width above", widest);
+                add("lapel width below", Way::across, inner->back(), outer->back(), "breast");
             }
             add("lapel length", Way::down, outer->back(), outer->front(), "breast");
             buttons(name, "lapel button spacing", "breast");

@@ -103,7 +103,7 @@ TEST(MaterialsOfAMan, SumsTellWhatIsCountedWhere) {
               "24 worn (cuff 6, turnback 2, lapel 14, shoulder strap 2) + at least 2 spare, in "
               "whole dozens 36");
     EXPECT_EQ(sum_of(materials_of_a_man("fr"), "lace", "1 "),
-              "1 marque 0,2 m + 10 % de déchet ; arrondi à 10 cm");
+              "1 marque 0,19 m + 10 % de déchet ; arrondi à 10 cm");
 }
 
 }  // namespace
