@@ -85,7 +85,7 @@ std::string_view called_on(const Uniform& man, PropertyId id) {
 }
 
 std::string_view seen_as(const Uniform& man, PropertyId id) {
-    const std::string_view cut = man.word(property_id("coat.cut"));
+    const std::string cut = man.word(property_id("coat.cut"));
     const bool covers_belt = cut != "jacket" && cut != "none";
     return properties()[id].key == "sword.belt" && covers_belt ? "sword frog" : called_on(man, id);
 }
