@@ -142,11 +142,10 @@ Path cut_rows(const std::vector<Footing>& feet, const Strip& strip, Irregular& i
                 const double lift = irregular.between(-0.9, 0.9) * mm;
                 const double thickness =
                     (0.65 + 2.1 * tone) * strip.weight * irregular.between(0.8, 1.15) * mm;
-                add_cut(path,
-                        {x, y + lift},
-                        {end, y + lift + irregular.between(-0.7, 0.9) * mm},
-                        thickness,
-                        irregular.between(-0.6, 1.0) * mm);
+                // One after the other: compilers take arguments in what order they like.
+                const double bow = irregular.between(-0.6, 1.0) * mm;
+                const double fall = irregular.between(-0.7, 0.9) * mm;
+                add_cut(path, {x, y + lift}, {end, y + lift + fall}, thickness, bow);
             }
             x = end + irregular.between(3, 8 + 46 * (1 - tone) * (1 - tone)) * mm;
         }
@@ -345,7 +344,8 @@ void put_growth(
     } else {
         put_stone({x, y}, mm, irregular, on);
     }
-    const double beside = x + (irregular.next() < 0.5 ? -1 : 1) * irregular.between(30, 60) * mm;
+    const double side = irregular.next() < 0.5 ? -1 : 1;
+    const double beside = x + side * irregular.between(30, 60) * mm;
     if (beside > left && beside < right - 20 * mm && irregular.next() < 0.7) {
         put_stone({beside, y + irregular.between(8, 20) * mm}, 0.6 * mm, irregular, on);
     }
