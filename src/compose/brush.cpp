@@ -108,9 +108,7 @@ struct Ring {
         return sag * (1 - v * v) + tilt * (x - far);
     }
 
-    [[nodiscard]] Point at(double x, double lift) const {
-        return origin + across * x + down * (height(x) + lift);
-    }
+    [[nodiscard]] Point at(double x) const { return origin + across * x + down * height(x); }
 };
 
 /// A stroke of the graver: it swells where the shade is deepest, a little within the dark edge, and
@@ -121,8 +119,8 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
     constexpr double deepest = 0.24;
     // A parabola through the three points.
     const Point pole = belly * 2 - (begin + end) * 0.5;
-    const double t = deepest;
-    const Point core = begin * ((1 - t) * (1 - t)) + pole * (2 * t * (1 - t)) + end * (t * t);
+    const Point core = begin * ((1 - deepest) * (1 - deepest)) +
+                       pole * (2 * deepest * (1 - deepest)) + end * (deepest * deepest);
     const Point aside = right_of(unit(end - begin)) * (width / 2);
     if (length(end - begin) < seen_to_bend) {
         return {polygon({begin, core - aside, end, core + aside}), begin, belly, end};
@@ -145,9 +143,9 @@ HatchStroke ring_stroke(const Ring& ring, double reach, const HatchPen& pen, dou
     const double edge = pen.from_light ? ring.near : ring.far;
     const double inward = pen.from_light ? reach : -reach;
     const double free = std::min(0.12, kFreeEdge / std::max(1.0, reach));
-    return stroke_of(ring.at(edge + inward * free, 0),
-                     ring.at(edge + inward * (0.5 + free / 2), 0),
-                     ring.at(edge + inward, 0),
+    return stroke_of(ring.at(edge + inward * free),
+                     ring.at(edge + inward * (0.5 + free / 2)),
+                     ring.at(edge + inward),
                      width);
 }
 
@@ -220,15 +218,6 @@ std::optional<Path> leaf(const Curve& along, double peak, double tolerance) {
 }
 
 }  // namespace
-
-HatchStroke straight_stroke(Point begin, Point belly, Point end, double width, double belly_share) {
-    const Point aside = right_of(unit(end - begin)) * (width / 2);
-    const Point half = aside * belly_share;
-    return {polygon({begin - aside, belly - half, end, belly + half, begin + aside}),
-            begin,
-            belly,
-            end};
-}
 
 Path tapered(const Curve& along, double peak, double unseen) {
     if (auto shape = leaf(along, peak, unseen * 2)) {
@@ -337,7 +326,7 @@ std::optional<HatchStroke> hanging(const Zone& zone,
             return std::nullopt;
         }
         const double in = fall.inner * (ring->far - ring->near);
-        line.push_back(ring->at(pen.from_light ? ring->near + in : ring->far - in, 0));
+        line.push_back(ring->at(pen.from_light ? ring->near + in : ring->far - in));
     }
     constexpr double unseen = 0.6;
     return HatchStroke{tapered(Curve(line), width, unseen), line.front(), line[2], line.back()};
@@ -408,8 +397,8 @@ std::optional<Path> lit_patch(const Zone& zone, const std::vector<Point>& outlin
         const double swell = std::sqrt(std::sin(std::numbers::pi * (0.04 + 0.92 * t)));
         const double half = half_breadth * share * wander * swell;
         const double wide = ring->far - ring->near;
-        towards.push_back(ring->at(ring->near + wide * (centre - half), 0));
-        away.push_back(ring->at(ring->near + wide * (centre + half), 0));
+        towards.push_back(ring->at(ring->near + wide * (centre - half)));
+        away.push_back(ring->at(ring->near + wide * (centre + half)));
     }
     if (towards.size() < 3) {
         return std::nullopt;

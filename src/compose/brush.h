@@ -30,10 +30,6 @@ struct HatchStroke {
     Point end;
 };
 
-/// A stroke with straight sides: broad where it begins, `belly_share` of that in its belly, and
-/// drawn out to a point.
-HatchStroke straight_stroke(Point begin, Point belly, Point end, double width, double belly_share);
-
 /// How a zone is hatched: how far apart the strokes are and how wide, in mm; how far the rings are
 /// turned, 0 being square to the axis; and the share of the form's width that the longest strokes
 /// cover.

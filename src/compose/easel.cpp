@@ -324,7 +324,7 @@ void Easel::hatch_cast(Group& into, PathId shape, double thickness) {
 }
 
 void Easel::crescents(Group& into,
-                      const Piece& piece,
+                      const std::vector<std::vector<Point>>& shape,
                       const Volume& volume,
                       const Crescents& wash) {
     // Closer together at the edge, where a form turns away fastest.
@@ -333,7 +333,6 @@ void Easel::crescents(Group& into,
         return kToLight * (wash.reach * std::pow(static_cast<double>(step) / wash.steps, crowding));
     };
     // A piece in the middle of a form is reached by none but the broadest, or by none at all.
-    const auto shape = outlines(drawing_.paths[piece.shape]);
     int first = 1;
     for (int beyond = wash.steps + 1; first < beyond;) {
         const int middle = (first + beyond) / 2;
@@ -365,14 +364,15 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
     const double light = kLightAlpha * piece.inks.light_factor * kLightSteps / light_steps;
     const double strength = std::min(1.1, 0.35 + depth * 0.65);
     glow(into, piece, volume, strength);
+    const auto shape = outlines(drawing_.paths[piece.shape]);
     crescents(
-        into, piece, volume, {shade_steps, room * kShadeReach, piece.inks.shade, shade * strength});
+        into, shape, volume, {shade_steps, room * kShadeReach, piece.inks.shade, shade * strength});
     const double lit = light * strength;
     if (piece.inks.lightness < kLightFromBelow) {
-        crescents(into, piece, volume, {light_steps, -room * kLightReach, piece.inks.light, lit});
+        crescents(into, shape, volume, {light_steps, -room * kLightReach, piece.inks.light, lit});
     }
     if (depth >= kHatchFromDepth) {
-        crescents(into, piece, volume, {kThrownSteps, room * kThrownReach, piece.inks.light, lit});
+        crescents(into, shape, volume, {kThrownSteps, room * kThrownReach, piece.inks.light, lit});
         hatch(into, piece, volume);
     }
 }

@@ -165,7 +165,10 @@ class Easel {
     [[nodiscard]] Paint fixed_paint(Colour colour) const;
     void wash_edges(Group& into, const Piece& piece);
     void hatch_edges(Group& into, PathId shape, double reach, FromEdge way);
-    void crescents(Group& into, const Piece& piece, const Volume& volume, const Crescents& wash);
+    void crescents(Group& into,
+                   const std::vector<std::vector<Point>>& shape,
+                   const Volume& volume,
+                   const Crescents& wash);
     void model_one(Group& into, const Piece& piece, const Volume& volume, double depth);
     void glow(Group& into, const Piece& piece, const Volume& volume, double strength);
     void thickness(Group& inner, const Piece& piece);

@@ -35,9 +35,15 @@ Point shaded_side(Point along) {
     return unit(side * (1 - kLean) + away * kLean);
 }
 
-/// Straight sides are enough at this size.
+/// Drawn out to a point; straight sides are enough at this size.
 HatchStroke stroke_from(Point begin, Point end, double width) {
-    return straight_stroke(begin, (begin + end) * 0.5, end, width, 0.8);
+    const Point middle = (begin + end) * 0.5;
+    const Point aside = right_of(unit(end - begin)) * (width / 2);
+    const Point belly = aside * 0.8;
+    return {polygon({begin - aside, middle - belly, end, middle + belly, begin + aside}),
+            begin,
+            middle,
+            end};
 }
 
 }  // namespace

@@ -26,7 +26,7 @@ double usual_width(const RowPicture& picture, const RowRoom& room) {
 
 /// One row of all these.
 EvenRow row_of(std::span<const RowPicture> pictures, const RowRoom& room) {
-    EvenRow row;
+    EvenRow row{.count = pictures.size()};
     const auto number = static_cast<double>(pictures.size());
     const double filled = room.width - room.gap * (number - 1);
     double aspects = 0;
@@ -38,15 +38,15 @@ EvenRow row_of(std::span<const RowPicture> pictures, const RowRoom& room) {
     // Where few fill the row, what stands beside them is shown rather than themselves enlarged.
     row.height = std::min(filled / aspects, highest);
     // Of one size, whatever is shown: what is slim leaves more to see beside it.
-    row.widths.assign(pictures.size(), filled / number);
+    row.width = filled / number;
     return row;
 }
 
 double badness_of(const EvenRow& row, std::span<const RowPicture> pictures, const RowRoom& room) {
     double badness = 0;
-    for (std::size_t i = 0; i < pictures.size(); ++i) {
-        const double off = std::log(row.widths[i] / usual_width(pictures[i], room));
-        badness += off * off + (row.widths[i] < room.least ? kCrowded : 0);
+    for (const RowPicture& picture : pictures) {
+        const double off = std::log(row.width / usual_width(picture, room));
+        badness += off * off + (row.width < room.least ? kCrowded : 0);
     }
     return badness;
 }

@@ -25,10 +25,11 @@ struct RowRoom {
     double least = 0;
 };
 
-/// Side by side from `first` on, of one height.
+/// So many from `first` on side by side, of one size.
 struct EvenRow {
     std::size_t first = 0;
-    std::vector<double> widths;
+    std::size_t count = 0;
+    double width = 0;
     double height = 0;
 };
 

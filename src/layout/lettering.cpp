@@ -53,27 +53,14 @@ double letter_type(double factor) {
     return std::max(kLeastLetter / factor, kLetter);
 }
 
-/// What a letter takes at that place.
-Rect room_of_letter(const Spot& spot, double factor) {
-    const Point at = spot.at + spot.inward * letter_within(factor);
-    return Rect{at.x, at.y, at.x, at.y}.grown(letter_type(factor) / 2);
+Point letter_at(const Spot& spot, double factor) {
+    return spot.at + spot.inward * letter_within(factor);
 }
 
-/// A word where it stands: its middle, how it is turned, and half its size, mm on the cloth.
-struct PlacedWord {
-    const PieceWord* word = nullptr;
-    Point at;
-    double degrees = 0;
-    double type = 0;
-    Point half;
-
-    [[nodiscard]] Point along() const {
-        const double radians = degrees * std::numbers::pi / 180;
-        return {std::cos(radians), std::sin(radians)};
-    }
-
-    [[nodiscard]] Point up() const { return {along().y, -along().x}; }
-};
+/// What a letter takes at that place.
+Rect room_of_letter(Point at, double factor) {
+    return Rect{at.x, at.y, at.x, at.y}.grown(letter_type(factor) / 2);
+}
 
 /// Half the width of a word at type 1.
 double half_width(const PieceWord& word, Language language) {
@@ -257,26 +244,16 @@ void add_lines(const PatternPiece& piece, double clear, std::vector<Rect>& marks
     }
 }
 
-std::vector<Rect> room_of_words(const PatternPiece& piece, double factor, Language language) {
-    std::vector<Rect> room;
-    for (const PlacedWord& word : placed_words(piece, factor, language)) {
-        const double step = word.half.y * 2;
-        for (double s = -word.half.x; s <= word.half.x; s += step) {
-            const Point at = word.at + word.along() * s;
-            room.push_back(Rect{at.x, at.y, at.x, at.y}.grown(step * 0.6));
-        }
-    }
-    return room;
+Point PlacedWord::along() const {
+    const double radians = degrees * std::numbers::pi / 180;
+    return {std::cos(radians), std::sin(radians)};
+}
+
+Point PlacedWord::up() const {
+    return {along().y, -along().x};
 }
 
 namespace {
-
-/// What words, folds and slits take, where no letter is to stand.
-std::vector<Rect> not_for_letters(const PatternPiece& piece, double factor, Language language) {
-    std::vector<Rect> taken = room_of_words(piece, factor, language);
-    add_lines(piece, 1 / factor, taken);
-    return taken;
-}
 
 /// Beside the middle of the seam, clear of its notches and of what is `taken`.
 Spot spot_of_letter(const PatternPiece& piece,
@@ -286,7 +263,7 @@ Spot spot_of_letter(const PatternPiece& piece,
     constexpr double clear = 22;
     for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
         const Spot spot = spot_along(seam.line, share, piece.outline);
-        const Rect room = room_of_letter(spot, factor);
+        const Rect room = room_of_letter(letter_at(spot, factor), factor);
         const bool free =
             std::ranges::none_of(
                 piece.notches,
@@ -301,34 +278,53 @@ Spot spot_of_letter(const PatternPiece& piece,
 
 }  // namespace
 
-std::vector<Rect> room_of_letters(const PatternPiece& piece, double factor, Language language) {
-    const std::vector<Rect> taken = not_for_letters(piece, factor, language);
-    std::vector<Rect> room;
+Lettering::Lettering(const PatternPiece& piece, double factor, Language language)
+    : piece_(piece),
+      factor_(factor),
+      language_(language),
+      words_(placed_words(piece, factor, language)) {
+    // No letter stands where words, folds and slits are.
+    std::vector<Rect> taken = room_of_words();
+    add_lines(piece, 1 / factor, taken);
     for (const Seam& seam : piece.seams) {
         if (!seam.letter.empty() && seam.line.size() > 1) {
-            room.push_back(room_of_letter(spot_of_letter(piece, seam, factor, taken), factor));
+            const Spot spot = spot_of_letter(piece, seam, factor, taken);
+            letters_.push_back({seam.letter, letter_at(spot, factor)});
+        }
+    }
+}
+
+std::vector<Rect> Lettering::room_of_words() const {
+    std::vector<Rect> room;
+    for (const PlacedWord& word : words_) {
+        const double step = word.half.y * 2;
+        for (double s = -word.half.x; s <= word.half.x; s += step) {
+            const Point at = word.at + word.along() * s;
+            room.push_back(Rect{at.x, at.y, at.x, at.y}.grown(step * 0.6));
         }
     }
     return room;
 }
 
-void draw_letters(
-    const PatternPiece& piece, Point at, double factor, Language language, sheet::Pen& pen) {
-    const double type = letter_type(factor) * factor;
-    const std::vector<Rect> taken = not_for_letters(piece, factor, language);
-    for (const Seam& seam : piece.seams) {
-        if (!seam.letter.empty() && seam.line.size() > 1) {
-            const Spot spot = spot_of_letter(piece, seam, factor, taken);
-            const Point middle = at + (spot.at + spot.inward * letter_within(factor)) * factor;
-            pen.words(seam.letter, middle + Point{0, type * 0.32}, type, Align::middle);
-        }
+std::vector<Rect> Lettering::room_of_letters() const {
+    std::vector<Rect> room;
+    room.reserve(letters_.size());
+    for (const PlacedLetter& each : letters_) {
+        room.push_back(room_of_letter(each.at, factor_));
+    }
+    return room;
+}
+
+void Lettering::draw_letters(Point at, sheet::Pen& pen) const {
+    const double type = letter_type(factor_) * factor_;
+    for (const PlacedLetter& each : letters_) {
+        pen.words(each.letter, at + each.at * factor_ + Point{0, type * 0.32}, type, Align::middle);
     }
 }
 
-std::vector<Chain> lines_round_words(const PatternPiece& piece, double factor, Language language) {
-    const std::vector<PlacedWord> words = placed_words(piece, factor, language);
+std::vector<Chain> Lettering::lines_round_words() const {
     std::vector<Chain> all;
-    for (const Chain& line : piece.lines) {
+    for (const Chain& line : piece_.lines) {
         Chain open;
         const auto close = [&] {
             if (open.size() > 1) {
@@ -340,8 +336,8 @@ std::vector<Chain> lines_round_words(const PatternPiece& piece, double factor, L
             const Point from = line[i - 1];
             const Point to = line[i];
             std::vector<std::pair<double, double>> gaps;
-            gaps.reserve(words.size());
-            for (const PlacedWord& word : words) {
+            gaps.reserve(words_.size());
+            for (const PlacedWord& word : words_) {
                 gaps.push_back(stretch_under(word, from, to, word.half.y * 0.1));
             }
             std::ranges::sort(gaps);
@@ -362,12 +358,11 @@ std::vector<Chain> lines_round_words(const PatternPiece& piece, double factor, L
     return all;
 }
 
-void draw_words(
-    const PatternPiece& piece, Point at, double factor, Language language, sheet::Pen& pen) {
-    for (const PlacedWord& word : placed_words(piece, factor, language)) {
-        pen.words(term(language, word.word->word),
-                  at + (word.at - word.up() * (word.type * 0.28)) * factor,
-                  word.type * factor,
+void Lettering::draw_words(Point at, sheet::Pen& pen) const {
+    for (const PlacedWord& word : words_) {
+        pen.words(term(language_, word.word->word),
+                  at + (word.at - word.up() * (word.type * 0.28)) * factor_,
+                  word.type * factor_,
                   Align::middle,
                   word.degrees,
                   true);

@@ -3,6 +3,7 @@
 // drawn there.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "base/language.h"
@@ -11,20 +12,51 @@
 
 namespace platewright {
 
-/// Of seams, beside the middle of each.
-void draw_letters(
-    const PatternPiece& piece, Point at, double factor, Language language, sheet::Pen& pen);
+/// A word where it stands: its middle, how it is turned, its type and half its size, mm on the
+/// cloth.
+struct PlacedWord {
+    const PieceWord* word = nullptr;
+    Point at;
+    double degrees = 0;
+    double type = 0;
+    Point half;
 
-/// What lines are, in that language.
-void draw_words(
-    const PatternPiece& piece, Point at, double factor, Language language, sheet::Pen& pen);
+    [[nodiscard]] Point along() const;
+    [[nodiscard]] Point up() const;
+};
 
-/// Folds and lines to sew on, broken where a word has no place but upon them.
-std::vector<Chain> lines_round_words(const PatternPiece& piece, double factor, Language language);
+/// A letter beside its seam, mm on the cloth.
+struct PlacedLetter {
+    std::string letter;
+    Point at;
+};
 
-/// What they take when the piece is drawn at that factor, mm on the cloth.
-std::vector<Rect> room_of_letters(const PatternPiece& piece, double factor, Language language);
-std::vector<Rect> room_of_words(const PatternPiece& piece, double factor, Language language);
+/// What is written on a piece drawn at one factor, in one language, each word and letter in its
+/// place. The piece must outlive it.
+class Lettering {
+  public:
+    Lettering(const PatternPiece& piece, double factor, Language language);
+
+    [[nodiscard]] const PatternPiece& piece() const { return piece_; }
+
+    /// The letters of seams, and what lines are; the piece with its origin at `at`.
+    void draw_letters(Point at, sheet::Pen& pen) const;
+    void draw_words(Point at, sheet::Pen& pen) const;
+
+    /// Folds and lines to sew on, broken where a word has no place but upon them.
+    [[nodiscard]] std::vector<Chain> lines_round_words() const;
+
+    /// What they take, mm on the cloth.
+    [[nodiscard]] std::vector<Rect> room_of_letters() const;
+    [[nodiscard]] std::vector<Rect> room_of_words() const;
+
+  private:
+    const PatternPiece& piece_;
+    double factor_;
+    Language language_;
+    std::vector<PlacedWord> words_;
+    std::vector<PlacedLetter> letters_;
+};
 
 /// A line with so much round it, as boxes.
 void add_line(Point from, Point to, double clear, std::vector<Rect>& marks);

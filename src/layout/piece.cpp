@@ -56,8 +56,8 @@ bool holds(const Chain& outline, const Rect& strip) {
 constexpr double kArrowRoom = 2;
 constexpr double kBesideArrow = 6;
 
-void draw_grain(const PatternPiece& piece, Point at, double factor, Language language, Pen& pen) {
-    const Rect strip = grain_of(piece, language, factor);
+void draw_grain(const Lettering& on, Point at, double factor, Pen& pen) {
+    const Rect strip = grain_of(on);
     if (strip.height() * factor > 5) {
         const double x = strip.centre().x;
         pen.arrows(at + Point{x, strip.bottom} * factor, at + Point{x, strip.top} * factor);
@@ -143,7 +143,8 @@ Point middle_of(const Chain& outline) {
 
 /// Upright beside the middle, within the piece and clear of its marks where that can be; else at
 /// least of its words.
-Rect grain_of(const PatternPiece& piece, Language language, double factor) {
+Rect grain_of(const Lettering& on) {
+    const PatternPiece& piece = on.piece();
     const Point middle = middle_of(piece.outline);
     const double high = reach_at(piece.outline, middle).height();
     const double wide = shapes::box(piece.outline).width();
@@ -162,8 +163,7 @@ Rect grain_of(const PatternPiece& piece, Language language, double factor) {
             }
         }
     }
-    for (const auto& marks : {marks_within(piece, kBesideArrow, language, factor),
-                              room_of_words(piece, factor, language)}) {
+    for (const auto& marks : {marks_within(on, kBesideArrow), on.room_of_words()}) {
         for (const Rect& strip : strips) {
             if (std::ranges::none_of(marks, [&](const Rect& mark) { return strip.meets(mark); })) {
                 return strip;
@@ -198,8 +198,9 @@ void draw_piece(const PatternPiece& piece, Point at, double factor, const PieceP
         const Chain seam = without_steps(placed(piece.outline, at, factor), true);
         pens.sew->chain(seam, true, thin, LineKind::dashed);
     }
+    const Lettering lettering(piece, factor, pens.language);
     const std::vector<Chain> lines =
-        pens.words != nullptr ? lines_round_words(piece, factor, pens.language) : piece.lines;
+        pens.words != nullptr ? lettering.lines_round_words() : piece.lines;
     for (const Chain& line : lines) {
         pens.fold->chain(placed(line, at, factor), false, thin, LineKind::chain);
     }
@@ -210,11 +211,11 @@ void draw_piece(const PatternPiece& piece, Point at, double factor, const PieceP
         draw_slit(placed({from, to}, at, factor), kHoleBar * std::sqrt(factor), thin, *pens.hole);
     }
     pens.inlay->chain(placed(piece.inlay_line, at, factor), false, thin, LineKind::dotted);
-    draw_grain(piece, at, factor, pens.language, *pens.grain);
+    draw_grain(lettering, at, factor, *pens.grain);
     draw_points(piece, at, factor, pens);
-    draw_letters(piece, at, factor, pens.language, *pens.letters);
+    lettering.draw_letters(at, *pens.letters);
     if (pens.words != nullptr) {
-        draw_words(piece, at, factor, pens.language, *pens.words);
+        lettering.draw_words(at, *pens.words);
     }
 }
 
@@ -254,10 +255,8 @@ void draw_laying(const Laying& laying,
     }
 }
 
-std::vector<Rect> marks_within(const PatternPiece& piece,
-                               double clear,
-                               Language language,
-                               double factor) {
+std::vector<Rect> marks_within(const Lettering& on, double clear) {
+    const PatternPiece& piece = on.piece();
     constexpr double arm = 3;
     std::vector<Rect> marks;
     for (const Point eyelet : piece.eyelets) {
@@ -273,8 +272,7 @@ std::vector<Rect> marks_within(const PatternPiece& piece,
     for (const auto& [from, to] : piece.holes) {
         add_line(from, to, clear, marks);
     }
-    for (const std::vector<Rect>& room :
-         {room_of_letters(piece, factor, language), room_of_words(piece, factor, language)}) {
+    for (const std::vector<Rect>& room : {on.room_of_letters(), on.room_of_words()}) {
         for (const Rect& word : room) {
             marks.push_back(word.grown(clear));
         }

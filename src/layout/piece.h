@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/language.h"
+#include "layout/lettering.h"
 #include "layout/pen.h"
 #include "pattern/laying.h"
 #include "pattern/pieces.h"
@@ -48,14 +49,11 @@ void draw_laying(const Laying& laying,
 Point middle_of(const Chain& outline);
 
 /// What the grain arrow takes of the piece, mm on the cloth; empty where there is no room for one.
-/// `factor` of the drawing: on small ones words take more of the piece.
-Rect grain_of(const PatternPiece& piece, Language language, double factor = 1);
+/// On small drawings words take more of the piece.
+Rect grain_of(const Lettering& on);
 
 /// Buttons, folds, notches and words of a piece with so much kept clear round them, mm on the
 /// cloth.
-std::vector<Rect> marks_within(const PatternPiece& piece,
-                               double clear,
-                               Language language,
-                               double factor = 1);
+std::vector<Rect> marks_within(const Lettering& on, double clear);
 
 }  // namespace platewright

@@ -134,7 +134,7 @@ std::vector<sheet::DimensionLine> measure_lines(const PatternPiece& piece,
     FlatPart& part = flat.parts.emplace_back();
     part.outline = {piece.cut};
     part.lines = piece.slits;
-    const Rect grain = grain_of(piece, language, 1 / scale);
+    const Rect grain = grain_of(Lettering(piece, 1 / scale, language));
     part.lines.push_back({{grain.centre().x, grain.top}, {grain.centre().x, grain.bottom}});
     const Rect cut = shapes::box(piece.cut);
     // For one line on each side, and for words beyond the end of a short one.

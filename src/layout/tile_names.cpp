@@ -82,11 +82,9 @@ class Naming {
             width = std::max(width, ruler_.width(line, sheet::italic(size)));
         }
         const double height = size * 1.25 * (static_cast<double>(words.size()) + 0.3);
-        return sheet::room_in(within,
-                              width,
-                              height,
-                              grain_of(piece_, tile_.language),
-                              marks_within(piece_, 2, tile_.language));
+        const Lettering lettering(piece_, 1, tile_.language);
+        return sheet::room_in(
+            within, width, height, grain_of(lettering), marks_within(lettering, 2));
     }
 
     void put(const std::vector<std::string>& words, Point at, double size) {

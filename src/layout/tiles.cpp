@@ -379,13 +379,14 @@ class Tiler {
         const std::string name = say(sheets_.language,
                                      messages::kNumbered,
                                      {number, term(sheets_.language, laid.piece->name)});
-        const Rect grain = grain_of(*laid.piece, sheets_.language, factor);
+        const Lettering lettering(*laid.piece, factor, sheets_.language);
+        const Rect grain = grain_of(lettering);
         const Rect arrow{grain.centre().x * factor - 1,
                          grain.top * factor,
                          grain.centre().x * factor + 1,
                          grain.bottom * factor};
         // Clear by a millimetre on the map.
-        std::vector<Rect> marks = marks_within(*laid.piece, 1 / factor, sheets_.language, factor);
+        std::vector<Rect> marks = marks_within(lettering, 1 / factor);
         for (Rect& mark : marks) {
             mark = {
                 mark.left * factor, mark.top * factor, mark.right * factor, mark.bottom * factor};

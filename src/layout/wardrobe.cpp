@@ -169,9 +169,9 @@ class IndexPlanner {
         std::vector<IndexRow> rows;
         for (EvenRow& tiles : even_rows(pictures, measures_.row())) {
             IndexRow row{&section, std::move(tiles), {}};
-            for (std::size_t i = 0; i < row.tiles.widths.size(); ++i) {
+            for (std::size_t i = 0; i < row.tiles.count; ++i) {
                 row.labels.push_back(
-                    label_of(section.samples[row.tiles.first + i], row.tiles.widths[i]));
+                    label_of(section.samples[row.tiles.first + i], row.tiles.width));
             }
             rows.push_back(std::move(row));
         }
@@ -300,7 +300,7 @@ class IndexSheet {
         }
         double x = measures_.margin;
         for (std::size_t i = 0; i < row.labels.size(); ++i) {
-            const Rect box{x, y_, x + row.tiles.widths[i], y_ + row.tiles.height * factor};
+            const Rect box{x, y_, x + row.tiles.width, y_ + row.tiles.height * factor};
             put_picture(row.section->samples[row.tiles.first + i], box);
             put_label(row.labels[i], box);
             x = box.right + measures_.gap;
