@@ -278,7 +278,7 @@ std::optional<Ring> ring_at(const Zone& zone,
 
 /// How long strokes are, one after the other: long and short by turns, so that the tone ends
 /// softly, and every fourth runs on into the half shade.
-constexpr std::array kTurns = {1.75, 0.58, 1.0, 0.58};
+constexpr std::array kTurns = {1.3, 0.72, 1.05, 0.72};
 
 std::vector<HatchStroke> rings_of(const Zone& zone,
                                   const std::vector<Point>& outline,
@@ -294,10 +294,10 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
             continue;
         }
         const double turn = kTurns[i % kTurns.size()];
-        const double wander = 0.42 + 0.95 * drift(i / 13.0) + 0.1 * scatter(i * 104729U + 3U);
+        const double wander = 0.72 + 0.42 * drift(i / 13.0) + 0.1 * scatter(i * 104729U + 3U);
         const double body = from_nothing(from_end / zone.axis->length());
         const double wide = ring->far - ring->near;
-        const double reach = std::min(wide * pen.reach, 60.0) * turn * wander * body;
+        const double reach = std::min(wide * pen.reach, 70.0) * turn * wander * body;
         strokes.push_back(ring_stroke(*ring, reach, pen, pen.width * body));
     }
     return strokes;

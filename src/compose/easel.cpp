@@ -19,8 +19,8 @@ constexpr double kMostSteps = 2.5;
 constexpr double kFullStepsFrom = 90;
 constexpr double kShadeReach = 84;
 constexpr double kLightReach = 26;
-constexpr double kShadeAlpha = 0.0216;
-constexpr double kLightAlpha = 0.0165;
+constexpr double kShadeAlpha = 0.0180;
+constexpr double kLightAlpha = 0.011;
 /// From this scale on the pen grows finer with the figure, by this power of its size.
 constexpr double kFinerFromScale = 13;
 constexpr double kFiner = 0.5;
@@ -48,7 +48,7 @@ constexpr double kChalkAlpha = 0.45;
 
 /// How far the cloth goes towards its colour in full light; and, for there is little above white,
 /// how far pale cloth is toned beside that light.
-constexpr double kGlow = 0.20;
+constexpr double kGlow = 0.12;
 constexpr double kWhiteGlow = 0.22;
 constexpr double kTone = 0.045;
 constexpr double kToneFrom = 0.74;

@@ -61,6 +61,24 @@ void paint_laid_fold(Easel& easel, const Detail& detail, const Trimming& where) 
     easel.lay(where.clipped, fold_hatch(detail.curve, pen), kPenInk, 0.42);
 }
 
+/// On the large forms of a body the shade of a fold is engraved as theirs is, with strokes that run
+/// out from it. Short ones are puckers; long ones hang, and strokes across them would be teeth. On
+/// light cloth they would look like lashes, on black they would not be seen.
+void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
+    constexpr double least = 26;
+    constexpr double longest = 140;
+    constexpr double deepest = 10;
+    constexpr double large_form = 0.9;
+    const Inks& inks = where.on.inks;
+    const double length = detail.curve.length();
+    const bool cloth = inks.lightness > 0.3 && inks.lightness < 0.8 && inks.hatch_alpha > 0.5;
+    if (length < least || length > longest || where.depth < large_form || !cloth) {
+        return;
+    }
+    const HatchPen pen{easel.printed(2.6), easel.weight(0.7), 0, std::min(0.16 * length, deepest)};
+    easel.lay(where.clipped, fold_hatch(detail.curve, pen), inks.contour, inks.hatch_alpha * 0.8);
+}
+
 /// On a body a seam is seen where the light catches it; a tailor's line says that it runs from edge
 /// to edge.
 void paint_seam(Easel& easel, const Detail& detail, const Trimming& where) {
@@ -149,6 +167,8 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
         case DetailKind::crease:
             if (easel.line_drawing()) {
                 paint_laid_fold(easel, detail, where);
+            } else {
+                engrave_fold(easel, detail, where);
             }
             // A crease is a turn of the light, not an edge: fainter than any seam.
             easel.fill(where.clipped,
@@ -167,6 +187,7 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
             break;
         case DetailKind::fold:
             paint_fold(easel, detail, where);
+            engrave_fold(easel, detail, where);
             break;
         case DetailKind::tone:
             paint_wash(
