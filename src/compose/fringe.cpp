@@ -13,36 +13,73 @@ namespace {
 constexpr double kThreadPitch = 3.4;
 constexpr double kBullionPitch = 8.5;
 
-/// One thread: a strip that hangs with a little swing, rounded at the foot.
-Path thread_between(Point top, Point foot, double wide) {
-    const Point along = unit(foot - top);
-    const Point half = right_of(along) * (wide / 2);
-    const Point knee = foot - along * (wide * 0.5);
+/// How a thread hangs: out over the round of the shoulder, then straight down by its weight.
+struct Hang {
+    Point top;
+    Point over;
+    Point fall;
+    Point foot;
+
+    [[nodiscard]] Point at(double share) const {
+        const double rest = 1 - share;
+        return top * (rest * rest * rest) + over * (3 * rest * rest * share) +
+               fall * (3 * rest * share * share) + foot * (share * share * share);
+    }
+};
+
+Hang hang_between(Point top, Point foot, Point down) {
+    const Point way = foot - top;
+    const double drop = way.x * down.x + way.y * down.y;
+    const Point aside = way - down * drop;
+    return {top, top + aside * 0.7 + down * (drop * 0.22), foot - down * (drop * 0.5), foot};
+}
+
+/// One thread: a strip, narrower where it is sewn in, rounded at the foot.
+Path thread_along(const Hang& hang, Point down, double wide) {
+    const Point half = right_of(down) * (wide / 2);
+    const Point root = half * 0.8;
+    const Point end = down * (wide * 0.55);
+    const Point knee = hang.foot - end * 0.75;
     Path strip;
-    strip.move_to(top - half);
-    strip.line_to(knee - half);
-    strip.cubic_to(foot - half, foot - half, foot);
-    strip.cubic_to(foot + half, foot + half, knee + half);
-    strip.line_to(top + half);
+    strip.move_to(hang.top - root);
+    strip.cubic_to(hang.over - half, hang.fall - half, knee - half);
+    strip.cubic_to(knee - half + end, knee + half + end, knee + half);
+    strip.cubic_to(hang.fall + half, hang.over + half, hang.top + root);
     strip.close();
     return strip;
 }
 
-/// How far threads hang, one after the other, as a share of the whole: no fringe is cut even.
-constexpr std::array kHang = {1.0, 0.965, 0.99, 0.945, 0.98};
+/// Threads cling together by fours and twos: how far each leans to its bundle's middle, in
+/// threads, how far it hangs, as a share of the whole, and how deep it lies in its bundle's shade.
+struct Lie {
+    double lean;
+    double hang;
+    double shade;
+};
+
+constexpr std::array kLies = {Lie{0.12, 0.97, 0.03},
+                              Lie{0.1, 0.99, 0},
+                              Lie{-0.04, 1, 0.08},
+                              Lie{-0.26, 0.985, 0.26},
+                              Lie{0.1, 0.975, 0.02},
+                              Lie{-0.16, 0.955, 0.16},
+                              Lie{0.3, 0.98, 0.05},
+                              Lie{0.06, 1, 0},
+                              Lie{-0.08, 0.99, 0.12},
+                              Lie{-0.3, 0.96, 0.3}};
 
 /// Slanting turns of the cord along one bullion.
-void paint_twist(Easel& easel, Group& into, Point top, Point foot, double wide, Colour ink) {
-    const double long_is = length(foot - top);
-    const Point along = unit(foot - top);
-    const Point half = right_of(along) * (wide * 0.42);
+void paint_twist(Easel& easel, Group& into, const Hang& hang, Point down, double wide, Colour ink) {
+    const double long_is = length(hang.foot - hang.top);
+    const Point half = right_of(down) * (wide * 0.42);
+    const Point rise = down * (wide * 0.22);
     Path turns;
     const double step = wide * 0.62;
     const int count = std::max(0, static_cast<int>(std::ceil((long_is - wide * 0.9) / step)));
     for (int i = 0; i < count; ++i) {
-        const double at = wide * 0.6 + i * step;
-        turns.move_to(top + along * (at + wide * 0.22) - half);
-        turns.line_to(top + along * (at - wide * 0.22) + half);
+        const Point middle = hang.at((wide * 0.6 + i * step) / long_is);
+        turns.move_to(middle + rise - half);
+        turns.line_to(middle - rise + half);
     }
     if (!turns.empty()) {
         easel.stroke(into, easel.drawing().add(std::move(turns)), ink, easel.weight(0.7), 0.7);
@@ -61,26 +98,24 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
     const int threads = std::max(2, static_cast<int>(std::lround(detail.lower.length() / pitch)));
     const Inks inks = easel.inks_of(*paint, Surface::braid);
     const double wide = detail.lower.length() / threads * 1.16;
+    const Curve& roots = detail.lower;
+    const Curve& hem = detail.upper;
+    const Point down = unit(hem.at(hem.length() / 2).at - roots.at(roots.length() / 2).at);
     // Painted away from the light, so that each thread's shadow falls on what comes after it.
     for (int i = 0; i < threads; ++i) {
-        const double share = (i + 0.5) / threads;
-        const Point top = detail.lower.at(detail.lower.length() * share).at;
-        const Point hem = detail.upper.at(detail.upper.length() * share).at;
-        const Point foot = top + (hem - top) * kHang[static_cast<std::size_t>(i) % kHang.size()];
-        const PathId strip = easel.drawing().add(thread_between(top, foot, wide));
-        // Every third thread hangs a little deeper in shade.
-        const Colour own = mix(paint->colour,
-                               inks.shade,
-                               i % 3 == 1   ? 0.14
-                               : i % 3 == 2 ? 0.05
-                                            : 0.0);
+        const Lie& lie = kLies[static_cast<std::size_t>(i) % kLies.size()];
+        const Point top = roots.at(roots.length() * (i + 0.5) / threads).at;
+        const double lean = bullion ? 0 : lie.lean;
+        const Point end = hem.at(hem.length() * (i + 0.5 + lean) / threads).at;
+        const Hang hang = hang_between(top, top + (end - top) * lie.hang, down);
+        const PathId strip = easel.drawing().add(thread_along(hang, down, wide));
         if (!easel.hatched()) {
             easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);
         }
-        easel.fill(where.free, strip, {}, own);
-        easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.45), 0.85);
+        easel.fill(where.free, strip, {}, mix(paint->colour, inks.shade, lie.shade));
+        easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.4), 0.8);
         if (bullion) {
-            paint_twist(easel, where.free, top, foot, wide, inks.seam);
+            paint_twist(easel, where.free, hang, down, wide, inks.seam);
         }
     }
 }
