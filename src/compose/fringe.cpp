@@ -39,7 +39,7 @@ Path thread_along(const Hang& hang, Point down, double wide) {
     const Point half = right_of(down) * (wide / 2);
     const Point root = half * 0.8;
     const Point end = down * (wide * 0.55);
-    const Point knee = hang.foot - end * 0.75;
+    const Point knee = hang.foot - end * 0.9;
     Path strip;
     strip.move_to(hang.top - root);
     strip.cubic_to(hang.over - half, hang.fall - half, knee - half);
