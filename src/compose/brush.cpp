@@ -112,18 +112,29 @@ struct Ring {
 };
 
 /// A stroke of the graver: it swells where the shade is deepest, a little within the dark edge, and
-/// is drawn out to a point towards the light. Of a short one nobody sees that its sides are
-/// straight, and a plate has some thousands.
+/// is drawn out to a point towards the light. Of one that hardly bends nobody sees that its sides
+/// are straight, and a plate has some thousands.
 HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
-    constexpr double seen_to_bend = 32;
+    constexpr double seen_to_bend = 0.9;
+    constexpr double straight = 0.25;
     constexpr double deepest = 0.24;
     // A parabola through the three points.
     const Point pole = belly * 2 - (begin + end) * 0.5;
     const Point core = begin * ((1 - deepest) * (1 - deepest)) +
                        pole * (2 * deepest * (1 - deepest)) + end * (deepest * deepest);
     const Point aside = right_of(unit(end - begin)) * (width / 2);
-    if (length(end - begin) < seen_to_bend) {
+    const double bend = length(belly - (begin + end) * 0.5);
+    if (bend < straight) {
         return {polygon({begin, core - aside, end, core + aside}), begin, belly, end};
+    }
+    if (bend < seen_to_bend) {
+        const Point farther = (belly + (pole + end) * 0.5) * 0.5;
+        const Point thinner = aside * 0.45;
+        return {
+            polygon({begin, core - aside, farther - thinner, end, farther + thinner, core + aside}),
+            begin,
+            belly,
+            end};
     }
     // Its two parts as cubics, on either side.
     const Point near = begin + (core - begin) * 0.6;

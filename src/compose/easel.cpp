@@ -49,7 +49,7 @@ constexpr double kChalkAlpha = 0.45;
 /// How far the cloth goes towards its colour in full light; and, for there is little above white,
 /// how far pale cloth is toned beside that light.
 constexpr double kGlow = 0.12;
-constexpr double kWhiteGlow = 0.22;
+constexpr double kWhiteGlow = 0.15;
 constexpr double kTone = 0.045;
 constexpr double kToneFrom = 0.74;
 constexpr double kToneWithin = 0.12;
