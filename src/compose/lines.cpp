@@ -95,13 +95,13 @@ void paint_stitches(Easel& easel, const Detail& detail, const Trimming& where) {
     const double step = easel.weight(1);
     // Round ends lengthen every stitch by the line's own width.
     const std::vector<double> dash =
-        flat ? std::vector{2.4 * step, 2.9 * step} : std::vector{3 * step, 2.2 * step};
-    const double width = easel.weight(flat ? std::max(detail.width, 0.65) : detail.width);
+        flat ? std::vector{2.4 * step, 2.9 * step} : std::vector{1.7 * step, 1.7 * step};
+    const double width = easel.weight(flat ? std::max(detail.width, 0.65) : detail.width * 0.7);
     where.clipped.children.emplace_back(
         Shape{easel.drawing().add(detail.path),
               {},
               std::nullopt,
-              Stroke{where.on.inks.seam, width, flat ? 1 : 0.9, dash}});
+              Stroke{where.on.inks.seam, width, flat ? 1 : 0.7, dash}});
 }
 
 /// A wash of shade or light, or of a colour of its own, such as the blush of a cheek; on a sheet
