@@ -86,6 +86,18 @@ void paint_twist(Easel& easel, Group& into, const Hang& hang, Point down, double
     }
 }
 
+/// The plies of a twisted thread: short strokes down its side away from the light.
+void paint_plies(Easel& easel, Group& into, const Hang& hang, Point down, double wide, Colour ink) {
+    const Point aside = right_of(down) * (wide * -0.2);
+    Path side;
+    side.move_to(hang.at(0.12) + aside * 0.8);
+    side.cubic_to(hang.at(0.4) + aside, hang.at(0.7) + aside, hang.at(0.96) + aside);
+    into.children.emplace_back(Shape{easel.drawing().add(std::move(side)),
+                                     {},
+                                     std::nullopt,
+                                     Stroke{ink, wide * 0.2, 0.55, {wide * 0.5, wide * 0.6}}});
+}
+
 }  // namespace
 
 void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
@@ -114,7 +126,9 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         }
         easel.fill(where.free, strip, {}, mix(paint->colour, inks.shade, lie.shade));
         easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.4), 0.8);
-        if (bullion) {
+        if (!bullion) {
+            paint_plies(easel, where.free, hang, down, wide, inks.seam);
+        } else {
             paint_twist(easel, where.free, hang, down, wide, inks.seam);
         }
     }
