@@ -21,9 +21,8 @@
 namespace platewright::cli {
 namespace {
 
-/// So much of a picture's height is enough, from the top, where it would not fit its page. A man
-/// shown whole keeps his feet.
-constexpr double kLeast = 0.88;
+/// About as wide as a lens is beside its man, for the weight of its lines.
+constexpr double kLensOnMan = 0.7;
 
 /// A man of the chart with the cell he fills.
 struct ShownMan {
@@ -62,11 +61,11 @@ class ChartSheet : public Sheet {
         return *job.views.find("front")->second;
     }
 
-    /// The place of the lens beside men who are told by their marks, if the template has one.
-    [[nodiscard]] std::optional<Rect> lens() const {
+    /// What is enlarged of the man: nothing where a chart is not about marks.
+    [[nodiscard]] std::optional<Rect> box_of(const ShownMan& man) const {
         return draft_.of == ChartOf::regiments
                    ? std::nullopt
-                   : frame_of(front_of(draft_.men.front().job), "rank-lens");
+                   : box_of_difference(draft_.men.front().uniform, man.uniform, front_of(man.job));
     }
 
     void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {
@@ -77,32 +76,26 @@ class ChartSheet : public Sheet {
         all.reserve(draft_.men.size());
         for (const ShownMan& man : draft_.men) {
             all.push_back(&man.uniform);
+            chart.groups[man.group].entries[man.entry].has_detail = box_of(man).has_value();
         }
         const Template& front = front_of(draft_.men.front().job);
-        Rect first = chart_frame(draft_.of, front, all);
-        chart.aspect = first.height() / std::max(first.width(), 1.0);
-        if (draft_.of != ChartOf::regiments) {
-            // More of the coat is shown where the page has room for it.
-            chart.least_aspect = chart.aspect * kLeast;
-            first = to_the_hem(front, first);
-            chart.aspect = first.height() / std::max(first.width(), 1.0);
-        }
-        const double scale = chart_scale(chart, first.width(), printing.paper, type);
-        const auto lens_box = lens();
-        chart.lens = lens_box ? in_widths_of(first, *lens_box) : Rect();
+        const Rect whole = chart_frame(front, all);
+        const Rect shoulders = between_elbows(front, whole);
+        chart.standing = true;
+        chart.aspect = shoulders.height() / std::max(shoulders.width(), 1.0);
+        const double scale = chart_scale(chart, shoulders.width(), printing.paper, type);
         for (const ShownMan& man : draft_.men) {
             ChartEntry& entry = chart.groups[man.group].entries[man.entry];
-            entry.picture = compose(
-                man.uniform, front_of(man.job), man.job.ornaments, scale, first, printing.ink);
-            const auto box = lens_box
-                                 ? box_of_difference(*all.front(), man.uniform, front_of(man.job))
-                                 : std::nullopt;
-            if (box) {
-                const Rect seen = seen_through(*lens_box, *box);
+            entry.picture =
+                compose(man.uniform, front_of(man.job), man.job.ornaments, scale, {}, printing.ink);
+            // Swords and drums may stand out of it.
+            entry.picture->frame = shoulders;
+            if (const auto box = box_of(man)) {
+                const Rect seen = seen_through_lens(*box);
                 entry.detail = compose(without_a_sword(man.uniform),
                                        front_of(man.job),
                                        man.job.ornaments,
-                                       scale * seen.width() / lens_box->width(),
+                                       scale * seen.width() / (kLensOnMan * shoulders.width()),
                                        seen,
                                        printing.ink);
             }
@@ -113,7 +106,7 @@ class ChartSheet : public Sheet {
                 entry.button = compose(man.uniform,
                                        *button->second,
                                        man.job.ornaments,
-                                       own * scale / (first.width() * 0.3),
+                                       own * scale / (whole.width() * 0.3),
                                        {},
                                        printing.ink);
             }

@@ -13,24 +13,8 @@
 namespace platewright::cli {
 namespace {
 
-/// Sleeves that touch the edge of a cell look cut off by it.
-constexpr double kAir = 1.08;
-/// What is hardly larger through a lens than beside it needs none.
-constexpr double kLeastEnlargement = 2.2;
-
-/// Where a chart of that kind looks.
-std::string_view frame_name(ChartOf of) {
-    switch (of) {
-        case ChartOf::regiments:
-            return "regiment";
-        case ChartOf::ranks:
-        case ChartOf::service:
-            return "rank";
-        case ChartOf::colours:
-            break;
-    }
-    return {};
-}
+/// Elbows must not touch.
+constexpr double kAir = 1.04;
 
 /// Whether what he wears on his head stands higher than a cocked hat.
 bool is_tall(const Uniform& man) {
@@ -96,20 +80,19 @@ std::optional<Rect> box_of_tape(const Uniform& man, std::string_view group, cons
 
 }  // namespace
 
-Rect chart_frame(ChartOf of, const Template& front, const std::vector<const Uniform*>& men) {
+Rect chart_frame(const Template& front, const std::vector<const Uniform*>& men) {
     const Rect whole = frame_of(front);
     const Rect head = frame_of(front, "hat").value_or(whole);
-    Rect frame = frame_of(front, frame_name(of)).value_or(whole);
-    const bool with_heads = frame.top < head.centre().y;
-    if (with_heads && std::ranges::any_of(men, [](const Uniform* man) { return is_tall(*man); })) {
+    Rect frame = frame_of(front, "regiment").value_or(whole);
+    if (std::ranges::any_of(men, [](const Uniform* man) { return is_tall(*man); })) {
         frame.top = std::min(frame.top, head.top);
     }
-    return frame.widened(kAir);
+    return frame;
 }
 
-Rect to_the_hem(const Template& front, const Rect& frame) {
-    const double hem = frame_of(front, "coat").value_or(frame).bottom;
-    return {frame.left, frame.top, frame.right, std::max(frame.bottom, hem)};
+Rect between_elbows(const Template& front, const Rect& frame) {
+    const Rect coat = frame_of(front, "coat").value_or(frame);
+    return Rect{coat.left, frame.top, coat.right, frame.bottom}.widened(kAir);
 }
 
 std::optional<Rect> box_of_difference(const Uniform& ordinary,
@@ -164,16 +147,11 @@ Uniform without_a_sword(Uniform man) {
     return man;
 }
 
-Rect in_widths_of(const Rect& frame, const Rect& box) {
-    const double whole = std::max(frame.width(), 1.0);
-    return {(box.left - frame.left) / whole,
-            (box.top - frame.top) / whole,
-            (box.right - frame.left) / whole,
-            (box.bottom - frame.top) / whole};
-}
-
-Rect seen_through(const Rect& lens, const Rect& box) {
-    const double half = lens.width() / kLeastEnlargement / 2;
+Rect seen_through_lens(const Rect& box) {
+    // Less would not say where on the man it is; more would be hardly larger than beside it.
+    constexpr double least = 124;
+    constexpr double most = 176;
+    const double half = std::clamp(std::max(box.width(), box.height()), least, most) / 2;
     const Point middle = box.centre();
     return {middle.x - half, middle.y - half, middle.x + half, middle.y + half};
 }

@@ -356,7 +356,7 @@ CalloutPlan place_callouts(const std::vector<Callout>& callouts,
 }
 
 void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on) {
-    constexpr double line_share = 0.045;
+    constexpr double line_share = 0.036;
     for (const PlacedCallout& callout : plan.placed) {
         on.begin_link(callout.link);
         Path line;
@@ -364,11 +364,11 @@ void draw_callouts(const CalloutPlan& plan, const Type& type, Layer& on) {
         line.line_to(callout.bend);
         line.line_to(callout.turn);
         line.line_to(callout.site);
-        // Paper on both sides of the line keeps it legible on dark cloth.
-        on.stroke(line, kPaper, type.size * line_share * 3, 0.7);
+        // A hair of paper on both sides keeps the line legible on dark cloth.
+        on.stroke(line, kPaper, type.size * line_share * 2.2, 0.8);
         on.stroke(line, kInk, type.size * line_share);
         const double dot = type.size * callout.dot;
-        on.outlined(ellipse(callout.site, dot, dot), kInk, kPaper, type.size * line_share * 1.4);
+        on.outlined(ellipse(callout.site, dot, dot), kInk, kPaper, type.size * line_share * 1.5);
         double y = callout.box.top + type.size * kBaseline;
         for (const std::string& words : callout.lines) {
             on.words(words,

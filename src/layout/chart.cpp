@@ -10,8 +10,10 @@
 #include "layout/block.h"
 #include "layout/chart_plan.h"
 #include "layout/furniture.h"
+#include "layout/ground.h"
 #include "layout/layer.h"
 #include "layout/ruler.h"
+#include "layout/silhouette.h"
 #include "layout/style.h"
 #include "words/sheet_messages.h"
 
@@ -24,8 +26,6 @@ using sheet::Ruler;
 
 /// Where titles begin, in margins.
 constexpr double kTop = 1.15;
-/// What a picture stands before.
-constexpr Colour kMount{0xfb, 0xf8, 0xf0};
 /// The shade of a sample of cloth on the sheet.
 constexpr Colour kUnderSample{0xc9, 0xbf, 0xa8};
 
@@ -183,14 +183,55 @@ class Sheet {
                 put_heading(run, row.y, page);
             }
         }
-        const double y = row.y + row.heading;
         for (const ChartPlan::Run& run : row.runs) {
+            if (chart_.standing) {
+                put_ground(row, run, page);
+            }
             for (std::size_t i = run.first; i < run.last; ++i) {
-                const double x =
-                    m_.margin + run.x + static_cast<double>(i - run.first) * (plan_.cell + m_.gap);
-                put_entry(chart_.groups[run.group].entries[i], {x, y}, page);
+                put_entry(
+                    chart_.groups[run.group].entries[i], cell_of(row, run, i), {row, run}, page);
             }
         }
+    }
+
+    /// The room of a picture.
+    [[nodiscard]] Rect cell_of(const ChartPlan::Row& row,
+                               const ChartPlan::Run& run,
+                               std::size_t entry) const {
+        const double x =
+            m_.margin + run.x + static_cast<double>(entry - run.first) * run.pitch - plan_.aside;
+        const double y = row.y + row.heading;
+        return {x, y, x + plan_.cell, y + plan_.picture_height};
+    }
+
+    /// One strip under all who stand side by side.
+    void put_ground(const ChartPlan::Row& row, const ChartPlan::Run& run, Page& page) const {
+        std::vector<sheet::Footing> feet;
+        double factor = 1;
+        for (std::size_t i = run.first; i < run.last; ++i) {
+            const ChartEntry& entry = chart_.groups[run.group].entries[i];
+            if (!entry.picture) {
+                continue;
+            }
+            const Placed man = placed(*entry.picture, cell_of(row, run, i), "");
+            factor = man.factor;
+            auto foot = sheet::footing_of(
+                sheet::Silhouette(entry.picture->drawing, entry.picture->frame), man.at, factor);
+            if (foot) {
+                feet.push_back(*std::move(foot));
+            }
+        }
+        const Rect first = cell_of(row, run, run.first);
+        const Rect last = cell_of(row, run, run.last - 1);
+        const double beyond = m_.margin * 0.2;
+        Layer ground("ground");
+        sheet::draw_ground(
+            feet,
+            {first.left - beyond, first.top, last.right + beyond, first.bottom + m_.ground},
+            factor,
+            chart_.title + std::to_string(run.group) + std::to_string(run.first),
+            ground);
+        std::move(ground).put_on(page);
     }
 
     /// The group's name over its first row, and a rule as wide as the run.
@@ -230,22 +271,22 @@ class Sheet {
         }
     }
 
-    void put_entry(const ChartEntry& entry, Point corner, Page& page) {
-        const Rect cell{corner.x, corner.y, corner.x + plan_.cell, corner.y + plan_.picture_height};
+    /// Where an entry stands.
+    struct Place {
+        const ChartPlan::Row& row;
+        const ChartPlan::Run& run;
+    };
+
+    void put_entry(const ChartEntry& entry, const Rect& cell, const Place& place, Page& page) {
         if (entry.picture) {
-            put_mount(cell, page);
-            put_picture(cut_off(*entry.picture, cell), cell, "picture", page);
-            put_edge(cell, page);
+            page.items.push_back(placed(*entry.picture, cell, "picture"));
         }
-        if (entry.detail && !chart_.lens.empty()) {
-            put_lens(*entry.detail, cell, page);
-        }
-        const double under = cell.bottom + 0.55 * m_.leading;
+        const double under = words_under(cell) + 0.55 * m_.leading;
         if (entry.button) {
-            put_picture(*entry.button,
-                        {cell.left, under, cell.left + m_.button, under + m_.button},
-                        "button",
-                        page);
+            page.items.push_back(
+                placed(*entry.button,
+                       {cell.left, under, cell.left + m_.button, under + m_.button},
+                       "button"));
         }
         if (entry.colour) {
             Layer sample("sample");
@@ -260,51 +301,38 @@ class Sheet {
             }
             std::move(sample).put_on(page);
         }
-        put_label(entry, cell, page);
+        put_label(entry, cell, place, page);
     }
 
-    /// Where a picture is cut it is cut by an edge, as a print is by its mount.
-    void put_mount(const Rect& cell, Page& page) const {
-        if (chart_.ink == Ink::colour) {
-            Layer mount("mount");
-            mount.fill(rectangle(cell), kMount);
-            std::move(mount).put_on(page);
-        }
+    /// Where what stands beneath a picture begins.
+    [[nodiscard]] double words_under(const Rect& cell) const {
+        return cell.bottom + (chart_.standing ? m_.ground : 0);
     }
 
-    void put_edge(const Rect& cell, Page& page) const {
-        Layer edge("edge");
-        edge.stroke(rectangle(cell), sheet::kSoftInk, 0.16 * m_.unit);
-        std::move(edge).put_on(page);
-    }
-
-    void put_lens(const Figure& figure, const Rect& cell, Page& page) const {
-        const double radius = cell.width() * chart_.lens.width() / 2;
-        const Point centre = Point{cell.left, cell.top} + chart_.lens.centre() * cell.width();
-        const Rect box{centre.x - radius, centre.y - radius, centre.x + radius, centre.y + radius};
-        Layer ground("mount");
-        ground.fill(ellipse(centre, radius + 0.7 * m_.unit, radius + 0.7 * m_.unit), mount());
-        std::move(ground).put_on(page);
+    /// Two rings, as a medallist's, and what tells this man from the others within them.
+    void put_lens(const Figure& figure, Point centre, Page& page) const {
+        const double radius = plan_.lens / 2;
+        const double inner = radius - 0.75 * m_.unit;
         Figure round = figure;
         const double inside = round.frame.width() / 2;
         const PathId edge = round.drawing.add(ellipse(round.frame.centre(), inside, inside));
         Group cut{"detail", false, {edge}, {}};
         cut.children.emplace_back(std::move(round.drawing.root));
         round.drawing.root = std::move(cut);
-        put_picture(round, box, "detail", page);
+        page.items.push_back(
+            placed(round,
+                   {centre.x - inner, centre.y - inner, centre.x + inner, centre.y + inner},
+                   "detail"));
         Layer ring("ring");
-        ring.stroke(ellipse(centre, radius, radius), sheet::kInk, 0.22 * m_.unit);
+        ring.stroke(ellipse(centre, radius, radius), sheet::kInk, 0.2 * m_.unit);
+        ring.stroke(ellipse(centre, inner, inner), sheet::kInk, 0.1 * m_.unit);
         std::move(ring).put_on(page);
     }
 
-    /// What pictures stand before; only in colour is it another than the paper.
-    [[nodiscard]] Colour mount() const {
-        return chart_.ink == Ink::hatched ? Colour{0xff, 0xff, 0xff} : kMount;
-    }
-
-    void put_label(const ChartEntry& entry, const Rect& cell, Page& page) {
-        const sheet::ChartWords words = sheet::chart_words(entry, plan_.cell, m_, ruler_);
-        double baseline = cell.bottom + m_.leading * 1.25;
+    void put_label(const ChartEntry& entry, const Rect& cell, const Place& place, Page& page) {
+        const sheet::ChartWords words =
+            sheet::chart_words(entry, sheet::words_room(plan_, place.run, m_), m_, ruler_);
+        double baseline = words_under(cell) + m_.leading * 1.25;
         double x = cell.centre().x;
         if (entry.button) {
             x = cell.left + m_.button + m_.beside;
@@ -312,9 +340,21 @@ class Sheet {
             // middle.
             baseline += words.lines.size() == 1 ? (m_.button - m_.leading) / 2 : 0;
         }
+        const double below = baseline + static_cast<double>(place.row.lines_above) * m_.leading;
+        if (entry.detail) {
+            // Under the name, or beside the head, over the elbow.
+            const double radius = plan_.lens / 2;
+            const Point under{x, below - 0.4 * m_.leading + radius};
+            const Point beside{x + plan_.aside + plan_.cell / 2 - radius,
+                               cell.top + radius + 0.04 * cell.height()};
+            put_lens(*entry.detail, plan_.beside ? beside : under, page);
+        }
         Layer label("label");
         for (std::size_t i = 0; i < words.lines.size(); ++i) {
             const bool name = i < words.names;
+            if (i == words.above && !plan_.beside) {
+                baseline = below + plan_.lens + m_.leading;
+            }
             label.words(words.lines[i],
                         {x, baseline},
                         name ? sheet::roman(m_.words * 1.06) : sheet::italic(m_.words),
@@ -325,27 +365,13 @@ class Sheet {
         std::move(label).put_on(page);
     }
 
-    /// Of a picture higher than its cell the foot is left off.
-    static Figure cut_off(Figure figure, const Rect& cell) {
-        const Rect whole = figure.frame;
-        figure.frame.bottom =
-            std::min(whole.bottom, whole.top + whole.width() * cell.height() / cell.width());
-        if (figure.frame.bottom < whole.bottom) {
-            const PathId edge = figure.drawing.add(rectangle(figure.frame));
-            Group cut{"picture", false, {edge}, {}};
-            cut.children.emplace_back(std::move(figure.drawing.root));
-            figure.drawing.root = std::move(cut);
-        }
-        return figure;
-    }
-
-    static void put_picture(const Figure& figure, const Rect& in, const char* name, Page& page) {
+    static Placed placed(const Figure& figure, const Rect& in, const char* name) {
         const Rect& frame = figure.frame;
         const double factor = std::min(in.width() / frame.width(), in.height() / frame.height());
         const Point middle = in.centre();
         Placed placed{middle - frame.centre() * factor, factor, figure.drawing};
         placed.drawing.root.name = name;
-        page.items.push_back(std::move(placed));
+        return placed;
     }
 
     void put_foot(std::size_t number) {
@@ -371,7 +397,9 @@ class Sheet {
 }  // namespace
 
 double chart_scale(const Chart& chart, double width, const Paper& paper, const Typesetter& type) {
-    return std::max(width, 1.0) / Sheet(chart, paper, type).plan().cell;
+    const ChartPlan& plan = Sheet(chart, paper, type).plan();
+    const double high = chart.aspect * std::max(width, 1.0);
+    return std::max(std::max(width, 1.0) / plan.cell, high / plan.picture_height);
 }
 
 Document lay_out_chart(const Chart& chart,

@@ -15,15 +15,17 @@ namespace platewright {
 /// One thing of a chart. What it has no picture of is left empty.
 struct ChartEntry {
     std::string name;
-    /// Beneath the name.
+    /// Beneath the name; the last of them beneath the lens, if there is one.
     std::vector<std::string> lines;
     std::optional<Figure> picture;
     /// Under the picture, beside the words.
     std::optional<Figure> button;
     /// Instead of a picture.
     std::optional<KeyEntry> colour;
-    /// What tells this one from the others, enlarged in the lens.
+    /// What tells this one from the others, enlarged in a lens under the name.
     std::optional<Figure> detail = {};
+    /// Whether it will have one.
+    bool has_detail = false;
 };
 
 /// Things that belong together.
@@ -34,8 +36,8 @@ struct ChartGroup {
     std::vector<ChartEntry> entries;
 };
 
-/// A chart. `aspect`: height of its pictures for a width of 1; `least_aspect`: how low they may be
-/// cut off at the foot where that saves a page or keeps them large; 0: not at all.
+/// A chart. `aspect`: height of its pictures for a width of 1; `least_aspect`: how low samples may
+/// be cut where that saves a page or keeps them wide; 0: not at all.
 struct Chart {
     std::string title;
     std::string subtitle;
@@ -47,9 +49,9 @@ struct Chart {
     Ink ink = Ink::colour;
     double aspect = 1;
     double least_aspect = 0;
-    /// Where details stand, from the upper left corner of a picture of width 1; may stand out of it
-    /// as far as the next picture.
-    Rect lens;
+    /// Whether its pictures are of men who stand in rows on one strip of ground each: they are made
+    /// smaller rather than cut.
+    bool standing = false;
     std::vector<ChartGroup> groups;
 };
 

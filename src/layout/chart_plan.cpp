@@ -14,6 +14,11 @@ namespace {
 /// A cell narrower than this, in mm, shows nothing; a wider one looks empty.
 constexpr double kNarrowest = 22;
 constexpr double kWidest = 64;
+/// A lens, across: of its cell, and at most so many mm.
+constexpr double kLens = 0.8;
+constexpr double kLargestLens = 28;
+/// A man needs so much room beside him, mm, for his lens to stand there.
+constexpr double kLeastBeside = 16;
 
 class ChartPlanner {
   public:
@@ -23,7 +28,8 @@ class ChartPlanner {
                  Ruler& ruler)
         : chart_(chart), paper_(paper), m_(measures), ruler_(ruler) {}
 
-    /// The fewest pages; of those the widest cells, unless narrower ones fill the last row better.
+    /// The fewest pages; of those the largest pictures, unless smaller ones fill the last row
+    /// better.
     ChartPlan best(double head, double foot) {
         const double room = paper_.width - 2 * m_.margin;
         ChartPlan best;
@@ -36,9 +42,11 @@ class ChartPlanner {
             if (cell > kWidest * m_.unit && room > kWidest * m_.unit) {
                 continue;
             }
-            ChartPlan made = cut_to_fit(columns, cell, head, foot);
-            if (!found || made.pages < best.pages ||
-                (made.pages == best.pages && left_alone(best) && !left_alone(made))) {
+            if (found && breaks_names(cell)) {
+                break;
+            }
+            ChartPlan made = made_to_fit(columns, cell, {head, foot});
+            if (!found || is_better(made, best)) {
                 best = std::move(made);
                 found = true;
             }
@@ -52,18 +60,57 @@ class ChartPlanner {
     const ChartMeasures& m_;
     Ruler& ruler_;
 
+    /// What title and notes take of the sheet, mm.
+    struct Taken {
+        double head = 0;
+        double foot = 0;
+    };
+
+    /// Samples come in order, the widest first; men are as large as their rows let them be.
+    [[nodiscard]] bool is_better(const ChartPlan& made, const ChartPlan& than) const {
+        if (made.pages != than.pages) {
+            return made.pages < than.pages;
+        }
+        if (left_alone(made) != left_alone(than)) {
+            return left_alone(than);
+        }
+        if (fullest(made) < made.columns) {
+            return false;
+        }
+        return chart_.standing && made.picture_height > than.picture_height;
+    }
+
+    /// Whether a word of a name is wider than its cell and its share of the gap.
+    bool breaks_names(double cell) {
+        const Type type = roman(m_.words * 1.06);
+        return chart_.standing && std::ranges::any_of(chart_.groups, [&](const ChartGroup& group) {
+                   return std::ranges::any_of(group.entries, [&](const ChartEntry& entry) {
+                       return ruler_.least_width(entry.name, type, "") > cell;
+                   });
+               });
+    }
+
     /// Height of what stands beneath the pictures of a row.
-    double words_height(const std::vector<ChartPlan::Run>& runs, double cell) {
+    double words_height(ChartPlan::Row& row, const ChartPlan& plan) {
         double most = 0;
-        for (const ChartPlan::Run& run : runs) {
+        std::size_t below = 0;
+        row.lines_above = 0;
+        for (const ChartPlan::Run& run : row.runs) {
             for (std::size_t i = run.first; i < run.last; ++i) {
                 const ChartEntry& entry = chart_.groups[run.group].entries[i];
-                const auto lines =
-                    static_cast<double>(chart_words(entry, cell, m_, ruler_).lines.size());
-                most = std::max({most, lines * m_.leading, entry.button ? m_.button : 0});
+                const ChartWords words = chart_words(entry, words_room(plan, run, m_), m_, ruler_);
+                row.lines_above = std::max(row.lines_above, words.above);
+                below = std::max(below, words.lines.size() - words.above);
+                most = std::max({most,
+                                 static_cast<double>(words.lines.size()) * m_.leading,
+                                 entry.button ? m_.button : 0});
             }
         }
-        return most;
+        // Lenses of a row stand level.
+        return plan.lens > 0 && !plan.beside
+                   ? static_cast<double>(row.lines_above + below) * m_.leading + plan.lens +
+                         m_.leading
+                   : most;
     }
 
     /// Whether the last row is nearly empty, and not because there is only that one.
@@ -76,6 +123,19 @@ class ChartPlanner {
             last += run.last - run.first;
         }
         return 2 * last < plan.columns;
+    }
+
+    /// How many stand in the row that has most.
+    static std::size_t fullest(const ChartPlan& plan) {
+        std::size_t most = 0;
+        for (const ChartPlan::Row& row : plan.rows) {
+            std::size_t number = 0;
+            for (const ChartPlan::Run& run : row.runs) {
+                number += run.last - run.first;
+            }
+            most = std::max(most, number);
+        }
+        return most;
     }
 
     /// As many rows on every page, so that the last is not nearly empty: the foot is raised as far
@@ -98,23 +158,22 @@ class ChartPlanner {
         return found;
     }
 
-    /// What title and notes take of the sheet, mm.
-    struct Taken {
-        double head = 0;
-        double foot = 0;
-    };
-
-    /// With pictures cut off as far as it takes to have them on one page; whole if it would not
-    /// help.
-    ChartPlan cut_to_fit(std::size_t columns, double cell, double head, double foot) {
+    /// On one page, if it can be had by cutting samples or making men smaller; otherwise as wide as
+    /// the cell.
+    ChartPlan made_to_fit(std::size_t columns, double cell, const Taken& taken) {
         constexpr double step = 0.02;
-        ChartPlan whole = plan(columns, cell, cell * chart_.aspect, {head, foot});
-        for (double aspect = chart_.aspect * (1 - step);
-             whole.pages > 1 && chart_.least_aspect > 0 && aspect >= chart_.least_aspect;
-             aspect -= chart_.aspect * step) {
-            ChartPlan cut = plan(columns, cell, cell * aspect, {head, foot});
-            if (cut.pages == 1) {
-                return cut;
+        // Below this half a mark is no more to be seen.
+        constexpr double smallest = 38;
+        const double most = cell * chart_.aspect;
+        const double least = chart_.standing           ? std::min(smallest * m_.unit, most)
+                             : chart_.least_aspect > 0 ? cell * chart_.least_aspect
+                                                       : most;
+        ChartPlan whole = plan(columns, cell, most, taken);
+        for (double height = most * (1 - step); whole.pages > 1 && height >= least;
+             height -= most * step) {
+            ChartPlan made = plan(columns, cell, height, taken);
+            if (made.pages == 1) {
+                return made;
             }
         }
         return whole;
@@ -126,6 +185,14 @@ class ChartPlanner {
         made.columns = columns;
         made.cell = cell;
         made.picture_height = picture_height;
+        made.lens = lens_of(cell);
+        const double free = cell - picture_height / chart_.aspect;
+        if (made.lens > 0 && free > kLeastBeside * m_.unit) {
+            made.beside = true;
+            made.lens = std::min(free, kLargestLens * m_.unit);
+            // It may stand over the elbow.
+            made.aside = 0.46 * made.lens;
+        }
         made.rows = rows_of(columns, cell);
         double y = head;
         bool fresh = true;
@@ -149,11 +216,21 @@ class ChartPlanner {
         return made;
     }
 
+    /// Across; 0 where nothing is enlarged.
+    [[nodiscard]] double lens_of(double cell) const {
+        const bool any = std::ranges::any_of(chart_.groups, [](const ChartGroup& group) {
+            return std::ranges::any_of(group.entries, &ChartEntry::has_detail);
+        });
+        return any ? std::min(kLens * cell, kLargestLens * m_.unit) : 0;
+    }
+
     /// Rows of a single page share what room is left, within reason.
     void spread(ChartPlan& plan, double spare) const {
         const double share =
             std::clamp(spare / static_cast<double>(plan.rows.size() + 1), 0.0, 5 * m_.gap);
-        double shift = share * 0.5;
+        // A single row of men hangs a little above the middle, as a picture on a wall.
+        double shift =
+            plan.rows.size() == 1 && chart_.standing ? std::max(0.36 * spare, 0.0) : share * 0.5;
         for (ChartPlan::Row& row : plan.rows) {
             row.y += shift;
             shift += share;
@@ -162,7 +239,7 @@ class ChartPlanner {
 
     double row_height(ChartPlan::Row& row, bool first_on_page, const ChartPlan& plan) {
         return heading_height(row, first_on_page) + plan.picture_height + 0.6 * m_.leading +
-               words_height(row.runs, plan.cell) + m_.gap * 0.9;
+               (chart_.standing ? m_.ground : 0) + words_height(row, plan) + m_.gap * 0.9;
     }
 
     /// A group's name stands over its first row, and again at the head of a page.
@@ -190,8 +267,11 @@ class ChartPlanner {
                     used = 0;
                 }
                 const std::size_t count = std::min(left, evenly(left, columns) - used);
-                rows.back().runs.push_back(
-                    {group, first, first + count, static_cast<double>(used) * (cell + m_.gap)});
+                rows.back().runs.push_back({group,
+                                            first,
+                                            first + count,
+                                            static_cast<double>(used) * (cell + m_.gap),
+                                            cell + m_.gap});
                 used = is_named() ? used + count : columns;
                 first += count;
             }
@@ -213,15 +293,19 @@ class ChartPlanner {
         return is_named() || rows > few ? columns : (left + rows - 1) / rows;
     }
 
-    /// A hole at one side looks like something missing.
+    /// A hole at one side looks like something missing: those of a short row stand a little further
+    /// apart, and in the middle.
     void centre_short(std::vector<ChartPlan::Row>& rows, std::size_t columns, double cell) const {
+        constexpr double furthest = 1.25;
         if (rows.size() < 2 || is_named()) {
             return;
         }
+        const double room = static_cast<double>(columns) * (cell + m_.gap);
         for (ChartPlan::Row& row : rows) {
             for (ChartPlan::Run& run : row.runs) {
-                const std::size_t number = run.last - run.first;
-                run.x += static_cast<double>(columns - number) * (cell + m_.gap) / 2;
+                const auto number = static_cast<double>(run.last - run.first);
+                run.pitch = std::min(room / number, furthest * (cell + m_.gap));
+                run.x = (room - number * run.pitch + run.pitch - (cell + m_.gap)) / 2;
             }
         }
     }
@@ -238,6 +322,7 @@ ChartMeasures::ChartMeasures(const Paper& paper) {
     heading = 3.3 * unit;
     button = 2.9 * leading;
     beside = 0.6 * leading;
+    ground = 0.5 * leading;
 }
 
 ChartWords chart_words(const ChartEntry& entry,
@@ -248,17 +333,23 @@ ChartWords chart_words(const ChartEntry& entry,
     const double room = entry.button   ? cell - measures.button - measures.beside
                         : entry.colour ? cell
                                        : cell + 0.6 * measures.gap;
-    ChartWords words{ruler.lines(entry.name, roman(measures.words * 1.06), room), 0};
+    ChartWords words{ruler.lines(entry.name, roman(measures.words * 1.06), room), 0, 0};
     words.names = words.lines.size();
     for (const std::string& line : entry.lines) {
-        // In the middle under its picture no last line may be a single word.
-        for (std::string& part : entry.button
-                                     ? ruler.lines(line, italic(measures.words), room)
-                                     : ruler.even_lines(line, italic(measures.words), room)) {
+        words.above = words.lines.size();
+        // No last line may be a single word.
+        for (std::string& part : ruler.even_lines(line, italic(measures.words), room)) {
             words.lines.push_back(std::move(part));
         }
     }
+    if (!entry.has_detail) {
+        words.above = words.lines.size();
+    }
     return words;
+}
+
+double words_room(const ChartPlan& plan, const ChartPlan::Run& run, const ChartMeasures& measures) {
+    return run.pitch - measures.gap - 2 * plan.aside;
 }
 
 ChartPlan plan_chart(

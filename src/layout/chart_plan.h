@@ -21,6 +21,8 @@ struct ChartMeasures {
     /// A button among the words under its coat, and its distance from them.
     double button = 0;
     double beside = 0;
+    /// Of the ground below the soles, before words begin.
+    double ground = 0;
 
     explicit ChartMeasures(const Paper& paper);
 };
@@ -33,6 +35,8 @@ struct ChartPlan {
         std::size_t first = 0;
         std::size_t last = 0;
         double x = 0;
+        /// From one picture to the next.
+        double pitch = 0;
         bool titled = false;
     };
 
@@ -41,29 +45,41 @@ struct ChartPlan {
         double y = 0;
         /// Height of the names of groups above its pictures.
         double heading = 0;
+        /// Lines of words above the lenses.
+        std::size_t lines_above = 0;
         std::vector<Run> runs;
     };
 
     std::size_t columns = 1;
     double cell = 0;
     double picture_height = 0;
+    /// The lens under a name, across; or beside each man, who then stands so far to the left of the
+    /// middle.
+    double lens = 0;
+    bool beside = false;
+    double aside = 0;
     std::vector<Row> rows;
     std::size_t pages = 1;
 };
 
-/// What is written of an entry: its name, on the first `names` lines, and what it is.
+/// What is written of an entry: its name, on the first `names` lines, and what it is. The first
+/// `above` lines stand above its lens.
 struct ChartWords {
     std::vector<std::string> lines;
     std::size_t names = 0;
+    std::size_t above = 0;
 };
 
-/// The words of an entry under a picture `cell` mm wide, beside its button if it has one.
+/// The words of an entry under a picture with `cell` mm of room, beside its button if it has one.
 ChartWords chart_words(const ChartEntry& entry,
                        double cell,
                        const ChartMeasures& measures,
                        Ruler& ruler);
 
-/// The fewest pages; of those the widest cells, unless narrower ones fill the last row better.
+/// The room for words under the pictures of a run.
+double words_room(const ChartPlan& plan, const ChartPlan::Run& run, const ChartMeasures& measures);
+
+/// The fewest pages; of those the largest pictures, unless smaller ones fill the last row better.
 /// `head`, `foot`: what title and notes take of the first and of every page, mm.
 ChartPlan plan_chart(
     const Chart& chart, const Paper& paper, double head, double foot, Ruler& ruler);

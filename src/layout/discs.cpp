@@ -83,7 +83,7 @@ void draw_discs(const CalloutPlan& plan,
         line.line_to({placed.turn.x, placed.turn == placed.bend ? centre.y : placed.turn.y});
         line.line_to(placed.site);
         // Paper on both sides of the line keeps it legible on dark cloth.
-        on.stroke(line, kPaper, 0.5 * unit, 0.75);
+        on.stroke(line, kPaper, 0.34 * unit, 0.8);
         on.stroke(std::move(line), kInk, 0.14 * unit);
         on.outlined(ellipse(placed.site, 0.5 * unit, 0.5 * unit), kInk, kPaper, 0.16 * unit);
         draw_disc(centre, signs[placed.number], type, 0.14 * unit, on);

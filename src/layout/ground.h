@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// An etched strip of ground under the feet: level strokes of the graver on a thin wash, with a few
-// stones and tufts of grass.
+// An etched strip of ground under the feet: patches of level strokes on a thin wash, closest where
+// something rests on it, with here and there a stone or some grass.
 #pragma once
 
 #include <optional>

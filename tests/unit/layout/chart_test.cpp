@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 #include <map>
@@ -173,18 +174,35 @@ TEST(Chart, LeavesNobodyAloneInTheLastRow) {
     EXPECT_GT(rows.rbegin()->second, 1);
 }
 
-TEST(Chart, CutsPicturesAtTheFootRatherThanMakeThemSmall) {
+TEST(Chart, MakesMenSmallerRatherThanTakeAnotherPage) {
     Chart chart = chart_of({13});
-    chart.aspect = 2.6;
+    chart.aspect = 3;
+    chart.standing = true;
+    chart.groups[0].title.clear();
     Diagnostics problems;
-    const Document whole = laid_out(chart, Paper{}, problems);
-    chart.least_aspect = 1.5;
-    const Document cut = laid_out(chart, Paper{}, problems);
-    EXPECT_EQ(cut.pages.size(), 1U);
-    const auto in_first_row = [](const Document& document) {
-        return rows_of_pictures(document.pages.front()).begin()->second.size();
-    };
-    EXPECT_LT(in_first_row(cut), in_first_row(whole));
+    const Document document = laid_out(chart, Paper{}, problems);
+    ASSERT_EQ(document.pages.size(), 1U);
+    EXPECT_EQ(pictures_of(document.pages[0]), 13U);
+    std::size_t most = 0;
+    std::size_t least = 13;
+    for (const auto& [y, row] : rows_of_pictures(document.pages[0])) {
+        most = std::max(most, row.size());
+        least = std::min(least, row.size());
+    }
+    EXPECT_LE(most - least, 1U);
+}
+
+TEST(Chart, MenStandOnOneStripOfGroundARow) {
+    Chart chart = chart_of({13});
+    chart.aspect = 3;
+    chart.standing = true;
+    Diagnostics problems;
+    const Document document = laid_out(chart, Paper{}, problems);
+    std::size_t strips = 0;
+    for (const Placed& item : document.pages[0].items) {
+        strips += item.drawing.root.name == "ground" ? 1U : 0U;
+    }
+    EXPECT_EQ(strips, rows_of_pictures(document.pages[0]).size());
 }
 
 TEST(Chart, WarnsWhereWordsLeaveNoRoom) {
