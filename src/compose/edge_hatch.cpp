@@ -3,6 +3,7 @@
 #include "compose/edge_hatch.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -102,6 +103,42 @@ std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen) {
             const Point end = station.at + shaded_side(station.along) * (pen.reach * share);
             strokes.push_back(stroke_from(station.at, end, pen.width));
         }
+    }
+    return strokes;
+}
+
+std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen) {
+    // Each line begins lower and ends higher than the one before, at its own place, so that the
+    // shade opens with the fold and runs out.
+    struct Companion {
+        double from;
+        double to;
+        double width;
+    };
+
+    constexpr std::array companions{Companion{0.06, 0.97, 1.0},
+                                    Companion{0.16, 0.84, 0.85},
+                                    Companion{0.12, 0.93, 0.75},
+                                    Companion{0.30, 0.74, 0.65},
+                                    Companion{0.24, 0.86, 0.55}};
+    constexpr int points = 5;
+    std::vector<HatchStroke> strokes;
+    for (std::size_t k = 0; k < companions.size(); ++k) {
+        const Companion& line = companions[k];
+        std::vector<Point> through;
+        for (int i = 0; i < points; ++i) {
+            const double share = line.from + (line.to - line.from) * i / (points - 1);
+            const Curve::Station station = fold.at(fold.length() * share);
+            // Closer together where the fold begins: it opens as it falls.
+            const double aside = pen.pitch * static_cast<double>(k + 1) *
+                                 (0.35 + 0.65 * std::sin(std::numbers::pi * (0.12 + 0.6 * share)));
+            through.push_back(station.at + shaded_side(station.along) * aside);
+        }
+        constexpr double unseen = 0.4;
+        strokes.push_back({tapered(Curve(smooth(through)), pen.width * line.width, unseen),
+                           through.front(),
+                           through[points / 2],
+                           through.back()});
     }
     return strokes;
 }

@@ -61,18 +61,25 @@ void paint_laid_fold(Easel& easel, const Detail& detail, const Trimming& where) 
     easel.lay(where.clipped, fold_hatch(detail.curve, pen), kPenInk, 0.42);
 }
 
-/// On the large forms of a body the shade of a fold is engraved as theirs is, with strokes that run
-/// out from it. Short ones are puckers; long ones hang, and strokes across them would be teeth. On
-/// light cloth they would look like lashes, on black they would not be seen.
+/// On the large forms of a body the shade of a fold is engraved as theirs is: with strokes that run
+/// out from it, or, where it hangs long, with lines that fall beside it. Short ones are puckers; on
+/// light cloth strokes would look like lashes; on black none would be seen.
 void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     constexpr double least = 26;
-    constexpr double longest = 140;
+    constexpr double hangs_from = 140;
     constexpr double deepest = 10;
     constexpr double large_form = 0.9;
     const Inks& inks = where.on.inks;
     const double length = detail.curve.length();
-    const bool cloth = inks.lightness > 0.3 && inks.lightness < 0.8 && inks.hatch_alpha > 0.5;
-    if (length < least || length > longest || where.depth < large_form || !cloth) {
+    if (length < least || inks.lightness < 0.3 || inks.hatch_alpha < 0.4) {
+        return;
+    }
+    if (length > hangs_from) {
+        const HatchPen pen{easel.printed(2.1), easel.weight(0.85)};
+        easel.lay(where.clipped, fall_hatch(detail.curve, pen), inks.contour, inks.hatch_alpha);
+        return;
+    }
+    if (where.depth < large_form || inks.lightness > 0.8) {
         return;
     }
     const HatchPen pen{easel.printed(2.6), easel.weight(0.7), 0, std::min(0.16 * length, deepest)};

@@ -273,6 +273,28 @@ TEST(LineDrawing, StrokesBesideAVeryLongEdgeAreBounded) {
     EXPECT_LT(edge_hatch(land, {2, 1, 0, 10}, FromEdge::inwards).size(), 10000U);
 }
 
+TEST(EdgeHatch, LinesFallOnTheShadedSideOfALongFold) {
+    // A fold straight down the page: light comes from the left, the shade is to its right.
+    const Curve fold(std::vector<Point>{{100, 0}, {100, 300}});
+    const HatchPen pen{3, 1};
+    const auto lines = fall_hatch(fold, pen);
+    ASSERT_GE(lines.size(), 3U);
+    for (const HatchStroke& line : lines) {
+        for (const Point p : {line.begin, line.middle, line.end}) {
+            EXPECT_GT(p.x, 100);
+            EXPECT_LE(p.x, 100 + pen.pitch * static_cast<double>(lines.size()));
+            EXPECT_GT(p.y, 0);
+            // They lean a little away from the light and never leave the fold's own length by more.
+            EXPECT_LT(p.y, 300 + pen.pitch * static_cast<double>(lines.size()));
+        }
+    }
+    // Drawn the other way the fold is shaded on the same side.
+    const Curve upwards(std::vector<Point>{{100, 300}, {100, 0}});
+    for (const HatchStroke& line : fall_hatch(upwards, pen)) {
+        EXPECT_GT(line.middle.x, 100);
+    }
+}
+
 /// The chroma of the only part of a flat made of that cloth.
 double chroma_of_flat(const std::string& cloth) {
     const std::string words =
