@@ -190,13 +190,14 @@ class Indexer {
             const bool ornament = properties()[shown.told.option.property].key == kOrnament;
             const bool centred =
                 ornament || shown.window.flat || shown.window.view->view == "detail";
+            const double lowest = frame_of(*shown.window.view).bottom;
             (ornament            ? ornaments_
              : shown.window.flat ? laid_flat_
                                  : section)
                 .samples.push_back(
                     {as_written(shown.told),
                      frame,
-                     picture(shown.uniform, shown.window, room_round(frame, centred)),
+                     picture(shown.uniform, shown.window, room_round(frame, centred, lowest)),
                      trade_words(shown.told, shown.uniform),
                      centred});
         }

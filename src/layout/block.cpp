@@ -95,6 +95,39 @@ double wider_by(const std::vector<Stretch>& stretches,
     return gaps > 0 ? (height - height_of(stretches, begin, end)) / gaps : 0;
 }
 
+/// Where a wash stood wet longest it dries darkest: along the lower and the right edge.
+Path pool_of(const Rect& box) {
+    const double deep = 0.07 * box.height();
+    Path pool;
+    pool.move_to({box.left, box.bottom});
+    pool.line_to({box.right, box.bottom});
+    pool.line_to({box.right, box.top});
+    pool.cubic_to({box.right - 1.8 * deep, box.top + 0.3 * box.height()},
+                  {box.right - 0.2 * deep, box.top + 0.6 * box.height()},
+                  {box.right - 0.9 * deep, box.bottom - 3 * deep});
+    pool.cubic_to({box.right - 1.4 * deep, box.bottom - 0.6 * deep},
+                  {box.right - 0.2 * box.width(), box.bottom - 0.5 * deep},
+                  {box.centre().x, box.bottom - 1.1 * deep});
+    pool.cubic_to({box.left + 0.3 * box.width(), box.bottom - 1.5 * deep},
+                  {box.left + 0.1 * box.width(), box.bottom - 0.4 * deep},
+                  {box.left, box.bottom});
+    pool.close();
+    return pool;
+}
+
+/// A button, with its shaded side and its light.
+void draw_metal(const Rect& box, Colour colour, double line, Layer& on) {
+    const Point middle = box.centre();
+    const double radius = box.height() / 2;
+    const Colour edge = swatch_edge(colour);
+    on.fill(ellipse(middle, radius, radius), mix(colour, edge, 0.42));
+    on.fill(ellipse(middle - Point{0.12, 0.12} * radius, 0.86 * radius, 0.86 * radius), colour);
+    on.fill(ellipse(middle - Point{0.3, 0.34} * radius, 0.26 * radius, 0.2 * radius),
+            {0xff, 0xff, 0xff},
+            0.5);
+    on.stroke(ellipse(middle, radius, radius), edge, line);
+}
+
 }  // namespace
 
 Colour swatch_edge(Colour of) {
@@ -105,13 +138,25 @@ void draw_swatch(const Swatch& swatch, Point at, Layer& on) {
     const Colour edge = swatch_edge(swatch.colour);
     const double line = swatch.height * 0.035;
     const Rect box{at.x, at.y, at.x + swatch.width, at.y + swatch.height};
-    const double radius = swatch.height / 2;
-    Path outline = swatch.metal ? ellipse(box.centre(), radius, radius) : rectangle(box);
     if (swatch.hatch) {
-        on.hatched(std::move(outline), *swatch.hatch, std::max(line, kHatchLine * 1.4));
-    } else {
-        on.outlined(std::move(outline), swatch.colour, edge, line);
+        const double radius = swatch.height / 2;
+        on.hatched(swatch.metal ? ellipse(box.centre(), radius, radius) : rectangle(box),
+                   *swatch.hatch,
+                   std::max(line, kHatchLine * 1.4));
+        return;
     }
+    if (swatch.metal) {
+        draw_metal(box, swatch.colour, line, on);
+        return;
+    }
+    on.outlined(rectangle(box), swatch.colour, edge, line);
+    on.fill(pool_of(box), edge, 0.26);
+    // An engraver's box is heavier where it lies in shade.
+    Path shade;
+    shade.move_to({box.left + line, box.bottom});
+    shade.line_to({box.right, box.bottom});
+    shade.line_to({box.right, box.top + line});
+    on.stroke(std::move(shade), edge, 1.8 * line);
 }
 
 void Block::join(Block part, Point at) {

@@ -261,14 +261,9 @@ class Sheet {
     }
 
     void draw_sample(const Rect& box, const KeyEntry& of, Layer& on) const {
-        const Point middle = box.centre();
-        Path shape =
-            of.metal ? ellipse(middle, box.height() / 2, box.height() / 2) : rectangle(box);
-        if (chart_.ink == Ink::hatched) {
-            on.hatched(std::move(shape), of.tincture, 0.18);
-        } else {
-            on.outlined(std::move(shape), of.colour, sheet::kInk, 0.18);
-        }
+        const auto hatch = chart_.ink == Ink::hatched ? std::optional(of.tincture) : std::nullopt;
+        sheet::draw_swatch(
+            {of.colour, hatch, of.metal, box.width(), box.height()}, {box.left, box.top}, on);
     }
 
     /// Where an entry stands.

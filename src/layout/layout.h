@@ -85,8 +85,9 @@ struct WardrobeSample {
 };
 
 /// What of a man a tile of the index may show around a frame: tiles are of one width, whatever is
-/// seen in them, and higher where one in their row is.
-Rect room_round(const Rect& frame, bool centred = false);
+/// seen in them, and higher where one in their row is. Where it would reach below `lowest`, what
+/// stands above the frame is shown instead.
+Rect room_round(const Rect& frame, bool centred = false, double lowest = 1e6);
 
 /// Options that are looked for together.
 struct WardrobeSection {

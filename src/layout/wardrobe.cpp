@@ -331,7 +331,10 @@ class IndexSheet {
         const Point middle = sample.frame.centre();
         const Point half{box.width() / factor / 2, box.height() / factor / 2};
         // What there is room for besides is shown below: above a coat it would be half a face.
-        const double top = sample.centred ? middle.y - half.y : sample.frame.top;
+        // Below the feet there is nothing to be shown.
+        const double top =
+            sample.centred ? middle.y - half.y
+                           : std::min(sample.frame.top, sample.picture.frame.bottom - 2 * half.y);
         const Rect window{middle.x - half.x, top, middle.x + half.x, top + 2 * half.y};
         Layer ground("ground");
         ground.fill(rectangle(box), sheet::kPlateTone);
@@ -383,7 +386,7 @@ double sample_scale(const Rect& frame, const Paper& paper) {
         {frame.height() / measures.usual_height(), frame.width() / measures.tile(), 0.1});
 }
 
-Rect room_round(const Rect& frame, bool centred) {
+Rect room_round(const Rect& frame, bool centred, double lowest) {
     // The shape of a tile, width to height: where pages are filled with the lowest of rows, and in
     // a row of tall things at its highest.
     constexpr double broadest = 2;
@@ -391,8 +394,9 @@ Rect room_round(const Rect& frame, bool centred) {
     Rect room =
         frame.widened(std::max(1.0, broadest * frame.height() / std::max(frame.width(), 1e-6)));
     const double more = std::max(0.0, frame.width() / tallest - room.height());
-    room.top -= centred ? more / 2 : 0;
-    room.bottom += centred ? more / 2 : more;
+    const double below = std::clamp(lowest - frame.bottom, 0.0, more);
+    room.top -= centred ? more / 2 : more - below;
+    room.bottom += centred ? more / 2 : below;
     return room;
 }
 
