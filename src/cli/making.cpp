@@ -121,8 +121,8 @@ std::optional<std::string> breeches_lengths(Language language,
 
 }  // namespace
 
-WorkshopTable seam_table(Language language, const std::vector<PatternPiece>& pieces) {
-    WorkshopTable made;
+SeamTable seam_table(Language language, const std::vector<PatternPiece>& pieces) {
+    SeamTable made;
     made.title = say(language, messages::kSeams);
     made.headings = {say(language, messages::kSeam),
                      say(language, messages::kPiecesHere),
@@ -130,18 +130,18 @@ WorkshopTable seam_table(Language language, const std::vector<PatternPiece>& pie
                      say(language, messages::kSewnTo),
                      say(language, messages::kLengthHere),
                      say(language, messages::kSeamEase)};
-    made.numbers = 1;
-    std::string garment;
     for (const PairedSeam& seam : paired_seams(pieces)) {
-        if (seam.garment != garment) {
-            garment = seam.garment;
-            made.rows.push_back({title_term(language, garment)});
+        if (made.garments.empty() || made.garments.back().garment != seam.garment) {
+            made.garments.push_back({seam.garment, {}, {}});
         }
-        made.rows.push_back(row_of(seam, language));
+        made.garments.back().rows.push_back(row_of(seam, language));
     }
-    made.remarks = {say(language, messages::kSeamsRemark)};
+    made.remark = say(language, messages::kSeamsRemark);
     if (const auto words = breeches_lengths(language, pieces)) {
-        made.remarks.push_back(*words);
+        const auto breeches = std::ranges::find(made.garments, "breeches", &GarmentSeams::garment);
+        if (breeches != made.garments.end()) {
+            breeches->remarks = {*words};
+        }
     }
     return made;
 }

@@ -8,8 +8,8 @@
 
 namespace platewright::cli {
 
-/// Every seam that has a letter, with the lengths of its two sides; a heading for each garment.
-WorkshopTable seam_table(Language language, const std::vector<PatternPiece>& pieces);
+/// Every seam that has a letter, with the lengths of its two sides, garment by garment.
+SeamTable seam_table(Language language, const std::vector<PatternPiece>& pieces);
 
 /// The steps of each garment of which there are pieces, only those that something is cut for.
 std::vector<WorkOrder> order_of_work(Language language, const std::vector<PatternPiece>& pieces);

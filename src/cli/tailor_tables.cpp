@@ -137,10 +137,7 @@ class Teller {
     [[nodiscard]] std::string marks(const Flat& flat, const FlatMarks& marks) const {
         const FlatMarks::Band& first = marks.bands.front();
         const std::size_t middle = first.lower.size() / 2;
-        double above = 1e9;
-        for (const Point p : edge_below(flat, marks)) {
-            above = std::min(above, length(p - first.lower[middle]));
-        }
+        const double above = length(first.lower[middle] - foot_below(flat, marks));
         std::string words = say(messages::kMarksAre,
                                 {std::to_string(marks.bands.size()),
                                  mm(first.width, 1),

@@ -62,7 +62,7 @@ class Sheets {
                 }
                 flow_.columns(1);
                 for (const WorkshopTable& table : sheets_.measures) {
-                    put_remarks(table);
+                    put_remarks(table.remarks);
                 }
             } else if (name == "placement" && !sheets_.placements.empty()) {
                 flow_.space(flow_.style().leading);
@@ -234,9 +234,9 @@ class Sheets {
     }
 
     /// A narrow table stands in two columns.
-    void put_in_columns(const WorkshopTable& table) {
+    void put_in_columns(const WorkshopTable& table, bool remarks = true) {
         flow_.columns(2);
-        put_table(table, /*close=*/true);
+        put_table(table, /*close=*/true, remarks);
         flow_.columns(1);
     }
 
@@ -266,8 +266,11 @@ class Sheets {
         flow_.space(flow_.style().leading * (close ? 0.3 : 0.6));
         flow_.heading(table.title, 2);
         std::vector<sheet::Slab> slabs = sheet::table_slabs(made, flow_.width(), flow_.press());
-        // Neither the first nor the last page of a table has fewer; side by side they are parted.
-        const std::size_t together = flow_.width() < flow_.style().area.width() ? 2 : 6;
+        // Neither the first nor the last page of a table has fewer; side by side they are parted,
+        // but not a table of a few rows.
+        constexpr std::size_t few = 3;
+        const bool beside = flow_.width() < flow_.style().area.width();
+        const std::size_t together = beside && table.rows.size() > few ? 2 : 6;
         for (std::size_t i = 0; i < slabs.size(); ++i) {
             const bool last = i + 1 == slabs.size();
             const bool at_end = i + together >= slabs.size() || i + 1 < together;
@@ -275,13 +278,13 @@ class Sheets {
             flow_.slab(std::move(slabs[i]));
         }
         if (remarks) {
-            put_remarks(table);
+            put_remarks(table.remarks);
         }
     }
 
-    void put_remarks(const WorkshopTable& table) {
+    void put_remarks(const std::vector<std::string>& remarks) {
         flow_.space(1.5);
-        for (const std::string& remark : table.remarks) {
+        for (const std::string& remark : remarks) {
             flow_.paragraph(remark, sheet::Voice::small_italic);
         }
     }
@@ -291,6 +294,7 @@ class Sheets {
         flow_.new_page();
         flow_.heading(say(messages::kViewAtScale, {say(messages::kPieces), "10"}));
         flow_.paragraph(say(messages::kPieceMeasures), sheet::Voice::small_italic);
+        flow_.paragraph(sheets_.seams.remark, sheet::Voice::small_italic);
         sheet::Slab bar = scale_bar(sheets_.language, kPieceScale, ruler_);
         const auto head = std::make_shared<const sheet::Slab>(bar);
         put_line_key(std::move(bar));
@@ -298,27 +302,27 @@ class Sheets {
             flow_.space(flow_.style().leading / 2);
             flow_.subheading(title_term(sheets_.language, group.garment));
             put_cells(group.cells, {}, flow_, head);
-            put_in_columns(seams_of(group.garment));
+            const WorkshopTable seams = seams_of(group.garment);
+            put_in_columns(seams, /*remarks=*/false);
+            if (!seams.remarks.empty()) {
+                put_remarks(seams.remarks);
+            }
         }
-        flow_.space(1.5);
-        put_remarks(sheets_.seams);
         put_work();
     }
 
     /// The seams stand with the pieces that have their letters.
     [[nodiscard]] WorkshopTable seams_of(const std::string& garment) const {
-        WorkshopTable made = sheets_.seams;
-        const std::string name = title_term(sheets_.language, garment);
-        made.title += ", " + term(sheets_.language, garment);
-        made.rows.clear();
-        made.remarks.clear();
-        bool found = false;
-        for (const WorkshopRow& row : sheets_.seams.rows) {
-            if (row.size() == 1) {
-                found = row.front() == name;
-            } else if (found) {
-                made.rows.push_back(row);
-            }
+        WorkshopTable made;
+        made.title = sheets_.seams.title + ", " + term(sheets_.language, garment);
+        made.headings = sheets_.seams.headings;
+        // The name of the seam, then numbers.
+        made.numbers = 1;
+        const auto found =
+            std::ranges::find(sheets_.seams.garments, garment, &GarmentSeams::garment);
+        if (found != sheets_.seams.garments.end()) {
+            made.rows = found->rows;
+            made.remarks = found->remarks;
         }
         return made;
     }

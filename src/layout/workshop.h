@@ -62,6 +62,22 @@ struct ClothPlan {
     std::vector<PatternPiece> pieces;
 };
 
+/// The seams of one garment, each a row, and what they tell together.
+struct GarmentSeams {
+    std::string garment;
+    std::vector<WorkshopRow> rows;
+    std::vector<std::string> remarks;
+};
+
+/// The letters of seams, which stand with the pieces of their garment.
+struct SeamTable {
+    std::string title;
+    WorkshopRow headings;
+    std::vector<GarmentSeams> garments;
+    /// How to read them.
+    std::string remark;
+};
+
 /// The steps in which one garment is made.
 struct WorkOrder {
     std::string garment;
@@ -96,8 +112,7 @@ struct WorkshopSheets {
     std::vector<PatternPiece> full_size;
     bool whole_garments = false;
     double allowance = 0;
-    /// The letters of seams, and how the garments are put together.
-    WorkshopTable seams;
+    SeamTable seams;
     std::vector<WorkOrder> work;
 };
 

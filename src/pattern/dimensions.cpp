@@ -312,7 +312,7 @@ class Measuring {
             const auto at_middle = [](const Chain& chain) { return chain[chain.size() / 2]; };
             const FlatMarks::Band& first = marks.bands.front();
             const std::string frame = marks.left_sleeve ? "cuff" : "right sleeve";
-            const Point foot = foot_on(edge_below(flat_, marks), at_middle(first.lower));
+            const Point foot = foot_below(flat_, marks);
             const bool service = marks.group == "service";
             add(service ? "service mark above the edge" : "rank mark above the edge",
                 Way::along,
@@ -332,19 +332,6 @@ class Measuring {
                     frame.c_str());
             }
         }
-    }
-
-    static Point foot_on(const Chain& edge, Point from) {
-        Point best = edge.front();
-        for (std::size_t i = 1; i < edge.size(); ++i) {
-            const Point a = edge[i - 1];
-            const Point way = edge[i] - a;
-            const double u =
-                std::clamp(dot(from - a, way) / std::max(1e-9, dot(way, way)), 0.0, 1.0);
-            const Point at = a + way * u;
-            best = length(at - from) < length(best - from) ? at : best;
-        }
-        return best;
     }
 
     /// Where the piece of the back ends beside the vent, its corner let down; without one that hem.

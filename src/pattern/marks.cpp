@@ -156,6 +156,26 @@ const Chain& edge_below(const Flat& flat, const FlatMarks& marks) {
     return high ? *cuff : marks.edge;
 }
 
+Point foot_on(const Chain& edge, Point from) {
+    Point best = edge.front();
+    for (std::size_t i = 1; i < edge.size(); ++i) {
+        const Point a = edge[i - 1];
+        const Point way = edge[i] - a;
+        const double u = std::clamp(dot(from - a, way) / std::max(1e-9, dot(way, way)), 0.0, 1.0);
+        const Point at = a + way * u;
+        best = length(at - from) < length(best - from) ? at : best;
+    }
+    return best;
+}
+
+Point foot_below(const Flat& flat, const FlatMarks& marks) {
+    const Chain& edge = edge_below(flat, marks);
+    const Chain& mark = marks.bands.front().lower;
+    const Point nearest = foot_on(edge, mark[mark.size() / 2]);
+    const bool corner = nearest == edge.front() || nearest == edge.back();
+    return corner ? edge[edge.size() / 2] : nearest;
+}
+
 double angle_of(const FlatMarks::Band& band, const Chain& edge) {
     const Point mark = band.lower[band.lower.size() / 2] - band.lower.front();
     const Point along = edge[edge.size() / 2] - edge.front();

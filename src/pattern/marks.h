@@ -31,6 +31,13 @@ std::vector<PlacedMarks> marks_on_sleeve(const Flat& front, const Chain& upper_s
 /// drawn along where the flat has no cuff.
 const Chain& edge_below(const Flat& flat, const FlatMarks& marks);
 
+/// The place of an edge that is nearest to another.
+Point foot_on(const Chain& edge, Point from);
+
+/// Where on that edge the middle of the lowest mark is measured from: its nearest place; where the
+/// sleeve bends between them that is its corner, and its middle is better.
+Point foot_below(const Flat& flat, const FlatMarks& marks);
+
 /// Angle of a mark to the cuff's edge, in degrees, 0 for bars along it; measured from its first
 /// half.
 double angle_of(const FlatMarks::Band& band, const Chain& edge);
