@@ -63,7 +63,7 @@ void cut_patch(Path& path, const Patch& patch, const Strip& strip, Irregular& ir
     const double slope = irregular.between(-0.012, 0.018);
     for (int i = 0; i < patch.strokes; ++i) {
         const double v = patch.strokes > 1 ? 2.0 * i / (patch.strokes - 1) - 1 : 0;
-        const double half = patch.width / 2 * std::sqrt(1.06 - v * v);
+        const double half = patch.width / 2 * std::sqrt(1.3 - v * v);
         const double y = patch.middle.y + (i - 0.5 * (patch.strokes - 1)) * patch.pitch;
         // One after the other: compilers take arguments in what order they like.
         const double before = half * irregular.between(0.6, 1.1);

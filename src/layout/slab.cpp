@@ -95,6 +95,27 @@ std::vector<std::string> Press::lines(const std::string& words, const Type& type
     return made;
 }
 
+std::vector<std::string> Press::running_lines(const std::string& words,
+                                              const Type& type,
+                                              double room) {
+    constexpr double short_share = 0.3;
+    std::vector<std::string> made = lines(words, type, room);
+    const auto lonely = [&](const std::vector<std::string>& set) {
+        return set.size() > 1 && set.back().find(' ') == std::string::npos &&
+               ruler.width(set.back(), type) < short_share * room;
+    };
+    for (const double share : {0.96, 0.92, 0.88, 0.84}) {
+        if (!lonely(made)) {
+            break;
+        }
+        std::vector<std::string> tried = ruler.lines(words, type, share * room, language);
+        if (tried.size() == made.size()) {
+            made = std::move(tried);
+        }
+    }
+    return made;
+}
+
 std::vector<std::string> Press::whole_lines(const std::string& words,
                                             const Type& type,
                                             double room) {
@@ -165,8 +186,10 @@ std::vector<Slab> paragraph_slabs(const std::string& words,
                                   const Speech& speech,
                                   double width,
                                   Press& press) {
-    return stacked(
-        press.lines(words, speech.type, width), {0, 0, width, speech.leading}, speech, press);
+    return stacked(press.running_lines(words, speech.type, width),
+                   {0, 0, width, speech.leading},
+                   speech,
+                   press);
 }
 
 std::vector<Slab> item_slabs(const std::string& sign,
@@ -178,7 +201,7 @@ std::vector<Slab> item_slabs(const std::string& sign,
                                    press.ruler.width(sign, speech.type) + speech.type.size * 0.5);
     const Rect room{indent, 0, width, speech.leading};
     std::vector<Slab> slabs =
-        stacked(press.lines(words, speech.type, room.width()), room, speech, press);
+        stacked(press.running_lines(words, speech.type, room.width()), room, speech, press);
     if (!slabs.empty()) {
         slabs.front().content.words(sign,
                                     {0, speech.type.size * kBaseline},

@@ -94,6 +94,9 @@ struct Press {
     /// warning without a place.
     std::vector<std::string> lines(const std::string& words, const Type& type, double room);
 
+    /// The same, and no short word alone on the last of them where that takes no more lines.
+    std::vector<std::string> running_lines(const std::string& words, const Type& type, double room);
+
     /// The same, on two lines parted as a label is (`Ruler::label_lines`).
     std::vector<std::string> label_lines(const std::string& words, const Type& type, double room);
 
