@@ -109,28 +109,38 @@ std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen) {
 
 std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen) {
     // Each line begins lower and ends higher than the one before, at its own place, so that the
-    // shade opens with the fold and runs out.
+    // shade opens with the fold and runs out. A long deep fold has more of them than a wrinkle.
     struct Companion {
         double from;
         double to;
         double width;
     };
 
-    constexpr std::array companions{Companion{0.06, 0.97, 1.0},
-                                    Companion{0.16, 0.84, 0.85},
-                                    Companion{0.12, 0.93, 0.75},
-                                    Companion{0.30, 0.74, 0.65},
-                                    Companion{0.24, 0.86, 0.55}};
+    constexpr std::array companions{Companion{0.05, 0.95, 1.0},
+                                    Companion{0.15, 0.82, 0.85},
+                                    Companion{0.10, 0.90, 0.8},
+                                    Companion{0.26, 0.72, 0.7},
+                                    Companion{0.19, 0.85, 0.7},
+                                    Companion{0.34, 0.76, 0.6},
+                                    Companion{0.24, 0.66, 0.6},
+                                    Companion{0.40, 0.80, 0.5},
+                                    Companion{0.33, 0.62, 0.45}};
+    constexpr double length_a_line = 44;
+    constexpr double fewest = 3;
+    const auto number = static_cast<std::size_t>(std::clamp(
+        fold.length() / length_a_line, fewest, static_cast<double>(companions.size())));
     constexpr int points = 5;
     std::vector<HatchStroke> strokes;
-    for (std::size_t k = 0; k < companions.size(); ++k) {
+    for (std::size_t k = 0; k < number; ++k) {
         const Companion& line = companions[k];
+        // Closest beside the fold, where the shade is deepest.
+        const double place = static_cast<double>(k + 1) * (0.8 + 0.05 * static_cast<double>(k));
         std::vector<Point> through;
         for (int i = 0; i < points; ++i) {
             const double share = line.from + (line.to - line.from) * i / (points - 1);
             const Curve::Station station = fold.at(fold.length() * share);
             // Closer together where the fold begins: it opens as it falls.
-            const double aside = pen.pitch * static_cast<double>(k + 1) *
+            const double aside = pen.pitch * place *
                                  (0.35 + 0.65 * std::sin(std::numbers::pi * (0.12 + 0.6 * share)));
             through.push_back(station.at + shaded_side(station.along) * aside);
         }

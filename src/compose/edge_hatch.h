@@ -25,7 +25,7 @@ std::vector<HatchStroke> edge_hatch(const Path& shape, const HatchPen& pen, From
 std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen);
 
 /// Lines that fall with a long fold, on its side away from the light, a pen's pitch apart where it
-/// is widest. The pen's `reach` and `tilt` are not used.
+/// is widest, more of them the longer it is. The pen's `reach` and `tilt` are not used.
 std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen);
 
 }  // namespace platewright

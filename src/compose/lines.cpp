@@ -61,29 +61,29 @@ void paint_laid_fold(Easel& easel, const Detail& detail, const Trimming& where) 
     easel.lay(where.clipped, fold_hatch(detail.curve, pen), kPenInk, 0.42);
 }
 
-/// On the large forms of a body the shade of a fold is engraved as theirs is: with strokes that run
-/// out from it, or, where it hangs long, with lines that fall beside it. Short ones are puckers; on
-/// light cloth strokes would look like lashes; on black none would be seen.
+/// On the large forms of a body the shade of a fold is engraved with lines that lie beside it, as
+/// the cloth runs: many where it hangs long, few and fine beside a wrinkle. Strokes across would
+/// look like lashes. Shorter ones are puckers; on black none would be seen.
 void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     constexpr double least = 26;
     constexpr double hangs_from = 140;
-    constexpr double deepest = 10;
     constexpr double large_form = 0.9;
     const Inks& inks = where.on.inks;
     const double length = detail.curve.length();
     if (length < least || inks.lightness < 0.3 || inks.hatch_alpha < 0.4) {
         return;
     }
-    if (length > hangs_from) {
-        const HatchPen pen{easel.printed(2.1), easel.weight(0.85)};
-        easel.lay(where.clipped, fall_hatch(detail.curve, pen), inks.contour, inks.hatch_alpha);
+    const bool hangs = length > hangs_from;
+    if (!hangs && (where.depth < large_form || inks.lightness > 0.8)) {
         return;
     }
-    if (where.depth < large_form || inks.lightness > 0.8) {
-        return;
-    }
-    const HatchPen pen{easel.printed(2.6), easel.weight(0.7), 0, std::min(0.16 * length, deepest)};
-    easel.lay(where.clipped, fold_hatch(detail.curve, pen), inks.contour, inks.hatch_alpha * 0.8);
+    // Beside a short one they keep close.
+    const HatchPen pen{std::min(easel.printed(2.1), 0.045 * length),
+                       easel.weight(hangs ? 0.85 : 0.7)};
+    easel.lay(where.clipped,
+              fall_hatch(detail.curve, pen),
+              inks.contour,
+              inks.hatch_alpha * (hangs ? 1 : 0.8));
 }
 
 /// On a body a seam is seen where the light catches it; a tailor's line says that it runs from edge

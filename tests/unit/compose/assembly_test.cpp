@@ -282,12 +282,16 @@ TEST(EdgeHatch, LinesFallOnTheShadedSideOfALongFold) {
     for (const HatchStroke& line : lines) {
         for (const Point p : {line.begin, line.middle, line.end}) {
             EXPECT_GT(p.x, 100);
-            EXPECT_LE(p.x, 100 + pen.pitch * static_cast<double>(lines.size()));
+            // Further apart the further they are from it, never twice as far.
+            EXPECT_LE(p.x, 100 + 2 * pen.pitch * static_cast<double>(lines.size()));
             EXPECT_GT(p.y, 0);
             // They lean a little away from the light and never leave the fold's own length by more.
             EXPECT_LT(p.y, 300 + pen.pitch * static_cast<double>(lines.size()));
         }
     }
+    // A wrinkle has fewer.
+    const Curve wrinkle(std::vector<Point>{{100, 0}, {100, 40}});
+    EXPECT_LT(fall_hatch(wrinkle, pen).size(), lines.size());
     // Drawn the other way the fold is shaded on the same side.
     const Curve upwards(std::vector<Point>{{100, 300}, {100, 0}});
     for (const HatchStroke& line : fall_hatch(upwards, pen)) {
