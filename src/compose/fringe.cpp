@@ -86,16 +86,19 @@ void paint_twist(Easel& easel, Group& into, const Hang& hang, Point down, double
     }
 }
 
-/// The plies of a twisted thread: short strokes down its side away from the light.
+/// The side of a twisted thread away from the light; enlarged, its plies: short strokes down it.
 void paint_plies(Easel& easel, Group& into, const Hang& hang, Point down, double wide, Colour ink) {
-    const Point aside = right_of(down) * (wide * -0.2);
+    const bool counted = easel.printed(2.1) < kThreadPitch * 0.5;
+    const Point aside = right_of(down) * (wide * (counted ? -0.2 : -0.28));
     Path side;
     side.move_to(hang.at(0.12) + aside * 0.8);
     side.cubic_to(hang.at(0.4) + aside, hang.at(0.7) + aside, hang.at(0.96) + aside);
-    into.children.emplace_back(Shape{easel.drawing().add(std::move(side)),
-                                     {},
-                                     std::nullopt,
-                                     Stroke{ink, wide * 0.2, 0.55, {wide * 0.5, wide * 0.6}}});
+    Stroke stroke{ink, wide * 0.2, 0.55, {wide * 0.5, wide * 0.6}};
+    if (!counted) {
+        stroke = Stroke{ink, wide * 0.3, 0.34, {}};
+    }
+    into.children.emplace_back(
+        Shape{easel.drawing().add(std::move(side)), {}, std::nullopt, std::move(stroke)});
 }
 
 }  // namespace
