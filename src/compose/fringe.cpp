@@ -86,16 +86,16 @@ void paint_twist(Easel& easel, Group& into, const Hang& hang, Point down, double
     }
 }
 
-/// The side of a twisted thread away from the light; enlarged, its plies: short strokes down it.
-void paint_plies(Easel& easel, Group& into, const Hang& hang, Point down, double wide, Colour ink) {
-    const bool counted = easel.printed(2.1) < kThreadPitch * 0.5;
-    const Point aside = right_of(down) * (wide * (counted ? -0.2 : -0.28));
+/// The side of a thread or bullion away from the light; on an enlarged thread its plies instead,
+/// short strokes down it.
+void paint_side(Easel& easel, Group& into, const Hang& hang, double wide, Colour ink, bool plies) {
+    const Point aside = right_of(unit(hang.foot - hang.top)) * (wide * (plies ? -0.2 : -0.28));
     Path side;
     side.move_to(hang.at(0.12) + aside * 0.8);
     side.cubic_to(hang.at(0.4) + aside, hang.at(0.7) + aside, hang.at(0.96) + aside);
-    Stroke stroke{ink, wide * 0.2, 0.55, {wide * 0.5, wide * 0.6}};
-    if (!counted) {
-        stroke = Stroke{ink, wide * 0.3, 0.34, {}};
+    Stroke stroke{ink, wide * 0.3, 0.34, {}};
+    if (plies) {
+        stroke = Stroke{ink, wide * 0.2, 0.55, {wide * 0.5, wide * 0.6}};
     }
     into.children.emplace_back(
         Shape{easel.drawing().add(std::move(side)), {}, std::nullopt, std::move(stroke)});
@@ -115,6 +115,7 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
     const double wide = detail.lower.length() / threads * 1.16;
     const Curve& roots = detail.lower;
     const Curve& hem = detail.upper;
+    const bool plies = !bullion && easel.printed(2.1) < kThreadPitch * 0.5;
     const Point down = unit(hem.at(hem.length() / 2).at - roots.at(roots.length() / 2).at);
     // Painted away from the light, so that each thread's shadow falls on what comes after it.
     for (int i = 0; i < threads; ++i) {
@@ -129,9 +130,8 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         }
         easel.fill(where.free, strip, {}, mix(paint->colour, inks.shade, lie.shade));
         easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.4), 0.8);
-        if (!bullion) {
-            paint_plies(easel, where.free, hang, down, wide, inks.seam);
-        } else {
+        paint_side(easel, where.free, hang, wide, inks.seam, plies);
+        if (bullion) {
             paint_twist(easel, where.free, hang, down, wide, inks.seam);
         }
     }
