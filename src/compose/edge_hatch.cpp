@@ -107,7 +107,7 @@ std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen) {
     return strokes;
 }
 
-std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen) {
+std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen, FoldSide side) {
     // Each line begins lower and ends higher than the one before, at its own place, so that the
     // shade opens with the fold and runs out. A long deep fold has more of them than a wrinkle.
     struct Companion {
@@ -130,6 +130,7 @@ std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen) {
     const auto number = static_cast<std::size_t>(std::clamp(
         fold.length() / length_a_line, fewest, static_cast<double>(companions.size())));
     constexpr int points = 5;
+    const double pitch = side == FoldSide::shaded ? pen.pitch : -pen.pitch;
     std::vector<HatchStroke> strokes;
     for (std::size_t k = 0; k < number; ++k) {
         const Companion& line = companions[k];
@@ -140,7 +141,7 @@ std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen) {
             const double share = line.from + (line.to - line.from) * i / (points - 1);
             const Curve::Station station = fold.at(fold.length() * share);
             // Closer together where the fold begins: it opens as it falls.
-            const double aside = pen.pitch * place *
+            const double aside = pitch * place *
                                  (0.35 + 0.65 * std::sin(std::numbers::pi * (0.12 + 0.6 * share)));
             through.push_back(station.at + shaded_side(station.along) * aside);
         }

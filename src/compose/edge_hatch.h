@@ -24,8 +24,13 @@ std::vector<HatchStroke> edge_hatch(const Path& shape, const HatchPen& pen, From
 /// deepest, and gone where it runs out.
 std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen);
 
-/// Lines that fall with a long fold, on its side away from the light, a pen's pitch apart where it
-/// is widest, more of them the longer it is. The pen's `reach` and `tilt` are not used.
-std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen);
+/// Which side of a fold: the one away from the light, or the back that catches it.
+enum class FoldSide { shaded, lit };
+
+/// Lines that fall with a long fold, on one side of it, a pen's pitch apart where it is widest, more
+/// of them the longer it is. The pen's `reach` and `tilt` are not used.
+std::vector<HatchStroke> fall_hatch(const Curve& fold,
+                                    const HatchPen& pen,
+                                    FoldSide side = FoldSide::shaded);
 
 }  // namespace platewright

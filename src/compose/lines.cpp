@@ -63,17 +63,31 @@ void paint_laid_fold(Easel& easel, const Detail& detail, const Trimming& where) 
 
 /// On the large forms of a body the shade of a fold is engraved with lines that lie beside it, as
 /// the cloth runs: many where it hangs long, few and fine beside a wrinkle. Strokes across would
-/// look like lashes. Shorter ones are puckers; on black none would be seen.
+/// look like lashes. Shorter ones are puckers. On black, shade would not be
+/// seen: there the backs of the long folds are drawn, in chalk.
 void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     constexpr double least = 26;
     constexpr double hangs_from = 140;
     constexpr double large_form = 0.9;
+    constexpr double black = 0.3;
     const Inks& inks = where.on.inks;
     const double length = detail.curve.length();
-    if (length < least || inks.lightness < 0.3 || inks.hatch_alpha < 0.4) {
+    if (length < least) {
         return;
     }
     const bool hangs = length > hangs_from;
+    if (inks.lightness < black) {
+        constexpr double chalk = 0.6;
+        if (hangs) {
+            const HatchPen pen{easel.printed(2.4), easel.weight(0.75)};
+            easel.lay(
+                where.clipped, fall_hatch(detail.curve, pen, FoldSide::lit), inks.seam, chalk);
+        }
+        return;
+    }
+    if (inks.hatch_alpha < 0.4) {
+        return;
+    }
     if (!hangs && (where.depth < large_form || inks.lightness > 0.8)) {
         return;
     }

@@ -292,6 +292,9 @@ TEST(EdgeHatch, LinesFallOnTheShadedSideOfALongFold) {
     // A wrinkle has fewer.
     const Curve wrinkle(std::vector<Point>{{100, 0}, {100, 40}});
     EXPECT_LT(fall_hatch(wrinkle, pen).size(), lines.size());
+    for (const HatchStroke& line : fall_hatch(fold, pen, FoldSide::lit)) {
+        EXPECT_LT(line.middle.x, 100);
+    }
     // Drawn the other way the fold is shaded on the same side.
     const Curve upwards(std::vector<Point>{{100, 300}, {100, 0}});
     for (const HatchStroke& line : fall_hatch(upwards, pen)) {
