@@ -45,6 +45,7 @@ constexpr double kEdgeHatchAlpha = 0.55;
 /// On black cloth no dark hatching could be seen.
 constexpr double kHatchFromLightness = 0.32;
 constexpr double kChalkAlpha = 0.45;
+constexpr double kFaintChalkAlpha = 0.3;
 
 /// How far the cloth goes towards its colour in full light; and, for there is little above white,
 /// how far pale cloth is toned beside that light.
@@ -422,6 +423,10 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
         return;
     }
     lay(into, volume.rings, piece.inks.contour, piece.inks.hatch_alpha, touches);
+    if (piece.inks.dark) {
+        // Beside the dark strokes, which hardly tell on dark cloth, a few faint ones of chalk.
+        lay(into, volume.chalked, piece.inks.seam, kFaintChalkAlpha, touches);
+    }
     // Crossed hatching on light cloth would read as a net.
     if (piece.inks.lightness < 0.8) {
         lay(into, volume.crossed, piece.inks.contour, piece.inks.hatch_alpha, touches);

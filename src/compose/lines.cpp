@@ -63,8 +63,8 @@ void paint_laid_fold(Easel& easel, const Detail& detail, const Trimming& where) 
 
 /// On the large forms of a body the shade of a fold is engraved with lines that lie beside it, as
 /// the cloth runs: many where it hangs long, few and fine beside a wrinkle. Strokes across would
-/// look like lashes. Shorter ones are puckers. On black, shade would not be
-/// seen: there the backs of the long folds are drawn, in chalk.
+/// look like lashes. Shorter ones are puckers. On black, shade would not be seen: there the backs
+/// of the long folds are drawn, in chalk.
 void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     constexpr double least = 26;
     constexpr double hangs_from = 140;
@@ -208,7 +208,9 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
             break;
         case DetailKind::fold:
             paint_fold(easel, detail, where);
-            engrave_fold(easel, detail, where);
+            if (!easel.line_drawing()) {
+                engrave_fold(easel, detail, where);
+            }
             break;
         case DetailKind::tone:
             paint_wash(
