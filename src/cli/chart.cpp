@@ -68,6 +68,17 @@ class ChartSheet : public Sheet {
                    : box_of_difference(draft_.men.front().uniform, man.uniform, front_of(man.job));
     }
 
+    /// Where the first of the others is marked: the plain man is shown there too, as a measure for
+    /// them.
+    [[nodiscard]] std::optional<Rect> plain_box() const {
+        for (const ShownMan& man : draft_.men) {
+            if (const auto box = box_of(man)) {
+                return box;
+            }
+        }
+        return std::nullopt;
+    }
+
     void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {
         if (draft_.men.empty()) {
             return;
@@ -78,6 +89,10 @@ class ChartSheet : public Sheet {
             all.push_back(&man.uniform);
             chart.groups[man.group].entries[man.entry].has_detail = box_of(man).has_value();
         }
+        const ShownMan& plain = draft_.men.front();
+        ChartEntry& plainest = chart.groups[plain.group].entries[plain.entry];
+        plainest.is_plain = !plainest.has_detail && plain_box();
+        plainest.has_detail = plainest.has_detail || plainest.is_plain;
         const Template& front = front_of(draft_.men.front().job);
         const Rect whole = chart_frame(front, all);
         const Rect shoulders = between_elbows(front, whole);
@@ -90,7 +105,7 @@ class ChartSheet : public Sheet {
                 compose(man.uniform, front_of(man.job), man.job.ornaments, scale, {}, printing.ink);
             // Swords and drums may stand out of it.
             entry.picture->frame = shoulders;
-            if (const auto box = box_of(man)) {
+            if (const auto box = entry.is_plain ? plain_box() : box_of(man)) {
                 const Rect seen = seen_through_lens(*box);
                 entry.detail = compose(without_a_sword(man.uniform),
                                        front_of(man.job),

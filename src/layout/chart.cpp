@@ -198,8 +198,10 @@ class Sheet {
     [[nodiscard]] Rect cell_of(const ChartPlan::Row& row,
                                const ChartPlan::Run& run,
                                std::size_t entry) const {
-        const double x =
-            m_.margin + run.x + static_cast<double>(entry - run.first) * run.pitch - plan_.aside;
+        const std::size_t at = entry - run.first;
+        const double x = m_.margin + (run.middles.empty()
+                                          ? run.x + static_cast<double>(at) * run.pitch
+                                          : run.middles[at] - plan_.cell / 2);
         const double y = row.y + row.heading;
         return {x, y, x + plan_.cell, y + plan_.picture_height};
     }
@@ -221,8 +223,13 @@ class Sheet {
                 feet.push_back(*std::move(foot));
             }
         }
-        const Rect first = cell_of(row, run, run.first);
-        const Rect last = cell_of(row, run, run.last - 1);
+        Rect first = cell_of(row, run, run.first);
+        Rect last = cell_of(row, run, run.last - 1);
+        if (plan_.beside) {
+            // As far as the row is seen to reach, rings and all.
+            first.left = first.centre().x - plan_.man / 2;
+            last.right = m_.margin + room() + m_.margin - first.left;
+        }
         const double beyond = m_.margin * 0.2;
         Layer ground("ground");
         sheet::draw_ground(
@@ -340,8 +347,7 @@ class Sheet {
             // Under the name, or beside the head, over the elbow.
             const double radius = plan_.lens / 2;
             const Point under{x, below - 0.4 * m_.leading + radius};
-            const Point beside{x + plan_.aside + plan_.cell / 2 - radius,
-                               cell.top + radius + 0.04 * cell.height()};
+            const Point beside{x + plan_.aside, cell.top + radius + 0.04 * cell.height()};
             put_lens(*entry.detail, plan_.beside ? beside : under, page);
         }
         Layer label("label");

@@ -186,14 +186,11 @@ class ChartPlanner {
         made.cell = cell;
         made.picture_height = picture_height;
         made.lens = lens_of(cell);
-        const double free = cell - picture_height / chart_.aspect;
-        if (made.lens > 0 && free > kLeastBeside * m_.unit) {
-            made.beside = true;
-            made.lens = std::min(free, kLargestLens * m_.unit);
-            // It may stand over the elbow.
-            made.aside = 0.46 * made.lens;
-        }
+        made.man = picture_height / chart_.aspect;
         made.rows = rows_of(columns, cell);
+        if (made.lens > 0 && !is_named() && cell - made.man > kLeastBeside * m_.unit) {
+            set_beside(made);
+        }
         double y = head;
         bool fresh = true;
         std::size_t page = 0;
@@ -222,6 +219,59 @@ class ChartPlanner {
             return std::ranges::any_of(group.entries, &ChartEntry::has_detail);
         });
         return any ? std::min(kLens * cell, kLargestLens * m_.unit) : 0;
+    }
+
+    [[nodiscard]] const ChartEntry& entry_of(const ChartPlan::Run& run, std::size_t at) const {
+        return chart_.groups[run.group].entries[at];
+    }
+
+    /// How many of a run have something enlarged.
+    [[nodiscard]] double lenses_of(const ChartPlan::Run& run) const {
+        double lenses = 0;
+        for (std::size_t i = run.first; i < run.last; ++i) {
+            lenses += entry_of(run, i).has_detail ? 1 : 0;
+        }
+        return lenses;
+    }
+
+    /// Each with his lens is as one picture; one without takes no room for it. Pictures stand
+    /// evenly, and the row of them in the middle of the sheet.
+    void set_beside(ChartPlan& plan) const {
+        constexpr double least_between = 1.6;
+        constexpr double furthest = 1.4;
+        // A lens may stand over the elbow.
+        constexpr double reach = 0.96;
+        const double room = paper_.width - 2 * m_.margin;
+        plan.beside = true;
+        plan.lens = kLargestLens * m_.unit;
+        for (const ChartPlan::Row& row : plan.rows) {
+            const ChartPlan::Run& run = row.runs.front();
+            const auto number = static_cast<double>(run.last - run.first);
+            const double left = room - number * (plan.man + least_between * m_.gap);
+            plan.lens = std::min(plan.lens, left / (reach * std::max(1.0, lenses_of(run))));
+        }
+        plan.aside = plan.man / 2 + (reach - 0.5) * plan.lens;
+        double between = room;
+        const auto taken = [&](const ChartPlan::Run& run) {
+            return static_cast<double>(run.last - run.first) * plan.man +
+                   lenses_of(run) * reach * plan.lens;
+        };
+        const auto share = [&](const ChartPlan::Run& run) {
+            return (room - taken(run)) / static_cast<double>(run.last - run.first);
+        };
+        for (const ChartPlan::Row& row : plan.rows) {
+            between = std::min(between, share(row.runs.front()));
+        }
+        for (ChartPlan::Row& row : plan.rows) {
+            ChartPlan::Run& run = row.runs.front();
+            const double gap = std::min(share(run), furthest * between);
+            const auto gaps = static_cast<double>(run.last - run.first - 1);
+            double x = (room - taken(run) - gaps * gap) / 2;
+            for (std::size_t i = run.first; i < run.last; ++i) {
+                run.middles.push_back(x + plan.man / 2);
+                x += plan.man + gap + (entry_of(run, i).has_detail ? reach * plan.lens : 0);
+            }
+        }
     }
 
     /// Rows of a single page share what room is left, within reason.
@@ -271,7 +321,9 @@ class ChartPlanner {
                                             first,
                                             first + count,
                                             static_cast<double>(used) * (cell + m_.gap),
-                                            cell + m_.gap});
+                                            cell + m_.gap,
+                                            {},
+                                            false});
                 used = is_named() ? used + count : columns;
                 first += count;
             }
@@ -342,14 +394,22 @@ ChartWords chart_words(const ChartEntry& entry,
             words.lines.push_back(std::move(part));
         }
     }
-    if (!entry.has_detail) {
+    if (!entry.has_detail || entry.is_plain) {
         words.above = words.lines.size();
     }
     return words;
 }
 
 double words_room(const ChartPlan& plan, const ChartPlan::Run& run, const ChartMeasures& measures) {
-    return run.pitch - measures.gap - 2 * plan.aside;
+    if (run.middles.empty()) {
+        return run.pitch - measures.gap;
+    }
+    // Those of the first may not run out of the sheet, nor any into his neighbour's.
+    double room = std::min(plan.man + plan.lens, 2 * run.middles.front());
+    for (std::size_t i = 1; i < run.middles.size(); ++i) {
+        room = std::min(room, run.middles[i] - run.middles[i - 1] - measures.gap);
+    }
+    return room;
 }
 
 ChartPlan plan_chart(

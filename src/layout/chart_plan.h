@@ -37,6 +37,8 @@ struct ChartPlan {
         double x = 0;
         /// From one picture to the next.
         double pitch = 0;
+        /// Where men stand who have lenses beside them; otherwise a pitch apart.
+        std::vector<double> middles;
         bool titled = false;
     };
 
@@ -53,11 +55,12 @@ struct ChartPlan {
     std::size_t columns = 1;
     double cell = 0;
     double picture_height = 0;
-    /// The lens under a name, across; or beside each man, who then stands so far to the left of the
-    /// middle.
+    /// The lens under a name, across; or beside a man, so far from his middle.
     double lens = 0;
     bool beside = false;
     double aside = 0;
+    /// A man, across.
+    double man = 0;
     std::vector<Row> rows;
     std::size_t pages = 1;
 };
