@@ -56,12 +56,6 @@ bool shows_nothing(const Example& option) {
     return option.value == "none" && std::ranges::find(kBareWithout, key) != kBareWithout.end();
 }
 
-/// Whether what is seen of it is on that arm alone.
-bool is_on_left_arm(PropertyId id, const Rect& frame) {
-    constexpr std::array<std::string_view, 4> groups = {"cuffs", "rings", "marks", "service"};
-    return frame.left > 100 && std::ranges::find(groups, properties()[id].group()) != groups.end();
-}
-
 WrittenValue value_of(PropertyId id, const std::string& written) {
     if (written == "none") {
         return None{};
@@ -238,6 +232,7 @@ class Indexer {
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
             show_whole_head(window, *uniform);
+            window.frame = near_plume(id, *uniform, *window.view).value_or(window.frame);
             if (window.flat && properties()[id].group() == kFlaps) {
                 move_to_flap(window, *uniform);
             }

@@ -58,8 +58,8 @@ Template seen_near(std::string_view frame, const Template& view) {
 
 Template laid_across(const Template& figure) {
     const auto of_musket = [](const std::string& name) { return name.starts_with("musket-"); };
-    // It rises by a fifth of a right angle.
-    constexpr Affine by{0.309, 0.951, -0.951, 0.309, 0, 0};
+    // From corner to corner of a tile a little broader than high: so it is longest.
+    constexpr Affine by{0.656, 0.755, -0.755, 0.656, 0, 0};
     Template made;
     made.view = "detail";
     for (const Part& part : figure.parts) {
@@ -88,6 +88,17 @@ Rect proportioned(const Rect& frame) {
     made.top -= more;
     made.bottom += more;
     return made;
+}
+
+std::optional<Rect> near_plume(PropertyId id, const Uniform& man, const Template& view) {
+    const bool shown = properties()[id].key.starts_with("hat.plume") &&
+                       man.word(property_id("hat.shape")) == "three-cornered";
+    return shown ? frame_of(view, "hat-plume-index") : std::nullopt;
+}
+
+bool is_on_left_arm(PropertyId id, const Rect& frame) {
+    constexpr std::array<std::string_view, 4> groups = {"cuffs", "rings", "marks", "service"};
+    return frame.left > 100 && std::ranges::find(groups, properties()[id].group()) != groups.end();
 }
 
 bool is_tall(const Uniform& man) {

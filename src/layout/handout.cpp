@@ -30,6 +30,8 @@ constexpr double kFigureHeight = 0.63;
 constexpr double kOrderHeight = 0.27;
 /// Of the height of a page, what the figure from behind may take.
 constexpr double kBackHeight = 0.2;
+/// He stands beside the contents, which take more: so much of it he may have himself.
+constexpr double kBackAlone = 0.27;
 /// What the title and the headings between the figures take of a page, in ems.
 constexpr double kAroundFigures = 14;
 /// Of the width of a page, what the picture of a mark may take.
@@ -439,7 +441,7 @@ double back_scale(const Rect& frame, const Paper& paper, double closeness) {
     // In one of two columns, with numbers on both sides.
     return scale_within(frame,
                         style.area.width() / 2 * sheet::kFigureShare - 6 * style.body,
-                        style.area.height() * kBackHeight * closeness);
+                        style.area.height() * kBackAlone * closeness);
 }
 
 double order_scale(const Rect& frame, std::size_t orders, const Paper& paper, double closeness) {

@@ -61,8 +61,10 @@ class Setter {
         }
         for (std::size_t i = 0; i < table_.rows.size(); ++i) {
             const TableRow& row = table_.rows[i];
+            const bool kept = !row.heading && is_near_end(i);
             for (Slab& slab : row.heading ? heading_slabs(row) : row_slabs(row)) {
                 slab.head = head;
+                slab.keep_with_next |= kept;
                 made.push_back(std::move(slab));
             }
         }
@@ -70,6 +72,9 @@ class Setter {
     }
 
   private:
+    /// So many rows of what stands under one heading go over to the next page together.
+    static constexpr std::ptrdiff_t kFewest = 3;
+
     const Table& table_;
     Press& press_;
     const TextStyle& style_;
@@ -77,6 +82,14 @@ class Setter {
     double padding_ = 0;
     std::vector<double> widths_;
     std::vector<double> lefts_;
+
+    /// Whether those under one heading end soon after that row; in a table of several such.
+    [[nodiscard]] bool is_near_end(std::size_t row) const {
+        const auto from = table_.rows.begin() + static_cast<std::ptrdiff_t>(row);
+        const auto left = std::ranges::find_if(from, table_.rows.end(), &TableRow::heading) - from;
+        const bool stages = std::ranges::any_of(table_.rows, &TableRow::heading);
+        return stages && left > 1 && left <= kFewest;
+    }
 
     /// Letters hang low in their lines: more room above them looks the same as below.
     [[nodiscard]] double top() const { return padding_ * (table_.row_rules ? 1.3 : 1); }

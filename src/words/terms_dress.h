@@ -173,7 +173,6 @@ inline constexpr std::array kTerms = std::to_array<TradeTerm>({
     {"legs", "jambes", "Beine"},
     {"pocket", "poche", "Tasche"},
     {"rank", "grade", "Dienstgrad"},
-    {"rank-lens", "lens", "loupe", "Lupe"},
     {"service-above", "upper sleeve", "haut de la manche", "oberer Ärmel"},
     {"service-below", "lower sleeve", "bas de la manche", "unterer Ärmel"},
     {"shoulder", "épaule", "Schulter"},
