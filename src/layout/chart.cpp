@@ -398,7 +398,8 @@ class Sheet {
 }  // namespace
 
 double chart_scale(const Chart& chart, double width, const Paper& paper, const Typesetter& type) {
-    const ChartPlan& plan = Sheet(chart, paper, type).plan();
+    const Sheet sheet(chart, paper, type);
+    const ChartPlan& plan = sheet.plan();
     const double high = chart.aspect * std::max(width, 1.0);
     return std::max(std::max(width, 1.0) / plan.cell, high / plan.picture_height);
 }
