@@ -205,6 +205,34 @@ TEST(Chart, MenStandOnOneStripOfGroundARow) {
     EXPECT_EQ(strips, rows_of_pictures(document.pages[0]).size());
 }
 
+TEST(Chart, MenWithRingsBesideThemStandInTheMiddleOfTheSheet) {
+    Chart chart = chart_of({5});
+    chart.groups[0].title.clear();
+    chart.groups[0].colour.reset();
+    chart.aspect = 3;
+    chart.standing = true;
+    for (ChartEntry& entry : chart.groups[0].entries) {
+        entry.detail = sample::man("front", 10);
+        entry.has_detail = true;
+    }
+    chart.groups[0].entries[0].is_plain = true;
+    const Paper paper;
+    Diagnostics problems;
+    const Document document = laid_out(chart, paper, problems);
+    ASSERT_EQ(document.pages.size(), 1U);
+    const auto rows = rows_of_pictures(document.pages[0]);
+    ASSERT_EQ(rows.size(), 2U);
+    // They are left of it by half a ring.
+    EXPECT_NEAR(mean_of(rows.rbegin()->second), mean_of(rows.begin()->second), 1e-6);
+    EXPECT_LT(mean_of(rows.begin()->second), paper.width / 2);
+    std::map<double, std::size_t> levels;
+    for (const Placed& item : document.pages[0].items) {
+        levels[std::round(item.at.y * 1000)] += item.drawing.root.name == "detail" ? 1U : 0U;
+    }
+    std::erase_if(levels, [](const auto& level) { return level.second == 0; });
+    EXPECT_EQ(levels.size(), 2U);
+}
+
 TEST(Chart, WarnsWhereWordsLeaveNoRoom) {
     Chart chart = chart_of({2});
     chart.notes.assign(300, "A remark of no great length that fills the sheet with many others.");
