@@ -199,9 +199,9 @@ class Sheet {
                                const ChartPlan::Run& run,
                                std::size_t entry) const {
         const std::size_t at = entry - run.first;
-        const double x = m_.margin + (run.middles.empty()
-                                          ? run.x + static_cast<double>(at) * run.pitch
-                                          : run.middles[at] - plan_.cell / 2);
+        const double x =
+            m_.margin + (run.middles.empty() ? run.x + static_cast<double>(at) * run.pitch
+                                             : run.middles[at] - plan_.cell / 2);
         const double y = row.y + row.heading;
         return {x, y, x + plan_.cell, y + plan_.picture_height};
     }

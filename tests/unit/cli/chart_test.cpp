@@ -104,8 +104,8 @@ TEST(ChartSheet, TellsWhatARankPutsOnBesidesItsMarks) {
 TEST(ChartSheet, EnlargesWhatTellsARankFromAPrivate) {
     const DrawnChart ranks(
         "chart: A\nof: ranks\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
-    // Of thirteen ranks the private alone has nothing to be told by.
-    EXPECT_EQ(count_of(ranks.text(), "layer detail"), 12U);
+    // The private has nothing to be told by: his bare sleeve is shown.
+    EXPECT_EQ(count_of(ranks.text(), "layer detail"), 13U);
     EXPECT_EQ(count_of(ranks.text(), "layer picture"), 13U);
     const DrawnChart regiments(
         "chart: A\nregulation: arvenholt/regulation-1784.yaml\nas of: 1785\n");
