@@ -77,6 +77,77 @@ std::vector<Part> ornament_at(const Template& ornament,
     return parts;
 }
 
+void sew_on(std::vector<Part>& parts) {
+    constexpr double laid_flat = 0.5;
+    constexpr double deep = 0.82;
+    for (Part& part : parts) {
+        if (!part.cloth.given) {
+            continue;
+        }
+        part.flat = true;
+        part.shadow = 0;
+        // Petals turned to the light and away from it lie in one plane; only what is seen through
+        // the work stays dark.
+        if (part.cloth.shade > deep) {
+            part.cloth.shade = 1;
+        }
+        std::erase_if(part.details,
+                      [](const Detail& detail) { return detail.kind == DetailKind::light; });
+        for (Detail& detail : part.details) {
+            if (detail.kind == DetailKind::tone) {
+                detail.strength *= laid_flat;
+            } else if (detail.kind <= DetailKind::line) {
+                detail.kind = DetailKind::stitch;
+            }
+        }
+    }
+}
+
+Group shadow_of_sewn(Easel& easel, const std::vector<Part>& parts, double size) {
+    constexpr double strength = 0.3;
+    Group group;
+    group.name = "shadow";
+    group.step = true;
+    if (!easel.hatched()) {
+        for (const Part& part : parts) {
+            easel.fill(group,
+                       easel.drawing().add(part.shape),
+                       Point{0.016, 0.032} * size,
+                       kCastShadow,
+                       strength);
+        }
+    }
+    return group;
+}
+
+Group overcast(Easel& easel, const Path& shape, const Paint& paint, double size) {
+    const double reach = 0.042 * size;
+    const double apart = std::max(size / 36, easel.weight(1.6));
+    const double width = std::max(size / 150, easel.weight(0.45));
+    // One thread for the whole, also where the cloth beneath is another.
+    const Inks inks = easel.inks_of(paint, Surface::wool);
+    const Colour thread = inks.dark ? inks.seam : inks.contour;
+    Path stitches;
+    for (const std::vector<Point>& outline : outlines(shape)) {
+        const Curve edge(outline);
+        const int number = static_cast<int>(edge.length() / apart);
+        for (const Curve::Station& station : edge.stations(number, 0, apart)) {
+            // A little aslant, as the needle goes on.
+            const Point inward = right_of(station.along) + station.along * 0.3;
+            stitches.move_to(station.at);
+            stitches.line_to(station.at + inward * reach);
+        }
+    }
+    Group group;
+    group.name = "overcast";
+    group.step = true;
+    if (!stitches.empty()) {
+        group.clip.push_back(easel.drawing().add(shape));
+        easel.stroke(group, easel.drawing().add(stitches), thread, width, 0.75);
+    }
+    return group;
+}
+
 std::vector<OrnamentPlace> ornament_places(const Detail& detail, int number) {
     if (number <= 1) {
         const Point at = detail.path.empty() ? detail.curve.at(0).at : detail.path.points.front();

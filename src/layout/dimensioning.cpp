@@ -33,7 +33,7 @@ constexpr double kWordsClear = 1;
 constexpr double kArrowClear = 0.8;
 constexpr std::array kLineClear = {-2.4, -1.6, -0.8, 0.8, 1.6, 2.4};
 /// How far a line is led out at most, and by what steps places are tried.
-constexpr double kFarthest = 60;
+constexpr double kFarthest = 75;
 constexpr double kStep = 1;
 /// Parallel lines beside each other are so far apart.
 constexpr double kLanesApart = 5.5;
