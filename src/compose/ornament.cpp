@@ -126,7 +126,9 @@ Group overcast(Easel& easel, const Path& shape, const Paint& paint, double size)
     const double width = std::max(size / 150, easel.weight(0.45));
     // One thread for the whole, also where the cloth beneath is another.
     const Inks inks = easel.inks_of(paint, Surface::wool);
-    const Colour thread = inks.dark ? inks.seam : inks.contour;
+    constexpr double light = 0.8;
+    const bool soft = inks.dark || inks.lightness > light;
+    const Colour thread = soft ? inks.seam : inks.contour;
     Path stitches;
     for (const std::vector<Point>& outline : outlines(shape)) {
         const Curve edge(outline);
