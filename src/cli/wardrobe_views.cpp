@@ -8,6 +8,8 @@
 #include <string_view>
 #include <utility>
 
+#include "compose/compose.h"
+
 namespace platewright::cli {
 
 Template without_sleeves(const Template& flat) {

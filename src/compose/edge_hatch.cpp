@@ -127,8 +127,8 @@ std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen, Fold
                                     Companion{0.33, 0.62, 0.45}};
     constexpr double length_a_line = 44;
     constexpr double fewest = 3;
-    const auto number = static_cast<std::size_t>(std::clamp(
-        fold.length() / length_a_line, fewest, static_cast<double>(companions.size())));
+    const auto number = static_cast<std::size_t>(
+        std::clamp(fold.length() / length_a_line, fewest, static_cast<double>(companions.size())));
     constexpr int points = 5;
     const double pitch = side == FoldSide::shaded ? pen.pitch : -pen.pitch;
     std::vector<HatchStroke> strokes;
@@ -141,8 +141,8 @@ std::vector<HatchStroke> fall_hatch(const Curve& fold, const HatchPen& pen, Fold
             const double share = line.from + (line.to - line.from) * i / (points - 1);
             const Curve::Station station = fold.at(fold.length() * share);
             // Closer together where the fold begins: it opens as it falls.
-            const double aside = pitch * place *
-                                 (0.35 + 0.65 * std::sin(std::numbers::pi * (0.12 + 0.6 * share)));
+            const double aside =
+                pitch * place * (0.35 + 0.65 * std::sin(std::numbers::pi * (0.12 + 0.6 * share)));
             through.push_back(station.at + shaded_side(station.along) * aside);
         }
         constexpr double unseen = 0.4;

@@ -27,8 +27,8 @@ std::vector<HatchStroke> fold_hatch(const Curve& fold, const HatchPen& pen);
 /// Which side of a fold: the one away from the light, or the back that catches it.
 enum class FoldSide { shaded, lit };
 
-/// Lines that fall with a long fold, on one side of it, a pen's pitch apart where it is widest, more
-/// of them the longer it is. The pen's `reach` and `tilt` are not used.
+/// Lines that fall with a long fold, on one side of it, a pen's pitch apart where it is widest,
+/// more of them the longer it is. The pen's `reach` and `tilt` are not used.
 std::vector<HatchStroke> fall_hatch(const Curve& fold,
                                     const HatchPen& pen,
                                     FoldSide side = FoldSide::shaded);
