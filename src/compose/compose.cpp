@@ -430,27 +430,35 @@ class Painting {
             std::vector<Part> parts =
                 ornament_at(*ornament->second, place, "@" + std::to_string(++ornaments_worn_));
             easel_.give(paint);
-            if (!metal) {
-                sew_on(parts);
-            }
-            for (Part& part : parts) {
-                part.surface = part.cloth.given && metal ? Surface::metal : part.surface;
-                shapes_[part.name] = easel_.drawing().add(part.shape);
-            }
-            std::erase_if(parts, [&](const Part& part) {
-                return !easel_.holds(part.when) || !easel_.paint_of(part.cloth);
-            });
-            if (!metal) {
-                where.free.children.emplace_back(shadow_of_sewn(easel_, parts, place.size));
-            }
-            for (const Part& part : parts) {
-                Group group = paint_part(part);
-                if (!metal && part.cloth.given) {
-                    group.children.emplace_back(overcast(easel_, part.shape, *paint, place.size));
-                }
-                where.free.children.emplace_back(std::move(group));
-            }
+            paint_worn(parts, place.size, metal ? std::nullopt : paint, where.free);
             easel_.give(std::nullopt);
+        }
+    }
+
+    /// The parts of one ornament: of metal, or sewn on with thread of the colour of `sewn`.
+    void paint_worn(std::vector<Part>& parts,
+                    double size,
+                    const std::optional<Paint>& sewn,
+                    Group& into) {
+        if (sewn) {
+            sew_on(parts);
+        }
+        for (Part& part : parts) {
+            part.surface = part.cloth.given && !sewn ? Surface::metal : part.surface;
+            shapes_[part.name] = easel_.drawing().add(part.shape);
+        }
+        std::erase_if(parts, [&](const Part& part) {
+            return !easel_.holds(part.when) || !easel_.paint_of(part.cloth);
+        });
+        if (sewn) {
+            into.children.emplace_back(shadow_of_sewn(easel_, parts, size));
+        }
+        for (const Part& part : parts) {
+            Group group = paint_part(part);
+            if (sewn && part.cloth.given) {
+                group.children.emplace_back(overcast(easel_, part.shape, *sewn, size));
+            }
+            into.children.emplace_back(std::move(group));
         }
     }
 

@@ -167,8 +167,8 @@ class IndexPlanner {
             pictures.push_back({aspect_of(sample), group_of(sample)});
         }
         std::vector<IndexRow> rows;
-        for (EvenRow& tiles : even_rows(pictures, measures_.row())) {
-            IndexRow row{&section, std::move(tiles), {}};
+        for (const EvenRow& tiles : even_rows(pictures, measures_.row())) {
+            IndexRow row{&section, tiles, {}};
             for (std::size_t i = 0; i < row.tiles.count; ++i) {
                 row.labels.push_back(
                     label_of(section.samples[row.tiles.first + i], row.tiles.width));
