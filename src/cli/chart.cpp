@@ -61,52 +61,49 @@ class ChartSheet : public Sheet {
         return *job.views.find("front")->second;
     }
 
-    /// What is enlarged of the man: nothing where a chart is not about marks.
-    [[nodiscard]] std::optional<Rect> box_of(const ShownMan& man) const {
-        return draft_.of == ChartOf::regiments
-                   ? std::nullopt
-                   : box_of_difference(draft_.men.front().uniform, man.uniform, front_of(man.job));
-    }
-
-    /// Where the first of the others is marked: the plain man is shown there too, as a measure for
-    /// them.
-    [[nodiscard]] std::optional<Rect> plain_box() const {
-        for (const ShownMan& man : draft_.men) {
-            if (const auto box = box_of(man)) {
-                return box;
-            }
+    /// What is enlarged of each man: nothing where a chart is not about marks. The plain man is
+    /// shown where the first of the others is marked, as a measure for them.
+    [[nodiscard]] std::vector<std::optional<Rect>> enlarged() const {
+        std::vector<std::optional<Rect>> boxes(draft_.men.size());
+        if (draft_.of == ChartOf::regiments) {
+            return boxes;
         }
-        return std::nullopt;
+        const ShownMan& plain = draft_.men.front();
+        for (std::size_t i = 1; i < boxes.size(); ++i) {
+            const ShownMan& man = draft_.men[i];
+            boxes[i] = box_of_difference(plain.uniform, man.uniform, front_of(man.job));
+            boxes.front() = boxes.front() ? boxes.front() : boxes[i];
+        }
+        return boxes;
     }
 
     void draw_men(Chart& chart, const Printing& printing, const Typesetter& type) const {
         if (draft_.men.empty()) {
             return;
         }
+        const std::vector<std::optional<Rect>> boxes = enlarged();
         std::vector<const Uniform*> all;
         all.reserve(draft_.men.size());
-        for (const ShownMan& man : draft_.men) {
-            all.push_back(&man.uniform);
-            chart.groups[man.group].entries[man.entry].has_detail = box_of(man).has_value();
+        for (std::size_t i = 0; i < boxes.size(); ++i) {
+            all.push_back(&draft_.men[i].uniform);
+            entry_of(chart, draft_.men[i]).has_detail = boxes[i].has_value();
         }
-        const ShownMan& plain = draft_.men.front();
-        ChartEntry& plainest = chart.groups[plain.group].entries[plain.entry];
-        plainest.is_plain = !plainest.has_detail && plain_box();
-        plainest.has_detail = plainest.has_detail || plainest.is_plain;
+        entry_of(chart, draft_.men.front()).is_plain = boxes.front().has_value();
         const Template& front = front_of(draft_.men.front().job);
         const Rect whole = chart_frame(front, all);
         const Rect shoulders = between_elbows(front, whole);
         chart.standing = true;
         chart.aspect = shoulders.height() / std::max(shoulders.width(), 1.0);
         const double scale = chart_scale(chart, shoulders.width(), printing.paper, type);
-        for (const ShownMan& man : draft_.men) {
-            ChartEntry& entry = chart.groups[man.group].entries[man.entry];
+        for (std::size_t i = 0; i < boxes.size(); ++i) {
+            const ShownMan& man = draft_.men[i];
+            ChartEntry& entry = entry_of(chart, man);
             entry.picture =
                 compose(man.uniform, front_of(man.job), man.job.ornaments, scale, {}, printing.ink);
             // Swords and drums may stand out of it.
             entry.picture->frame = shoulders;
-            if (const auto box = entry.is_plain ? plain_box() : box_of(man)) {
-                const Rect seen = seen_through_lens(*box);
+            if (boxes[i]) {
+                const Rect seen = seen_through_lens(*boxes[i]);
                 entry.detail = compose(without_a_sword(man.uniform),
                                        front_of(man.job),
                                        man.job.ornaments,
@@ -114,18 +111,27 @@ class ChartSheet : public Sheet {
                                        seen,
                                        printing.ink);
             }
-            const auto button = man.job.views.find("button");
-            if (draft_.of == ChartOf::regiments && button != man.job.views.end()) {
-                // As large as a third of a cell, whatever its true size.
-                const double own = frame_of(*button->second).width();
-                entry.button = compose(man.uniform,
-                                       *button->second,
-                                       man.job.ornaments,
-                                       own * scale / (whole.width() * 0.3),
-                                       {},
-                                       printing.ink);
+            if (draft_.of == ChartOf::regiments) {
+                entry.button = button_of(man, scale, whole.width(), printing.ink);
             }
         }
+    }
+
+    static ChartEntry& entry_of(Chart& chart, const ShownMan& man) {
+        return chart.groups[man.group].entries[man.entry];
+    }
+
+    /// As large as a third of a cell that is so wide on the man, whatever its true size.
+    static std::optional<Figure> button_of(const ShownMan& man,
+                                           double scale,
+                                           double cell,
+                                           Ink ink) {
+        const auto button = man.job.views.find("button");
+        if (button == man.job.views.end()) {
+            return std::nullopt;
+        }
+        const double at = frame_of(*button->second).width() * scale / (cell * 0.3);
+        return compose(man.uniform, *button->second, man.job.ornaments, at, {}, ink);
     }
 };
 

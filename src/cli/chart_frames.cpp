@@ -16,8 +16,8 @@ namespace {
 /// Elbows must not touch.
 constexpr double kAir = 1.04;
 
-/// Whether what he wears on his head stands higher than a cocked hat.
-bool is_tall(const Uniform& man) {
+/// Whether what he wears on his head may stand higher than a cocked hat, a round hat too.
+bool wears_high(const Uniform& man) {
     const std::string shape = man.word(property_id("hat.shape"));
     return (shape != "three-cornered" && shape != "none") ||
            man.word(property_id("hat.plume")) != "none";
@@ -84,7 +84,7 @@ Rect chart_frame(const Template& front, const std::vector<const Uniform*>& men) 
     const Rect whole = frame_of(front);
     const Rect head = frame_of(front, "hat").value_or(whole);
     Rect frame = frame_of(front, "regiment").value_or(whole);
-    if (std::ranges::any_of(men, [](const Uniform* man) { return is_tall(*man); })) {
+    if (std::ranges::any_of(men, [](const Uniform* man) { return wears_high(*man); })) {
         frame.top = std::min(frame.top, head.top);
     }
     return frame;
