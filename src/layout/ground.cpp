@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <utility>
 
 #include "layout/growth.h"
@@ -16,7 +17,6 @@ namespace {
 constexpr Colour kEarth{0x97, 0x80, 0x58};
 /// The lowest part of a figure, as a share of its height, that counts as its feet.
 constexpr double kFeet = 0.04;
-constexpr double kTurn = 6.283185307179586;
 /// Edges of fewer points are no feet.
 constexpr std::size_t kLeastEdge = 4;
 
@@ -40,7 +40,7 @@ Path wash(const Strip& strip, Irregular& irregular) {
     const double half = (strip.right - strip.left) / 2;
     std::vector<Point> p;
     for (int i = 0; i < corners; ++i) {
-        const double turn = kTurn * i / corners;
+        const double turn = 2 * std::numbers::pi * i / corners;
         const double high = 36 * irregular.between(0.8, 1.08) * mm;
         // Pointed at both ends: a brush is set down there and lifted.
         const double fall = std::abs(std::sin(turn)) * std::sin(turn);
@@ -152,7 +152,7 @@ Path close_shadow(const std::vector<Point>& edge, double depth, double mm, doubl
     for (std::size_t i = 0; i < edge.size(); i += step) {
         const double along = (edge[i].x - edge.front().x) / width;
         upper.push_back(edge[i] + Point{0, -5 * mm});
-        const double swell = std::sqrt(std::max(std::sin(std::acos(-1.0) * along), 0.0));
+        const double swell = std::sqrt(std::max(std::sin(std::numbers::pi * along), 0.0));
         lower.push_back(edge[i] + Point{depth * along * mm, depth * swell * mm});
     }
     Path path;
@@ -170,17 +170,21 @@ Path close_shadow(const std::vector<Point>& edge, double depth, double mm, doubl
     return path;
 }
 
-/// The stretches of such an edge that rest on the ground, each of one foot, without the sides that
-/// rise from it.
-std::vector<std::vector<Point>> resting(const std::vector<Point>& edge, double mm) {
+/// The stretches of the edges that rest on the ground, each of one shoe or butt, without the sides
+/// that rise from it.
+std::vector<std::vector<Point>> resting(const Footing& foot, double mm) {
     const double steep = 12 * mm;
     std::vector<std::vector<Point>> stretches;
-    for (std::size_t i = 0; i < edge.size(); ++i) {
-        if (i == 0 || std::abs(edge[i].y - edge[i - 1].y) > steep) {
-            stretches.emplace_back();
+    for (const std::vector<Point>& edge : foot.edges) {
+        for (std::size_t i = 0; i < edge.size(); ++i) {
+            if (i == 0 || std::abs(edge[i].y - edge[i - 1].y) > steep) {
+                stretches.emplace_back();
+            }
+            stretches.back().push_back(edge[i]);
         }
-        stretches.back().push_back(edge[i]);
     }
+    std::erase_if(stretches,
+                  [](const std::vector<Point>& stretch) { return stretch.size() < kLeastEdge; });
     return stretches;
 }
 
@@ -188,13 +192,9 @@ std::vector<std::vector<Point>> resting(const std::vector<Point>& edge, double m
 std::vector<Rest> rests_of(const std::vector<Footing>& feet, double mm) {
     std::vector<Rest> all;
     for (const Footing& foot : feet) {
-        for (const std::vector<Point>& edges : foot.edges) {
-            for (const std::vector<Point>& edge : resting(edges, mm)) {
-                if (edge.size() >= kLeastEdge) {
-                    const auto lowest = std::ranges::max_element(edge, {}, &Point::y);
-                    all.push_back({edge.front().x, edge.back().x, lowest->y});
-                }
-            }
+        for (const std::vector<Point>& edge : resting(foot, mm)) {
+            const auto lowest = std::ranges::max_element(edge, {}, &Point::y);
+            all.push_back({edge.front().x, edge.back().x, lowest->y});
         }
         if (foot.edges.empty()) {
             all.push_back({foot.left, foot.right, foot.sole});
@@ -255,15 +255,11 @@ void put_shadows(const std::vector<Footing>& feet,
     Path slivers;
     Path strokes;
     for (const Footing& foot : feet) {
-        for (const std::vector<Point>& all : foot.edges) {
-            for (const std::vector<Point>& edge : resting(all, strip.mm)) {
-                if (edge.size() >= kLeastEdge) {
-                    const Cast cast = cast_of(edge, strip);
-                    add_sliver(slivers, cast);
-                    cut_cast(strokes, cast, strip.mm, irregular);
-                    on.fill(close_shadow(edge, 8, strip.mm, strip.right), kGraver, 0.66);
-                }
-            }
+        for (const std::vector<Point>& edge : resting(foot, strip.mm)) {
+            const Cast cast = cast_of(edge, strip);
+            add_sliver(slivers, cast);
+            cut_cast(strokes, cast, strip.mm, irregular);
+            on.fill(close_shadow(edge, 8, strip.mm, strip.right), kGraver, 0.66);
         }
     }
     if (!slivers.empty()) {
@@ -312,6 +308,18 @@ void put_growths(const std::vector<Footing>& feet,
     }
 }
 
+/// The strip without what grows on it: the wash, the strokes and the shadows, so strong.
+void put_strip(const std::vector<Footing>& feet,
+               const Strip& strip,
+               double washed,
+               double cut,
+               Irregular& irregular,
+               Layer& on) {
+    on.fill(wash(strip, irregular), kEarth, washed);
+    on.fill(cut_ground(rests_of(feet, strip.mm), strip, irregular), kGraver, cut);
+    put_shadows(feet, strip, irregular, on);
+}
+
 /// From beyond the first foot to further beyond the last, as far as there is paper.
 Strip strip_of(const std::vector<Footing>& feet, const Rect& within, double mm) {
     Strip strip{within.right, within.left, 0, 0, mm};
@@ -354,9 +362,7 @@ void draw_footing(const Footing& feet, double factor, std::string_view name, Lay
     Irregular irregular(name);
     Strip strip{feet.left - 120 * factor, feet.right + 170 * factor, feet.sole, 0, factor, 1.3};
     strip.lowest = feet.sole + 16 * factor;
-    on.fill(wash(strip, irregular), kEarth, 0.11);
-    on.fill(cut_ground(rests_of({feet}, factor), strip, irregular), kGraver, 0.66);
-    put_shadows({feet}, strip, irregular, on);
+    put_strip({feet}, strip, 0.11, 0.66, irregular, on);
 }
 
 void draw_ground(const std::vector<Footing>& feet,
@@ -372,9 +378,7 @@ void draw_ground(const std::vector<Footing>& feet,
     if (strip.right <= strip.left) {
         return;
     }
-    on.fill(wash(strip, irregular), kEarth, 0.12);
-    on.fill(cut_ground(rests_of(feet, factor), strip, irregular), kGraver, 0.72);
-    put_shadows(feet, strip, irregular, on);
+    put_strip(feet, strip, 0.12, 0.72, irregular, on);
     put_growths(feet, strip, irregular, on);
 }
 
