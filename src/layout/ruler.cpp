@@ -62,10 +62,9 @@ std::vector<std::string> Ruler::lines_in_company(const std::string& words,
     constexpr double short_share = 0.36;
     std::vector<std::string> found = lines(words, type, room);
     const auto lonely = [&](const std::vector<std::string>& set) {
-        return set.back().find(' ') == std::string::npos &&
-               width(set.back(), type) < short_share * room;
+        return ends_alone(set, type, short_share * room);
     };
-    if (found.size() < 2 || !lonely(found)) {
+    if (!lonely(found)) {
         return found;
     }
     // A word alone is the lesser evil where it is a whole item of a list and company would part
@@ -83,6 +82,11 @@ std::vector<std::string> Ruler::lines_in_company(const std::string& words,
         }
     }
     return found;
+}
+
+bool Ruler::ends_alone(const std::vector<std::string>& set, const Type& type, double narrow) {
+    return set.size() > 1 && set.back().find(' ') == std::string::npos &&
+           width(set.back(), type) < narrow;
 }
 
 double Ruler::least_width(const std::string& words, const Type& type, const std::string& language) {

@@ -37,6 +37,9 @@ class Ruler {
                                    double room,
                                    const std::string& language);
 
+    /// Whether the last of several lines is a single word narrower than that.
+    bool ends_alone(const std::vector<std::string>& set, const Type& type, double narrow);
+
     /// Room below which a word must be broken inside.
     double least_width(const std::string& words, const Type& type, const std::string& language);
 

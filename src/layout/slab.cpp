@@ -100,12 +100,8 @@ std::vector<std::string> Press::running_lines(const std::string& words,
                                               double room) {
     constexpr double short_share = 0.3;
     std::vector<std::string> made = lines(words, type, room);
-    const auto lonely = [&](const std::vector<std::string>& set) {
-        return set.size() > 1 && set.back().find(' ') == std::string::npos &&
-               ruler.width(set.back(), type) < short_share * room;
-    };
     for (const double share : {0.96, 0.92, 0.88, 0.84}) {
-        if (!lonely(made)) {
+        if (!ruler.ends_alone(made, type, short_share * room)) {
             break;
         }
         std::vector<std::string> tried = ruler.lines(words, type, share * room, language);
