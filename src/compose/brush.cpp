@@ -169,28 +169,15 @@ double from_nothing(double share) {
 }
 
 /// The stretch of a curve from `from` to `to` (shares of its length) as one cubic.
-struct Bow {
-    Point begin;
-    Point first;
-    Point second;
-    Point end;
-};
-
-Point on(const Bow& bow, double t) {
-    const double u = 1 - t;
-    return bow.begin * (u * u * u) + bow.first * (3 * u * u * t) + bow.second * (3 * u * t * t) +
-           bow.end * (t * t * t);
-}
-
-/// Empty if the stretch bends so that one cubic would miss it by more than `tolerance`.
-std::optional<Bow> bow_of(const Curve& along, double from, double to, double tolerance) {
+/// Empty if it bends so that one would miss it by more than `tolerance`.
+std::optional<Cubic> bow_of(const Curve& along, double from, double to, double tolerance) {
     const double begin = along.length() * from;
     const double span = along.length() * (to - from);
     const Curve::Station a = along.at(begin);
     const Curve::Station b = along.at(begin + span);
-    const Bow bow{a.at, a.at + a.along * (span / 3), b.at - b.along * (span / 3), b.at};
+    const Cubic bow{a.at, a.at + a.along * (span / 3), b.at - b.along * (span / 3), b.at};
     for (const double t : {0.2, 0.4, 0.6, 0.8}) {
-        if (length(on(bow, t) - along.at(begin + span * t).at) > tolerance) {
+        if (length(bow.at(t) - along.at(begin + span * t).at) > tolerance) {
             return std::nullopt;
         }
     }

@@ -62,6 +62,21 @@ class Curve {
     std::vector<double> run_;
 };
 
+/// One cubic curve.
+struct Cubic {
+    Point begin;
+    Point first;
+    Point second;
+    Point end;
+
+    /// The place at that share of its parameter.
+    [[nodiscard]] Point at(double share) const {
+        const double rest = 1 - share;
+        return begin * (rest * rest * rest) + first * (3 * rest * rest * share) +
+               second * (3 * rest * share * share) + end * (share * share * share);
+    }
+};
+
 /// All subpaths of `path` as closed chains.
 std::vector<std::vector<Point>> outlines(const Path& path);
 

@@ -14,37 +14,24 @@ constexpr double kThreadPitch = 3.4;
 constexpr double kBullionPitch = 8.5;
 
 /// How a thread hangs: out over the round of the shoulder, then straight down by its weight.
-struct Hang {
-    Point top;
-    Point over;
-    Point fall;
-    Point foot;
-
-    [[nodiscard]] Point at(double share) const {
-        const double rest = 1 - share;
-        return top * (rest * rest * rest) + over * (3 * rest * rest * share) +
-               fall * (3 * rest * share * share) + foot * (share * share * share);
-    }
-};
-
-Hang hang_between(Point top, Point foot, Point down) {
+Cubic hang_between(Point top, Point foot, Point down) {
     const Point way = foot - top;
-    const double drop = way.x * down.x + way.y * down.y;
+    const double drop = dot(way, down);
     const Point aside = way - down * drop;
     return {top, top + aside * 0.7 + down * (drop * 0.22), foot - down * (drop * 0.5), foot};
 }
 
 /// One thread: a strip, narrower where it is sewn in, rounded at the foot.
-Path thread_along(const Hang& hang, Point down, double wide) {
+Path thread_along(const Cubic& hang, Point down, double wide) {
     const Point half = right_of(down) * (wide / 2);
     const Point root = half * 0.8;
     const Point end = down * (wide * 0.55);
-    const Point knee = hang.foot - end * 0.9;
+    const Point knee = hang.end - end * 0.9;
     Path strip;
-    strip.move_to(hang.top - root);
-    strip.cubic_to(hang.over - half, hang.fall - half, knee - half);
+    strip.move_to(hang.begin - root);
+    strip.cubic_to(hang.first - half, hang.second - half, knee - half);
     strip.cubic_to(knee - half + end, knee + half + end, knee + half);
-    strip.cubic_to(hang.fall + half, hang.over + half, hang.top + root);
+    strip.cubic_to(hang.second + half, hang.first + half, hang.begin + root);
     strip.close();
     return strip;
 }
@@ -69,8 +56,9 @@ constexpr std::array kLies = {Lie{0.12, 0.97, 0.03},
                               Lie{-0.3, 0.96, 0.3}};
 
 /// Slanting turns of the cord along one bullion.
-void paint_twist(Easel& easel, Group& into, const Hang& hang, Point down, double wide, Colour ink) {
-    const double long_is = length(hang.foot - hang.top);
+void paint_twist(
+    Easel& easel, Group& into, const Cubic& hang, Point down, double wide, Colour ink) {
+    const double long_is = length(hang.end - hang.begin);
     const Point half = right_of(down) * (wide * 0.42);
     const Point rise = down * (wide * 0.22);
     Path turns;
@@ -88,8 +76,8 @@ void paint_twist(Easel& easel, Group& into, const Hang& hang, Point down, double
 
 /// The side of a thread or bullion away from the light; on an enlarged thread its plies instead,
 /// short strokes down it.
-void paint_side(Easel& easel, Group& into, const Hang& hang, double wide, Colour ink, bool plies) {
-    const Point aside = right_of(unit(hang.foot - hang.top)) * (wide * (plies ? -0.2 : -0.28));
+void paint_side(Easel& easel, Group& into, const Cubic& hang, double wide, Colour ink, bool plies) {
+    const Point aside = right_of(unit(hang.end - hang.begin)) * (wide * (plies ? -0.2 : -0.28));
     Path side;
     side.move_to(hang.at(0.12) + aside * 0.8);
     side.cubic_to(hang.at(0.4) + aside, hang.at(0.7) + aside, hang.at(0.96) + aside);
@@ -123,7 +111,7 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         const Point top = roots.at(roots.length() * (i + 0.5) / threads).at;
         const double lean = bullion ? 0 : lie.lean;
         const Point end = hem.at(hem.length() * (i + 0.5 + lean) / threads).at;
-        const Hang hang = hang_between(top, top + (end - top) * lie.hang, down);
+        const Cubic hang = hang_between(top, top + (end - top) * lie.hang, down);
         const PathId strip = easel.drawing().add(thread_along(hang, down, wide));
         if (!easel.hatched()) {
             easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);

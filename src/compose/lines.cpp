@@ -72,7 +72,7 @@ void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     constexpr double black = 0.3;
     const Inks& inks = where.on.inks;
     const double length = detail.curve.length();
-    if (length < least) {
+    if (length < least || easel.line_drawing()) {
         return;
     }
     const bool hangs = length > hangs_from;
@@ -85,10 +85,8 @@ void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
         }
         return;
     }
-    if (inks.hatch_alpha < 0.4) {
-        return;
-    }
-    if (!hangs && (where.depth < large_form || inks.lightness > 0.8)) {
+    const bool small = where.depth < large_form || inks.lightness > 0.8;
+    if (inks.hatch_alpha < 0.4 || (!hangs && small)) {
         return;
     }
     // Beside a short one they keep close.
@@ -188,9 +186,8 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
         case DetailKind::crease:
             if (easel.line_drawing()) {
                 paint_laid_fold(easel, detail, where);
-            } else {
-                engrave_fold(easel, detail, where);
             }
+            engrave_fold(easel, detail, where);
             // A crease is a turn of the light, not an edge: fainter than any seam.
             easel.fill(where.clipped,
                        easel.tapered(detail.curve, easel.weight(detail.width * 0.85)),
@@ -208,9 +205,7 @@ void paint_line(Easel& easel, const Detail& detail, const Trimming& where) {
             break;
         case DetailKind::fold:
             paint_fold(easel, detail, where);
-            if (!easel.line_drawing()) {
-                engrave_fold(easel, detail, where);
-            }
+            engrave_fold(easel, detail, where);
             break;
         case DetailKind::tone:
             paint_wash(
