@@ -232,7 +232,6 @@ class Indexer {
             }
             auto [window, look] = best_look(*uniform, plain->second, windows);
             show_whole_head(window, *uniform);
-            window.frame = near_plume(id, *uniform, *window.view).value_or(window.frame);
             if (window.flat && properties()[id].group() == kFlaps) {
                 move_to_flap(window, *uniform);
             }

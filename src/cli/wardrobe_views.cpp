@@ -92,12 +92,6 @@ Rect proportioned(const Rect& frame) {
     return made;
 }
 
-std::optional<Rect> near_plume(PropertyId id, const Uniform& man, const Template& view) {
-    const bool shown = properties()[id].key.starts_with("hat.plume") &&
-                       man.word(property_id("hat.shape")) == "three-cornered";
-    return shown ? frame_of(view, "hat-plume-index") : std::nullopt;
-}
-
 bool is_on_left_arm(PropertyId id, const Rect& frame) {
     constexpr std::array<std::string_view, 4> groups = {"cuffs", "rings", "marks", "service"};
     return frame.left > 100 && std::ranges::find(groups, properties()[id].group()) != groups.end();

@@ -2,7 +2,6 @@
 // What is looked at from near: views with some of their parts alone, and the shapes of windows.
 #pragma once
 
-#include <optional>
 #include <string_view>
 
 #include "base/geometry.h"
@@ -30,10 +29,6 @@ Template seen_near(std::string_view frame, const Template& view);
 
 /// The musket alone and whole, laid across a broad tile: beside the man it is as long as he is.
 Template laid_across(const Template& figure);
-
-/// What of a hat is near its plume, if that is told: with the whole head under it that head would
-/// be smaller than all others.
-std::optional<Rect> near_plume(PropertyId id, const Uniform& man, const Template& view);
 
 /// Whether what is seen of it is on that arm alone.
 bool is_on_left_arm(PropertyId id, const Rect& frame);
