@@ -37,6 +37,9 @@ constexpr double kFarthest = 75;
 constexpr double kStep = 1;
 /// Parallel lines beside each other are so far apart.
 constexpr double kLanesApart = 5.5;
+/// What is read at its own height lies so near to it, and best on it; there it needs no witnesses.
+constexpr double kLevel = 2;
+constexpr double kOffLevel = 2;
 
 /// What is dear about a place, for each mm or as often as it happens. Crossings that the standard
 /// forbids cost more than any way round; cloth is dearer than paper, edges are dearer than cloth.
@@ -71,6 +74,7 @@ struct Turned {
     double c1 = 0;
     double degrees = 0;
     double words_width = 0;
+    bool level = false;
 
     [[nodiscard]] Point at(double s, double c) const { return reading * s + up * c; }
 
@@ -97,6 +101,7 @@ Turned turned(const Dimension& each, double scale) {
     t.s1 = dot(b, t.reading);
     t.c0 = dot(a, t.up);
     t.c1 = dot(b, t.up);
+    t.level = each.level;
     return t;
 }
 
@@ -303,9 +308,11 @@ class Laying {
             if (best && away * kWitnessMm >= best->cost) {
                 break;
             }
-            const bool wrong = dimensions_[i].above && c < std::max(t.c0, t.c1);
-            const double at_height =
-                cost_of_line(t, c) + away * kWitnessMm + (wrong ? kWrongSide : 0);
+            const bool wrong =
+                t.level ? away > 2 * kLevel : dimensions_[i].above && c < std::max(t.c0, t.c1);
+            const double at_height = cost_of_line(t, c) + away * kWitnessMm +
+                                     (wrong ? kWrongSide : 0) +
+                                     (t.level ? away / 2 * kOffLevel : 0);
             for (const auto& [middle, moved] : middles(t)) {
                 double cost = at_height + moved;
                 if (best && cost >= best->cost) {
@@ -324,7 +331,7 @@ class Laying {
 
     [[nodiscard]] double cost_of_line(const Turned& t, double c) const {
         const Covered line = map_.under(t.at(t.s0, c), t.at(t.s1, c));
-        double cost = line.edges * kLineOnEdge + line.within * kLineOnCloth;
+        double cost = line.edges * kLineOnEdge + (t.level ? 0 : line.within * kLineOnCloth);
         for (const double side : kLineClear) {
             cost += map_.under(t.at(t.s0, c + side), t.at(t.s1, c + side)).edges * kLineNearEdge;
         }
@@ -346,7 +353,7 @@ class Laying {
                                          t.reading,
                                          wide + 2 * kWordsClear,
                                          kStripRise + kStripFall + 2 * kWordsClear);
-        return (under.within > 0 ? kWordsOnCloth : 0) + under.edges * kWordsOnEdge +
+        return (under.within > 0 && !t.level ? kWordsOnCloth : 0) + under.edges * kWordsOnEdge +
                (round.edges - under.edges) * kWordsNearEdge +
                (outside(tried, field_.room) ? kForbidden : 0);
     }
@@ -445,7 +452,8 @@ class Laying {
         DimensionLine made;
         made.from = t.at(t.s0, c);
         made.to = t.at(t.s1, c);
-        made.arrows_outside = t.length() < kShort;
+        // On cloth arrows would not be seen.
+        made.arrows_outside = t.level || t.length() < kShort;
         const double tail = made.arrows_outside ? kTail : 0;
         const double half = t.words_width / 2 + kStripSide;
         // Words beyond an end stand on the line, which runs on under them.
@@ -454,7 +462,9 @@ class Laying {
         made.line = {t.at(before ? middle - half : t.s0 - tail, c),
                      t.at(behind ? middle + half : t.s1 + tail, c)};
         for (const auto& [s, foot] : {std::pair{t.s0, t.c0}, std::pair{t.s1, t.c1}}) {
-            add_witness(t.at(s, foot), t.at(s, c), made);
+            if (!t.level || std::abs(c - foot) > kLevel) {
+                add_witness(t.at(s, foot), t.at(s, c), made);
+            }
         }
         made.words = words_[i];
         made.words_at = t.at(middle, c + kAbove);

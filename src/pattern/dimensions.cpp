@@ -91,7 +91,7 @@ class Measuring {
     static Point mirrored(Point p) { return {-std::abs(p.x), p.y}; }
 
     /// From side to side at that height.
-    void across_at(const char* what, const char* part_name, double y) {
+    void across_at(const char* what, const char* part_name, double y, bool level = false) {
         const FlatPart* part = flat_.part(part_name);
         if (part == nullptr) {
             return;
@@ -104,13 +104,13 @@ class Measuring {
             right = at.found ? std::max(right, at.greatest) : right;
         }
         if (left < right) {
-            add(what, Way::across, {left, y}, {right, y});
+            add(what, Way::across, {left, y}, {right, y}).level = level;
         }
     }
 
-    void girth_at(const char* what, const char* part_name, const char* guide) {
-        if (const Chain* level = flat_.guide(guide)) {
-            across_at(what, part_name, level->front().y);
+    void girth_at(const char* what, const char* part_name, const char* guide, bool level = false) {
+        if (const Chain* at = flat_.guide(guide)) {
+            across_at(what, part_name, at->front().y, level);
         }
     }
 
@@ -371,7 +371,7 @@ class Measuring {
             body = flat_.part(name) != nullptr ? name : body;
         }
         girth_at("chest, half girth", body, "girth-chest");
-        girth_at("waist, half girth", body, "girth-waist");
+        girth_at("waist, half girth", body, "girth-waist", /*level=*/true);
         across_at("hem", body, hem.y - 12);
         collar();
         pocket("pocket");
@@ -405,7 +405,7 @@ class Measuring {
         add("length", Way::down, mirrored(top), mirrored(hem_of({part->name.c_str()})));
         if (!front) {
             girth_at("chest, half girth", body, "girth-chest");
-            girth_at("waist, half girth", body, "girth-waist");
+            girth_at("waist, half girth", body, "girth-waist", /*level=*/true);
         }
         buttons("waistcoat-", "button spacing", "");
         pocket("");

@@ -28,6 +28,9 @@ struct Dimension {
     std::optional<Measure> stated;
     /// It is read above what is measured: beneath it another of its kind would be taken for it.
     bool above = false;
+    /// It is read at its own height, on the cloth: led down, a waist would be taken for the width
+    /// of the hem.
+    bool level = false;
 
     /// What is measured, by its way.
     [[nodiscard]] double mm() const;
