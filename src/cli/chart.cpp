@@ -88,7 +88,10 @@ class ChartSheet : public Sheet {
             all.push_back(&draft_.men[i].uniform);
             entry_of(chart, draft_.men[i]).has_detail = boxes[i].has_value();
         }
-        entry_of(chart, draft_.men.front()).is_plain = boxes.front().has_value();
+        if (boxes.front()) {
+            entry_of(chart, draft_.men.front())
+                .lines.push_back(say(chart.language, messages::kNoMark));
+        }
         const Template& front = front_of(draft_.men.front().job);
         const Rect whole = chart_frame(front, all);
         const Rect shoulders = between_elbows(front, whole);
@@ -97,19 +100,17 @@ class ChartSheet : public Sheet {
         const double scale = chart_scale(chart, shoulders.width(), printing.paper, type);
         for (std::size_t i = 0; i < boxes.size(); ++i) {
             const ShownMan& man = draft_.men[i];
+            const Job& job = man.job;
             ChartEntry& entry = entry_of(chart, man);
             entry.picture =
-                compose(man.uniform, front_of(man.job), man.job.ornaments, scale, {}, printing.ink);
+                compose(man.uniform, front_of(job), job.ornaments, scale, {}, printing.ink);
             // Swords and drums may stand out of it.
             entry.picture->frame = shoulders;
             if (boxes[i]) {
                 const Rect seen = seen_through_lens(*boxes[i]);
-                entry.detail = compose(without_a_sword(man.uniform),
-                                       front_of(man.job),
-                                       man.job.ornaments,
-                                       scale * seen.width() / (kLensOnMan * shoulders.width()),
-                                       seen,
-                                       printing.ink);
+                const double at = scale * seen.width() / (kLensOnMan * shoulders.width());
+                const Uniform bare = without_a_sword(man.uniform);
+                entry.detail = compose(bare, front_of(job), job.ornaments, at, seen, printing.ink);
             }
             if (draft_.of == ChartOf::regiments) {
                 entry.button = button_of(man, scale, whole.width(), printing.ink);

@@ -26,8 +26,6 @@ struct ChartEntry {
     std::optional<Figure> detail = {};
     /// Whether it will have one.
     bool has_detail = false;
-    /// Whether he has no marks: the lens shows where the others have theirs, nothing is said of it.
-    bool is_plain = false;
 };
 
 /// Things that belong together.

@@ -394,7 +394,7 @@ ChartWords chart_words(const ChartEntry& entry,
             words.lines.push_back(std::move(part));
         }
     }
-    if (!entry.has_detail || entry.is_plain) {
+    if (!entry.has_detail) {
         words.above = words.lines.size();
     }
     return words;

@@ -15,4 +15,7 @@ inline constexpr Message kFromYears{"from {1} years", "dès {1} ans", "ab {1} Ja
 inline constexpr Message kMoreThanYears{
     "more than {1} years", "plus de {1} ans", "mehr als {1} Jahre"};
 
+/// Of the man beside others who are marked.
+inline constexpr Message kNoMark{"no mark", "sans marque", "ohne Abzeichen"};
+
 }  // namespace platewright::messages

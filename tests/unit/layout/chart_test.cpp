@@ -215,7 +215,6 @@ TEST(Chart, MenWithRingsBesideThemStandInTheMiddleOfTheSheet) {
         entry.detail = sample::man("front", 10);
         entry.has_detail = true;
     }
-    chart.groups[0].entries[0].is_plain = true;
     const Paper paper;
     Diagnostics problems;
     const Document document = laid_out(chart, paper, problems);
