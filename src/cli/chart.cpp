@@ -68,10 +68,9 @@ class ChartSheet : public Sheet {
         if (draft_.of == ChartOf::regiments) {
             return boxes;
         }
-        const ShownMan& plain = draft_.men.front();
+        const Uniform& plain = draft_.men.front().uniform;
         for (std::size_t i = 1; i < boxes.size(); ++i) {
-            const ShownMan& man = draft_.men[i];
-            boxes[i] = box_of_difference(plain.uniform, man.uniform, front_of(man.job));
+            boxes[i] = box_of_difference(plain, draft_.men[i].uniform, front_of(draft_.men[i].job));
             boxes.front() = boxes.front() ? boxes.front() : boxes[i];
         }
         return boxes;

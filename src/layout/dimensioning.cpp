@@ -33,7 +33,7 @@ constexpr double kWordsClear = 1;
 constexpr double kArrowClear = 0.8;
 constexpr std::array kLineClear = {-2.4, -1.6, -0.8, 0.8, 1.6, 2.4};
 /// How far a line is led out at most, and by what steps places are tried.
-constexpr double kFarthest = 75;
+constexpr double kFarthest = 60;
 constexpr double kStep = 1;
 /// Parallel lines beside each other are so far apart.
 constexpr double kLanesApart = 5.5;
@@ -308,11 +308,7 @@ class Laying {
             if (best && away * kWitnessMm >= best->cost) {
                 break;
             }
-            const bool wrong =
-                t.level ? away > 2 * kLevel : dimensions_[i].above && c < std::max(t.c0, t.c1);
-            const double at_height = cost_of_line(t, c) + away * kWitnessMm +
-                                     (wrong ? kWrongSide : 0) +
-                                     (t.level ? away / 2 * kOffLevel : 0);
+            const double at_height = cost_of_line(t, c) + away * kWitnessMm + astray(i, c, away);
             for (const auto& [middle, moved] : middles(t)) {
                 double cost = at_height + moved;
                 if (best && cost >= best->cost) {
@@ -327,6 +323,16 @@ class Laying {
             }
         }
         return std::move(*best);
+    }
+
+    /// For a line at the height `c`, `away` from its two points in all, that is not where its kind
+    /// is read: beyond its own height, or below what it should stand above.
+    [[nodiscard]] double astray(std::size_t i, double c, double away) const {
+        const Turned& t = turned_[i];
+        if (t.level) {
+            return away / 2 * kOffLevel + (away > 2 * kLevel ? kWrongSide : 0);
+        }
+        return dimensions_[i].above && c < std::max(t.c0, t.c1) ? kWrongSide : 0;
     }
 
     [[nodiscard]] double cost_of_line(const Turned& t, double c) const {
