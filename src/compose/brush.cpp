@@ -10,6 +10,8 @@
 #include <optional>
 #include <utility>
 
+#include "compose/chance.h"
+
 namespace platewright {
 
 namespace {
@@ -22,25 +24,6 @@ constexpr double kFreeEdge = 2.2;
 
 /// More than any figure needs; a page of nothing but hatching is of use to nobody.
 constexpr std::uint32_t kMostStrokes = 1500;
-
-/// A number 0..1 that looks random and is the same in every run.
-double scatter(std::uint32_t n) {
-    n = (n ^ 61U) ^ (n >> 16U);
-    n *= 9U;
-    n ^= n >> 4U;
-    n *= 0x27d4eb2dU;
-    n ^= n >> 15U;
-    return n / 4294967295.0;
-}
-
-/// A number 0..1 that wanders slowly as `at` grows, and is the same in every run.
-double drift(double at) {
-    const double whole = std::floor(at);
-    const double part = at - whole;
-    const double eased = part * part * (3 - 2 * part);
-    const auto n = static_cast<std::uint32_t>(whole) * 2654435U + 17U;
-    return scatter(n) * (1 - eased) + scatter(n + 2654435U) * eased;
-}
 
 /// Joins two chains into one closed, smooth-sided shape.
 Path between(const std::vector<Point>& there, std::vector<Point> back) {
@@ -270,7 +253,7 @@ std::optional<Ring> ring_at(const Zone& zone,
         return std::nullopt;
     }
     const double wide = form.far - form.near;
-    const double sag = std::clamp(zone.bulge, -wide / 3, wide / 3);
+    const double sag = std::clamp(1.35 * zone.bulge, -wide / 2.6, wide / 2.6);
     return Ring{station.at, across, station.along, form.near, form.far, sag, tilt};
 }
 
@@ -286,8 +269,10 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
     for (std::uint32_t i = 0; place <= zone.axis->length() && i < kMostStrokes; ++i) {
         const double from_end = std::min(place, zone.axis->length() - place);
         const auto ring = ring_at(zone, outline, place, pen.tilt);
-        // Even as an engraver's lines, but for the tremble of a hand.
-        place += pen.pitch * (0.94 + 0.12 * scatter(i * 7919U + 5U));
+        // An engraver's lines crowd where he wants the tone deeper and part again.
+        const double step = pen.pitch * (0.7 + 0.8 * drift(i / 6.0 + 0.37 * zone.axis->length()) +
+                                         0.16 * scatter(i * 7919U + 5U));
+        place += step;
         if (!ring) {
             continue;
         }
@@ -297,6 +282,13 @@ std::vector<HatchStroke> rings_of(const Zone& zone,
         const double wide = ring->far - ring->near;
         const double reach = std::min(wide * pen.reach, 70.0) * turn * wander * body;
         strokes.push_back(ring_stroke(*ring, reach, pen, pen.width * body));
+        // Between lines that stand apart a short fine one deepens the edge.
+        const auto between = step > 1.05 * pen.pitch && pen.tilt == 0
+                                 ? ring_at(zone, outline, place - step / 2, pen.tilt)
+                                 : std::nullopt;
+        if (between) {
+            strokes.push_back(ring_stroke(*between, reach * 0.34, pen, pen.width * body * 0.7));
+        }
     }
     return strokes;
 }

@@ -137,8 +137,8 @@ class Painting {
                 const Colour ink = flat ? kPenInk : outline_ink(*part);
                 // Round white cloth a line as heavy as round the rest would stand like a band.
                 const double heavy = flat ? 1 : is_white(*part) ? 0.72 : 0.9;
-                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 1.05 * heavy);
-                const double width = easel_.weight(flat ? 3.0 : 2.3 * heavy);
+                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.5 * heavy);
+                const double width = easel_.weight(flat ? 3.0 : 1.5 * heavy);
                 group.children.emplace_back(
                     Shape{shapes_[part->name], away, std::nullopt, Stroke{ink, width, 1, {}}});
             }

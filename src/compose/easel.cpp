@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "compose/swell.h"
+
 namespace platewright {
 
 namespace {
@@ -46,6 +48,9 @@ constexpr double kEdgeHatchAlpha = 0.55;
 constexpr double kHatchFromLightness = 0.32;
 constexpr double kChalkAlpha = 0.45;
 constexpr double kFaintChalkAlpha = 0.3;
+/// The lighter lip within the contour of black cloth, and of other dark cloth.
+constexpr double kLipAlpha = 0.55;
+constexpr double kFaintLipAlpha = 0.38;
 
 /// How far the cloth goes towards its colour in full light; and, for there is little above white,
 /// how far pale cloth is toned beside that light.
@@ -452,22 +457,23 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
     if (piece.inks.dark && piece.line != LineWeight::fine) {
         // Two pieces of the same black would melt together without a lighter lip inside the
         // contour.
-        stroke(inner, piece.contour(), piece.inks.seam, width + weight(2.2), 0.55);
-    }
-    if (!thin) {
-        // Moved towards the light and cut off by the outline, the second line thickens only the
-        // shaded side, as a pen would.
-        // On white a line as heavy as on cloth would stand like a band of its own.
-        const double heavy = piece.inks.lightness > kLightFromBelow ? 0.6 : 0.9;
-        inner.children.emplace_back(Shape{piece.contour(),
-                                          kToLight * weight(0.9 * heavy),
-                                          std::nullopt,
-                                          Stroke{piece.inks.contour, width * heavy, 1, {}}});
+        const bool black = piece.inks.lightness <= kHatchFromLightness;
+        const double lip = black ? kLipAlpha : kFaintLipAlpha;
+        stroke(inner, piece.contour(), piece.inks.seam, width + weight(2.2), lip);
     }
     if (piece.line == LineWeight::medium && !hatched()) {
         thickness(inner, piece);
     }
-    stroke(outer, piece.contour(), piece.inks.contour, width * (thin ? 0.85 : 0.5));
+    if (thin) {
+        stroke(outer, piece.contour(), piece.inks.contour, width * 0.85);
+        return;
+    }
+    // On white a line as heavy as on cloth would stand like a band of its own.
+    const double full = piece.inks.lightness > kLightFromBelow ? 1.15 : 1.45;
+    const Path& shape = drawing_.paths[piece.shape];
+    fill(outer,
+         swelling(drawing_.paths[piece.contour()], outlines(shape), width * full),
+         piece.inks.contour);
 }
 
 void Easel::thickness(Group& inner, const Piece& piece) {

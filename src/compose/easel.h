@@ -155,7 +155,7 @@ class Easel {
     /// Strokes of a shade are not drawn over a button already painted there.
     void keep_clear(Point centre, double radius) { clear_.push_back({centre, radius}); }
 
-    /// Contour, with the second line that thickens its shaded side. `inner` is clipped to the
+    /// Contour, swelling on its shaded side unless it is a thin one. `inner` is clipped to the
     /// piece.
     void contour(Group& outer, Group& inner, const Piece& piece);
 

@@ -124,7 +124,7 @@ Figure drawn(const std::string& parts,
 std::shared_ptr<const Template> star() {
     return read_text(
                R"(<svg xmlns="http://www.w3.org/2000/svg" viewBox="-30 -30 60 60" data-view="ornament">
-<g id="parts"><g id="star" data-cloth="ornament"><path class="shape" d="M 0 -30 L 20 30 H -20 Z"/>
+<g id="parts"><g id="star" data-cloth="ornament" data-line="light"><path class="shape" d="M 0 -30 L 20 30 H -20 Z"/>
 <path class="seam" d="M 0 -20 V 20"/></g></g></svg>)")
         ->made;
 }
