@@ -44,6 +44,25 @@ double taper(double t) {
     return 0.12 + 0.88 * rise * (2 - rise);
 }
 
+/// At which share of the way from `a` to `b` it first meets the chain.
+std::optional<double> first_crossing(Point a, Point b, const std::vector<Point>& chain) {
+    std::optional<double> first;
+    const Point way = b - a;
+    for (std::size_t i = 1; i < chain.size(); ++i) {
+        const Point piece = chain[i] - chain[i - 1];
+        const double across = cross(way, piece);
+        if (across == 0) {
+            continue;
+        }
+        const double share = cross(chain[i - 1] - a, piece) / across;
+        const double there = cross(chain[i - 1] - a, way) / across;
+        if (share >= 0 && share <= 1 && there >= 0 && there <= 1 && (!first || share < *first)) {
+            first = share;
+        }
+    }
+    return first;
+}
+
 struct FormCrossing {
     double near = 0;
     double far = 0;
@@ -108,7 +127,7 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
     const Point aside = right_of(unit(end - begin)) * (width / 2);
     const double bend = length(belly - (begin + end) * 0.5);
     if (bend < straight) {
-        return {polygon({begin, core - aside, end, core + aside}), begin, belly, end};
+        return {polygon({begin, core - aside, end, core + aside}), begin, belly, end, width};
     }
     if (bend < seen_to_bend) {
         const Point farther = (belly + (pole + end) * 0.5) * 0.5;
@@ -117,7 +136,8 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
             polygon({begin, core - aside, farther - thinner, end, farther + thinner, core + aside}),
             begin,
             belly,
-            end};
+            end,
+            width};
     }
     // Its two parts as cubics, on either side.
     const Point near = begin + (core - begin) * 0.6;
@@ -130,7 +150,7 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
     shape.cubic_to(second + aside * 0.3, first + aside, core + aside);
     shape.cubic_to(core + aside, near + aside, begin);
     shape.close();
-    return {std::move(shape), begin, belly, end};
+    return {std::move(shape), begin, belly, end, width};
 }
 
 HatchStroke ring_stroke(const Ring& ring, double reach, const HatchPen& pen, double width) {
@@ -228,6 +248,28 @@ Path tapered(const Curve& along, double peak, double unseen) {
     }
     left.insert(left.end(), right.rbegin(), right.rend());
     return polygon(left);
+}
+
+std::optional<HatchStroke> HatchStroke::up_to(const Curve& fold) const {
+    constexpr int pieces = 4;
+    constexpr double clear = 0.94;
+    constexpr double least = 3;
+    const Point pole = middle * 2 - (begin + end) * 0.5;
+    const auto at = [&](double t) {
+        return begin * ((1 - t) * (1 - t)) + pole * (2 * t * (1 - t)) + end * (t * t);
+    };
+    for (int i = 0; i < pieces; ++i) {
+        const double from = static_cast<double>(i) / pieces;
+        const double to = static_cast<double>(i + 1) / pieces;
+        if (const auto share = first_crossing(at(from), at(to), fold.chain())) {
+            const double t = (from + (to - from) * *share) * clear;
+            if (length(at(t) - begin) < least) {
+                return std::nullopt;
+            }
+            return stroke_of(begin, at(t / 2), at(t), width);
+        }
+    }
+    return *this;
 }
 
 Path band(const Curve& along, double width, Side side) {

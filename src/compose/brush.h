@@ -3,6 +3,7 @@
 // round a form.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "base/geometry.h"
@@ -28,6 +29,10 @@ struct HatchStroke {
     Point begin;
     Point middle;
     Point end;
+    double width = 0;
+
+    /// The stroke as far as the fold, if it runs into it; nothing if hardly any of it is left.
+    [[nodiscard]] std::optional<HatchStroke> up_to(const Curve& fold) const;
 };
 
 /// How a zone is hatched: how far apart the strokes are and how wide, in mm; how far the rings are

@@ -119,10 +119,7 @@ class Painting {
 
     /// Whether the part, with its shadow and its outline, can be seen at all.
     [[nodiscard]] bool in_window(const Part& part) const {
-        if (!window_) {
-            return true;
-        }
-        return part.shape.bounds().grown(part.shadow + 6).meets(*window_);
+        return !window_ || part.shape.bounds().grown(part.shadow + 6).meets(*window_);
     }
 
     /// The heavy line round the whole figure: every part stroked underneath everything.
@@ -268,6 +265,7 @@ class Painting {
         if (!part.edge.empty()) {
             piece.edge = easel_.drawing().add(part.edge);
         }
+        piece.folds = easel_.folds_of(part);
         const std::vector<const Volume*> volumes = volumes_of(part);
         Group group;
         group.name = part.name;

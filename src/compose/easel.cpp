@@ -39,15 +39,7 @@ constexpr double kEdgeAlpha = 0.022;
 /// The strokes beside those edges, at 1 : 7.2: short, for dimension lines run over the middle; and
 /// none on tabs and tapes, which they would blacken.
 constexpr double kEdgeStroke = 8;
-constexpr double kShadowStroke = 3.6;
-constexpr double kShadowFrom = 4;
-constexpr double kEdgePitch = 2.2;
 constexpr double kEdgeHatchFrom = 23;
-constexpr double kEdgeHatchAlpha = 0.55;
-/// On black cloth no dark hatching could be seen.
-constexpr double kHatchFromLightness = 0.32;
-constexpr double kChalkAlpha = 0.45;
-constexpr double kFaintChalkAlpha = 0.3;
 /// The lighter lip within the contour of black cloth, and of other dark cloth.
 constexpr double kLipAlpha = 0.55;
 constexpr double kFaintLipAlpha = 0.38;
@@ -290,45 +282,6 @@ void Easel::wash_edges(Group& into, const Piece& piece) {
     }
 }
 
-void Easel::hatch_edges(Group& into, PathId shape, double reach, FromEdge way) {
-    const HatchPen pen{printed(kEdgePitch), weight(0.55), 0, reach};
-    const auto on_button = [&](Point p) {
-        return std::ranges::any_of(
-            clear_, [&](const auto& button) { return length(p - button.first) < button.second; });
-    };
-    const auto clear_of_buttons = [&](const HatchStroke& stroke) {
-        return way == FromEdge::inwards ||
-               !(on_button(stroke.begin) || on_button(stroke.middle) || on_button(stroke.end));
-    };
-    lay(into,
-        edge_hatch(drawing_.paths[shape], pen, way),
-        kPenInk,
-        kEdgeHatchAlpha,
-        clear_of_buttons);
-}
-
-void Easel::lay(Group& into,
-                const std::vector<HatchStroke>& strokes,
-                Colour ink,
-                double alpha,
-                const std::function<bool(const HatchStroke&)>& lies) {
-    Path together;
-    for (const HatchStroke& stroke : strokes) {
-        if ((!lies || lies(stroke)) && !hidden({stroke.begin, stroke.middle, stroke.end})) {
-            together.append(stroke.shape);
-        }
-    }
-    if (!together.empty()) {
-        fill(into, std::move(together), ink, alpha);
-    }
-}
-
-void Easel::hatch_cast(Group& into, PathId shape, double thickness) {
-    if (thickness >= kShadowFrom) {
-        hatch_edges(into, shape, thickness * 0.8 + printed(kShadowStroke), FromEdge::outwards);
-    }
-}
-
 void Easel::crescents(Group& into,
                       const std::vector<std::vector<Point>>& shape,
                       const Volume& volume,
@@ -407,37 +360,6 @@ void Easel::glow(Group& into, const Piece& piece, const Volume& volume, double s
     }
 }
 
-void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
-    if (piece.inks.shade_factor <= 0 || line_drawing_) {
-        return;
-    }
-    const bool black = piece.inks.lightness <= kHatchFromLightness;
-    const Path& shape = drawing_.paths[piece.shape];
-    const Rect box = shape.bounds();
-    const auto within = [&](Point p) {
-        return p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;
-    };
-    const auto chains = outlines(shape);
-    const auto touches = [&](const HatchStroke& stroke) {
-        return std::ranges::any_of(
-            std::initializer_list<Point>{stroke.begin, stroke.middle, stroke.end},
-            [&](Point p) { return within(p) && inside(chains, p); });
-    };
-    if (black) {
-        lay(into, volume.chalked, piece.inks.seam, kChalkAlpha, touches);
-        return;
-    }
-    lay(into, volume.rings, piece.inks.contour, piece.inks.hatch_alpha, touches);
-    if (piece.inks.dark) {
-        // Beside the dark strokes, which hardly tell on dark cloth, a few faint ones of chalk.
-        lay(into, volume.chalked, piece.inks.seam, kFaintChalkAlpha, touches);
-    }
-    // Crossed hatching on light cloth would read as a net.
-    if (piece.inks.lightness < 0.8) {
-        lay(into, volume.crossed, piece.inks.contour, piece.inks.hatch_alpha, touches);
-    }
-}
-
 void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
     const double width = contour_width(piece.line);
     if (width <= 0) {
@@ -457,8 +379,7 @@ void Easel::contour(Group& outer, Group& inner, const Piece& piece) {
     if (piece.inks.dark && piece.line != LineWeight::fine) {
         // Two pieces of the same black would melt together without a lighter lip inside the
         // contour.
-        const bool black = piece.inks.lightness <= kHatchFromLightness;
-        const double lip = black ? kLipAlpha : kFaintLipAlpha;
+        const double lip = piece.inks.black ? kLipAlpha : kFaintLipAlpha;
         stroke(inner, piece.contour(), piece.inks.seam, width + weight(2.2), lip);
     }
     if (piece.line == LineWeight::medium && !hatched()) {

@@ -49,6 +49,8 @@ struct Piece {
     LineWeight line = LineWeight::medium;
     /// Where the contour is drawn, if not all round the shape.
     std::optional<PathId> edge = std::nullopt;
+    /// Folds and creases: strokes of the hatching end there.
+    std::vector<const Curve*> folds = {};
 
     [[nodiscard]] PathId contour() const { return edge.value_or(shape); }
 };
@@ -137,6 +139,9 @@ class Easel {
                const Piece& piece,
                const std::vector<const Volume*>& volumes,
                double depth);
+
+    /// Folds and creases that part the light of a form; shorter ones are puckers.
+    [[nodiscard]] std::vector<const Curve*> folds_of(const Part& part) const;
 
     /// The strokes of a volume that lie on the piece; on black those of chalk; none on what is laid
     /// flat.

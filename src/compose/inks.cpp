@@ -13,6 +13,7 @@ namespace {
 /// Below this lightness seams are drawn lighter than the cloth; a dark line would vanish.
 constexpr double kSeamTurns = 0.36;
 constexpr double kLipBelow = 0.40;
+constexpr double kBlackBelow = 0.32;
 
 Colour contour_of(OkLab c) {
     const double l = c.l > 0.45 ? 0.155 + 0.25 * c.l * c.l : 0.085 + 0.27 * c.l;
@@ -66,6 +67,7 @@ Inks inks_for(Colour cloth, Surface surface) {
     inks.shade_factor = 1.75 - 0.95 * c.l;
     inks.light_factor = c.l < 0.6 ? 1.0 : 1.25;
     inks.dark = c.l < kLipBelow;
+    inks.black = c.l <= kBlackBelow;
     // On white a full line would be grey mush; on skin it would be a beard.
     inks.hatch_alpha = c.l > 0.8 ? 0.40 : 0.55;
     switch (surface) {

@@ -38,6 +38,8 @@ struct Inks {
     double lightness = 0;
     /// So dark that the contour needs a lighter lip inside.
     bool dark = false;
+    /// So dark that no dark stroke could be seen on it.
+    bool black = false;
 };
 
 /// The colours that shade and outline that cloth.

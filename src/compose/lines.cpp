@@ -69,14 +69,13 @@ void engrave_fold(Easel& easel, const Detail& detail, const Trimming& where) {
     constexpr double least = 26;
     constexpr double hangs_from = 140;
     constexpr double large_form = 0.9;
-    constexpr double black = 0.3;
     const Inks& inks = where.on.inks;
     const double length = detail.curve.length();
     if (length < least || easel.line_drawing()) {
         return;
     }
     const bool hangs = length > hangs_from;
-    if (inks.lightness < black) {
+    if (inks.black) {
         constexpr double chalk = 0.6;
         if (hangs) {
             const HatchPen pen{easel.printed(2.4), easel.weight(0.75)};

@@ -63,6 +63,25 @@ TEST(Hatch, SagsInTheMiddleOfTheForm) {
     }
 }
 
+/// A stroke runs into a fold and ends there; what lies before it is left as it is.
+TEST(Hatch, EndsAtAFold) {
+    const auto strokes = hatch(barrel(false), {5, 1, 0, 0.3});
+    const Curve fold(std::vector<Point>{{100, -10}, {100, 300}});
+    const Curve elsewhere(std::vector<Point>{{20, -10}, {20, 300}});
+    std::size_t cut = 0;
+    for (const HatchStroke& stroke : strokes) {
+        EXPECT_EQ(stroke.up_to(elsewhere)->shape, stroke.shape);
+        const auto left = stroke.up_to(fold);
+        if (left && stroke.end.x < 100) {
+            EXPECT_GT(left->end.x, 99.9);
+            EXPECT_EQ(left->begin, stroke.begin);
+            ++cut;
+        }
+    }
+    EXPECT_GT(cut, 20U);
+    EXPECT_FALSE(strokes.front().up_to(Curve(std::vector<Point>{{106, -10}, {106, 300}})));
+}
+
 TEST(Hatch, NoTwoNeighboursAreAlike) {
     const auto strokes = hatch(barrel(false), {5, 1, 0, 0.3});
     for (std::size_t i = 1; i < strokes.size(); ++i) {
