@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace platewright {
@@ -41,6 +42,18 @@ inline Point right_of(Point p) {
 /// page.
 double dot(Point a, Point b);
 double cross(Point a, Point b);
+
+/// How far one turns from the way `before` to the way `after`, to whichever side, in radians.
+double turn(Point before, Point after);
+
+/// How far along `way`, of length 1, the straight line through `from` meets the edge from `a` to
+/// `b`, in mm; negative behind `from`, nothing where it passes the edge by.
+std::optional<double> meeting(Point from, Point way, Point a, Point b);
+
+/// From 0 to 1 as `t` does, but slow at both ends.
+inline double eased(double t) {
+    return t * t * (3 - 2 * t);
+}
 
 /// An upright rectangle; empty while `right < left`.
 struct Rect {

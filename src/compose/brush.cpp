@@ -46,21 +46,16 @@ double taper(double t) {
 
 /// At which share of the way from `a` to `b` it first meets the chain.
 std::optional<double> first_crossing(Point a, Point b, const std::vector<Point>& chain) {
+    const double whole = length(b - a);
+    const Point way = unit(b - a);
     std::optional<double> first;
-    const Point way = b - a;
     for (std::size_t i = 1; i < chain.size(); ++i) {
-        const Point piece = chain[i] - chain[i - 1];
-        const double across = cross(way, piece);
-        if (across == 0) {
-            continue;
-        }
-        const double share = cross(chain[i - 1] - a, piece) / across;
-        const double there = cross(chain[i - 1] - a, way) / across;
-        if (share >= 0 && share <= 1 && there >= 0 && there <= 1 && (!first || share < *first)) {
-            first = share;
+        const auto at = meeting(a, way, chain[i - 1], chain[i]);
+        if (at && *at >= 0 && *at <= (first ? *first : whole)) {
+            first = at;
         }
     }
-    return first;
+    return first ? std::optional(*first / whole) : std::nullopt;
 }
 
 struct FormCrossing {
@@ -74,19 +69,11 @@ bool cross_form(const std::vector<Point>& outline, Point from, Point way, FormCr
     double ahead = 1e9;
     double behind = -1e9;
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
-        const Point a = outline[j] - from;
-        const Point b = outline[i] - from;
-        const double sa = cross(way, a);
-        const double sb = cross(way, b);
-        if ((sa > 0) == (sb > 0)) {
-            continue;
-        }
-        const double share = sa / (sa - sb);
-        const double x = dot(way, a) + (dot(way, b) - dot(way, a)) * share;
-        if (x >= 0) {
-            ahead = std::min(ahead, x);
-        } else {
-            behind = std::max(behind, x);
+        const auto x = meeting(from, way, outline[j], outline[i]);
+        if (x && *x >= 0) {
+            ahead = std::min(ahead, *x);
+        } else if (x) {
+            behind = std::max(behind, *x);
         }
     }
     found = {behind, ahead};
@@ -168,7 +155,7 @@ HatchStroke ring_stroke(const Ring& ring, double reach, const HatchPen& pen, dou
 double from_nothing(double share) {
     constexpr double swollen_at = 0.2;
     const double t = std::clamp(share / swollen_at, 0.0, 1.0);
-    return 0.3 + 0.7 * t * t * (3 - 2 * t);
+    return 0.3 + 0.7 * eased(t);
 }
 
 /// The stretch of a curve from `from` to `to` (shares of its length) as one cubic.

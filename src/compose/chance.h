@@ -5,6 +5,8 @@
 #include <cmath>
 #include <cstdint>
 
+#include "base/geometry.h"
+
 namespace platewright {
 
 /// A number 0..1 for `n`.
@@ -20,10 +22,9 @@ inline double scatter(std::uint32_t n) {
 /// A number 0..1 that wanders slowly as `at` grows.
 inline double drift(double at) {
     const double whole = std::floor(at);
-    const double part = at - whole;
-    const double eased = part * part * (3 - 2 * part);
+    const double share = eased(at - whole);
     const auto n = static_cast<std::uint32_t>(static_cast<std::int64_t>(whole)) * 2654435U + 17U;
-    return scatter(n) * (1 - eased) + scatter(n + 2654435U) * eased;
+    return scatter(n) * (1 - share) + scatter(n + 2654435U) * share;
 }
 
 }  // namespace platewright

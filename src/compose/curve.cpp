@@ -215,9 +215,7 @@ Curve::Curve(const std::vector<Point>& chain) {
 double Curve::turning() const {
     double sum = 0;
     for (std::size_t i = 2; i < chain_.size(); ++i) {
-        const Point before = chain_[i - 1] - chain_[i - 2];
-        const Point after = chain_[i] - chain_[i - 1];
-        sum += std::abs(std::atan2(cross(before, after), dot(before, after)));
+        sum += turn(chain_[i - 1] - chain_[i - 2], chain_[i] - chain_[i - 1]);
     }
     return sum;
 }

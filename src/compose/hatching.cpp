@@ -11,12 +11,13 @@ namespace platewright {
 
 namespace {
 
-/// The strokes beside the edges of what is laid flat, and in the shadow it throws, in mm at 1
-/// : 7.2; what is thinner than this throws none.
+/// The strokes beside the edges of what is laid flat, and how much farther than the cloth is thick
+/// they reach in the shadow it throws, in mm at 1 : 7.2; what is thinner than this throws none.
 constexpr double kShadowStroke = 3.6;
 constexpr double kShadowFrom = 4;
 constexpr double kEdgePitch = 2.2;
 constexpr double kEdgeHatchAlpha = 0.55;
+/// Chalk on black cloth, on which no dark stroke could be seen, and on other dark cloth.
 constexpr double kChalkAlpha = 0.45;
 constexpr double kFaintChalkAlpha = 0.3;
 

@@ -71,9 +71,7 @@ std::vector<Point> divided(const std::vector<Point>& chain) {
 }
 
 double turn_at(const std::vector<Point>& chain, std::size_t i) {
-    const Point before = unit(chain[i] - chain[i - 1]);
-    const Point after = unit(chain[i + 1] - chain[i]);
-    return std::abs(std::atan2(cross(before, after), dot(before, after)));
+    return turn(chain[i] - chain[i - 1], chain[i + 1] - chain[i]);
 }
 
 /// A closed chain begun at its sharpest corner.
@@ -143,8 +141,7 @@ Point along_at(const std::vector<Point>& points, std::size_t i) {
 /// How far what looks that way is turned from the light, 0 to 1.
 double shade(Point outward) {
     const double away = -dot(outward, unit(kToLight));
-    const double t = std::clamp((away + 0.35) / 1.15, 0.0, 1.0);
-    return t * t * (3 - 2 * t);
+    return eased(std::clamp((away + 0.35) / 1.15, 0.0, 1.0));
 }
 
 /// How open the line is at `at` mm of the stretch, 0 to 1.

@@ -89,15 +89,9 @@ double free_length(const Curve& limit, Point from, Point way, double wanted, dou
     double nearest = wanted;
     const std::vector<Point>& chain = limit.chain();
     for (std::size_t i = 1; i < chain.size(); ++i) {
-        const Point a = chain[i - 1] - from;
-        const Point b = chain[i] - from;
-        const double sa = cross(way, a);
-        const double sb = cross(way, b);
-        if ((sa > 0) != (sb > 0)) {
-            const double x = dot(way, a) + (dot(way, b) - dot(way, a)) * sa / (sa - sb);
-            if (x > 0) {
-                nearest = std::min(nearest, x - clear);
-            }
+        const auto at = meeting(from, way, chain[i - 1], chain[i]);
+        if (at && *at > 0) {
+            nearest = std::min(nearest, *at - clear);
         }
     }
     return nearest;

@@ -53,9 +53,7 @@ std::optional<double> under_hollow(const Chain& outline, const Rect& box) {
 /// How far the outline turns at that point, radians.
 double turn_at(const Chain& outline, std::size_t i) {
     const std::size_t n = outline.size();
-    const Point in = outline[i] - outline[(i + n - 1) % n];
-    const Point out = outline[(i + 1) % n] - outline[i];
-    return std::abs(std::atan2(cross(in, out), dot(in, out)));
+    return turn(outline[i] - outline[(i + n - 1) % n], outline[(i + 1) % n] - outline[i]);
 }
 
 /// The outermost corners of the lower end; none if it is round.

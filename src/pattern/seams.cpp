@@ -167,14 +167,8 @@ double way_to_cut(const Chain& cut, Point from, Point way) {
     constexpr double farthest = 80;
     double least = farthest;
     for (std::size_t i = 0; i < cut.size(); ++i) {
-        const Point edge = cut[(i + 1) % cut.size()] - cut[i];
-        const double across = cross(way, edge);
-        if (std::abs(across) < 1e-9) {
-            continue;
-        }
-        const double away = cross(cut[i] - from, edge) / across;
-        const double share = cross(cut[i] - from, way) / across;
-        least = share >= 0 && share <= 1 && away > 0.01 ? std::min(least, away) : least;
+        const auto away = meeting(from, way, cut[i], cut[(i + 1) % cut.size()]);
+        least = away && *away > 0.01 ? std::min(least, *away) : least;
     }
     return least < farthest ? least : 0;
 }
