@@ -102,10 +102,16 @@ double outer_side(const std::vector<Point>& points, const std::vector<Chain>& sh
             longest = i;
         }
     }
-    constexpr double aside = 0.4;
     const Point along = unit(points[longest] - points[longest - 1]);
     const Point middle = (points[longest] + points[longest - 1]) * 0.5;
-    return inside(shape, middle + right_of(along) * aside) ? -1 : 1;
+    // An edge drawn for itself may run a little beside the outline.
+    for (const double aside : {0.4, 1.0, 2.0, 4.0}) {
+        const bool right = inside(shape, middle + right_of(along) * aside);
+        if (right != inside(shape, middle - right_of(along) * aside)) {
+            return right ? -1 : 1;
+        }
+    }
+    return 1;
 }
 
 Stretch stretch_of(const std::vector<Point>& points, const std::vector<Chain>& shape) {

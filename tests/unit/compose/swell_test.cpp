@@ -70,6 +70,20 @@ TEST(Swelling, LiesMoreWithinTheEdgeThanOutsideWhicheverWayItRuns) {
     }
 }
 
+/// An edge drawn for itself, a millimetre off the outline it follows, is lit and shaded like it.
+TEST(Swelling, AnEdgeBesideTheOutlineKnowsItsSide) {
+    for (const double beside : {-1.0, 1.0}) {
+        Path lit;
+        lit.move_to({beside, 0});
+        lit.line_to({beside, 200});
+        Path shaded;
+        shaded.move_to({200 + beside, 0});
+        shaded.line_to({200 + beside, 200});
+        EXPECT_LT(along(outlines(swelling(lit, kWithin, 3)), beside).most, 1.2);
+        EXPECT_GT(along(outlines(swelling(shaded, kWithin, 3)), 200 + beside).most, 1.6);
+    }
+}
+
 TEST(Swelling, IsTheSameEveryTime) {
     EXPECT_EQ(swelling(kSquare, kWithin, 3), swelling(kSquare, kWithin, 3));
 }
