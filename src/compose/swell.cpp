@@ -80,16 +80,15 @@ std::vector<Point> from_a_corner(std::vector<Point> chain) {
         return chain;
     }
     chain.pop_back();
-    std::vector<Point> round = chain;
-    round.insert(round.begin(), chain.back());
-    round.push_back(chain.front());
-    std::size_t sharpest = 1;
-    for (std::size_t i = 1; i + 1 < round.size(); ++i) {
-        if (turn_at(round, i) > turn_at(round, sharpest)) {
-            sharpest = i;
-        }
+    const std::size_t n = chain.size();
+    const auto turned = [&](std::size_t i) {
+        return turn(chain[i] - chain[(i + n - 1) % n], chain[(i + 1) % n] - chain[i]);
+    };
+    std::size_t sharpest = 0;
+    for (std::size_t i = 1; i < n; ++i) {
+        sharpest = turned(i) > turned(sharpest) ? i : sharpest;
     }
-    std::ranges::rotate(chain, chain.begin() + static_cast<std::ptrdiff_t>(sharpest - 1));
+    std::rotate(chain.begin(), chain.begin() + static_cast<std::ptrdiff_t>(sharpest), chain.end());
     chain.push_back(chain.front());
     return chain;
 }
@@ -156,7 +155,7 @@ double openness(const Stretch& stretch, double at) {
     if (whole < kOpenFrom) {
         return 0;
     }
-    const int gaps = std::clamp(static_cast<int>(whole / kOpenEvery + 0.5), 1, kMostOpen);
+    const int gaps = std::clamp(static_cast<int>(std::lround(whole / kOpenEvery)), 1, kMostOpen);
     double open = 0;
     for (int k = 0; k < gaps; ++k) {
         const double apart = scatter(stretch.key * 31U + static_cast<std::uint32_t>(k));
