@@ -202,13 +202,30 @@ TEST(Painting, ChevronsPointTheWayTheyAreNamed) {
 
 TEST(Painting, PrintedLineWeightIsTheSameAtEveryScale) {
     const Uniform uniform = trial_uniform();
-    const auto reading = read_text(template_with(part("data-cloth=\"coat.cloth\"", "")));
-    const auto contour = [&](double scale) {
-        const Figure figure = compose(uniform, *reading->made, {}, scale);
-        const Group* group = find_group(figure.drawing.root, "contour");
-        return std::get<Shape>(group->children.front()).stroke->width / scale;
+    const auto drawn = [&](const std::string& line, double scale) {
+        const auto reading = read_text(
+            template_with(part("data-cloth=\"coat.cloth\" data-line=\"" + line + "\"", "")));
+        return compose(uniform, *reading->made, {}, scale);
     };
-    EXPECT_NEAR(contour(5), contour(12), 1e-12);
+    const auto contour = [](const Figure& figure) {
+        const Group* group = find_group(figure.drawing.root, "contour");
+        return std::get<Shape>(group->children.front());
+    };
+    const auto stroke = [&](double scale) {
+        return contour(drawn("light", scale)).stroke.value().width / scale;
+    };
+    EXPECT_NEAR(stroke(5), stroke(12), 1e-12);
+    // A swelling one stands out from the shape by a share of its width.
+    constexpr double shape_is_broad = 80;
+    const auto swollen = [&](double scale) {
+        const Figure figure = drawn("heavy", scale);
+        const Shape line = contour(figure);
+        EXPECT_FALSE(line.stroke);
+        const double broad = figure.drawing.paths[line.path].bounds().width();
+        return (broad - shape_is_broad) / scale;
+    };
+    EXPECT_GT(swollen(5), 0);
+    EXPECT_NEAR(swollen(5), swollen(12), 1e-9);
 }
 
 TEST(Painting, AShadowFallsOnlyOnWhatLiesBeneath) {
