@@ -135,6 +135,22 @@ class ComparisonSheet : public Sheet {
         return large ? std::string_view() : frame;
     }
 
+    /// The frames of what differs, those first that show most of it.
+    static std::vector<std::string_view> frames_that_show_most(
+        const std::vector<DifferingRow>& rows) {
+        std::vector<std::string_view> frames;
+        std::map<std::string_view, std::size_t> shown;
+        for (const DifferingRow& row : rows) {
+            const std::string_view frame = frame_of_thing(row.property);
+            if (!frame.empty() && shown[frame]++ == 0) {
+                frames.push_back(frame);
+            }
+        }
+        std::ranges::stable_sort(
+            frames, std::greater{}, [&](std::string_view frame) { return shown[frame]; });
+        return frames;
+    }
+
     /// More would be the plates of the men.
     static constexpr std::size_t kMostDetails = 4;
 
@@ -150,7 +166,7 @@ class ComparisonSheet : public Sheet {
         ComparedDetail detail{name, {}};
         const bool shown =
             std::ranges::find(made.details, name, &ComparedDetail::name) != made.details.end();
-        if (frame.empty() || shown || made.details.size() >= kMostDetails) {
+        if (shown || made.details.size() >= kMostDetails) {
             return;
         }
         for (const DressedMan& man : men_) {
@@ -277,8 +293,8 @@ class ComparisonSheet : public Sheet {
                 callout.row = table.thing_of(callout.row);
             }
         }
-        for (const DifferingRow& row : rows) {
-            add_detail(frame_of_thing(row.property), printing, made);
+        for (const std::string_view frame : frames_that_show_most(rows)) {
+            add_detail(frame, printing, made);
         }
         if (!same.empty()) {
             const Message& heading =

@@ -296,13 +296,14 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
         strike({0, 0}, metal.contour);
         return;
     }
-    // Struck up from behind, not cut in: a shadow thrown, an outline, an edge that catches the
-    // light.
-    strike({step * 2, step * 2.3}, mix(metal.base, metal.shade, 0.95));
-    strike({step, step}, metal.contour);
-    strike({-step * 0.8, -step * 0.8}, metal.contour);
-    strike({-step * 0.4, -step * 0.4}, mix(metal.base, metal.light, 0.9));
-    strike({step * 0.4, step * 0.4}, mix(metal.base, metal.shade, 0.25));
+    // Struck up from behind, not cut in: a low shadow thrown, an outline finer than the thinnest
+    // stroke of a figure, an edge that catches the light.
+    strike({step * 1.3, step * 1.5}, mix(metal.base, metal.shade, 0.8));
+    for (const Point aside : {Point{1, 1}, Point{1, -1}, Point{-1, 1}, Point{-1, -1}}) {
+        strike(aside * (step * 0.55), metal.contour);
+    }
+    strike({-step * 0.15, -step * 0.15}, metal.light);
+    strike({step * 0.25, step * 0.25}, mix(metal.base, metal.shade, 0.12));
 }
 
 }  // namespace platewright
