@@ -259,10 +259,14 @@ std::optional<HatchStroke> HatchStroke::up_to(const Curve& fold) const {
     return *this;
 }
 
-Path band(const Curve& along, double width, Side side) {
+std::pair<double, double> reach_of(double width, Side side) {
     const double right = side == Side::right ? width : side == Side::left ? 0 : width / 2;
-    return between(along.offset(right - width).simplified(kUnseen),
-                   along.offset(right).simplified(kUnseen));
+    return {right - width, right};
+}
+
+Path band(const Curve& along, double width, Side side) {
+    const auto [from, to] = reach_of(width, side);
+    return between(along.offset(from).simplified(kUnseen), along.offset(to).simplified(kUnseen));
 }
 
 namespace {

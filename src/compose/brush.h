@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "base/geometry.h"
@@ -18,6 +19,9 @@ inline constexpr Point kToLight{-1, -0.45};
 /// A line `peak` mm wide in the middle and fading towards both ends, as a closed shape with
 /// straight sides; bends of less than `unseen` mm are left out.
 Path tapered(const Curve& along, double peak, double unseen);
+
+/// From where to where such a band reaches, in mm to the right of its curve.
+std::pair<double, double> reach_of(double width, Side side);
 
 /// A band `width` mm wide along a curve, on the given side of the way it runs, as a closed shape.
 Path band(const Curve& along, double width, Side side);

@@ -164,6 +164,23 @@ Point turning_point(Point open, Point hidden, const Covered& covered) {
     return open;
 }
 
+/// No mitre reaches further than so many widths of what is mitred.
+constexpr double kLongestMitre = 4;
+
+/// From a corner to where the edges meet that run one mm to the right of the lines to and from it.
+Point mitre(Point before, Point after) {
+    const Point middle = unit(before + after);
+    const double closing = std::max(dot(middle, before), dot(middle, after));
+    return right_of(middle) * (1 / std::max(closing, 1 / kLongestMitre));
+}
+
+/// How far `p` is from the line between `a` and `b`.
+double distance(Point p, Point a, Point b) {
+    const Point way = b - a;
+    const double share = dot(p - a, way) / std::max(dot(way, way), 1e-12);
+    return length(p - (a + way * std::clamp(share, 0.0, 1.0)));
+}
+
 }  // namespace
 
 std::optional<Path> parse_path_data(const std::string& data, std::string& problem) {
@@ -242,12 +259,42 @@ std::vector<Curve::Station> Curve::stations(int count, double start, double end)
     return found;
 }
 
+std::vector<Curve::Corner> Curve::corners(double least) const {
+    std::vector<Corner> found;
+    for (std::size_t i = 1; i + 1 < chain_.size(); ++i) {
+        const Point before = unit(chain_[i] - chain_[i - 1]);
+        const Point after = unit(chain_[i + 1] - chain_[i]);
+        if (turn(before, after) > least) {
+            found.push_back({chain_[i], mitre(before, after)});
+        }
+    }
+    return found;
+}
+
 Curve Curve::offset(double by) const {
+    // As few chords as show no bend: each is compared with all that are near.
+    const Curve plain(simplified(0.02));
+    const std::vector<Point>& chain = plain.chain_;
+    const double reach = std::abs(by) * 2 * kLongestMitre;
+    // Within a corner what runs beside one of its lines is too near the other.
+    const auto too_near = [&](Point p, std::size_t own) {
+        for (std::size_t i = 1; i < chain.size(); ++i) {
+            if (std::abs(plain.run_[i] - plain.run_[own]) < reach &&
+                distance(p, chain[i - 1], chain[i]) < std::abs(by) * 0.98) {
+                return true;
+            }
+        }
+        return false;
+    };
     std::vector<Point> moved;
-    for (std::size_t i = 0; i < chain_.size(); ++i) {
-        const Point before = i > 0 ? unit(chain_[i] - chain_[i - 1]) : Point{};
-        const Point after = i + 1 < chain_.size() ? unit(chain_[i + 1] - chain_[i]) : Point{};
-        moved.push_back(chain_[i] + right_of(unit(before + after)) * by);
+    for (std::size_t i = 0; i < chain.size(); ++i) {
+        const Point before = i > 0 ? unit(chain[i] - chain[i - 1]) : Point{};
+        const Point after = i + 1 < chain.size() ? unit(chain[i + 1] - chain[i]) : Point{};
+        const Point there = chain[i] + mitre(before, after) * by;
+        const bool end = i == 0 || i + 1 == chain.size();
+        if (end || !too_near(there, i)) {
+            moved.push_back(there);
+        }
     }
     return Curve(moved);
 }

@@ -50,8 +50,16 @@ class Curve {
     /// end; one alone sits in the middle.
     [[nodiscard]] std::vector<Station> stations(int count, double start, double end) const;
 
-    /// The parallel curve `by` mm to the right of the way it runs; for small distances only, since
-    /// it may fold over itself.
+    struct Corner {
+        Point at;
+        /// From the corner to that of the parallel curve one mm to the right.
+        Point mitre;
+    };
+
+    /// Where the curve turns by more than `least` radians at once.
+    [[nodiscard]] std::vector<Corner> corners(double least) const;
+
+    /// The parallel curve `by` mm to the right of the way it runs, its corners mitred.
     [[nodiscard]] Curve offset(double by) const;
 
     /// As few points as keep the curve within `tolerance` mm.

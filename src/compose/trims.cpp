@@ -225,18 +225,37 @@ void paint_piping(Easel& easel, const Detail& detail, const Trimming& where) {
     where.free.children.emplace_back(std::move(lit));
 }
 
+namespace {
+
+/// Round a corner lace is folded over and sewn down aslant.
+void paint_mitres(Easel& easel, const Detail& detail, Group& into, Colour ink) {
+    constexpr double sharp = 0.5;
+    const auto [from, to] = reach_of(detail.width, detail.side);
+    Path seams;
+    for (const Curve::Corner& corner : detail.curve.corners(sharp)) {
+        seams.move_to(corner.at + corner.mitre * from);
+        seams.line_to(corner.at + corner.mitre * to);
+    }
+    if (!seams.empty()) {
+        easel.stroke(into, easel.drawing().add(std::move(seams)), ink, easel.weight(0.7));
+    }
+}
+
+}  // namespace
+
 void paint_lace(Easel& easel, const Detail& detail, const Trimming& where) {
     const auto paint = easel.paint_of(detail.cloth);
     if (!paint) {
         return;
     }
     const bool outlined = !detail.path.empty() && detail.path.verbs.back() == Path::Verb::close;
-    paint_applied(easel,
-                  outlined ? detail.path : band(detail.curve, detail.width, detail.side),
-                  *paint,
-                  where,
-                  LineWeight::fine,
-                  Surface::braid);
+    if (outlined) {
+        paint_applied(easel, detail.path, *paint, where, LineWeight::fine, Surface::braid);
+        return;
+    }
+    const Path lace = band(detail.curve, detail.width, detail.side);
+    paint_applied(easel, lace, *paint, where, LineWeight::fine, Surface::braid);
+    paint_mitres(easel, detail, where.clipped, easel.inks_of(*paint, Surface::braid).seam);
 }
 
 namespace {
