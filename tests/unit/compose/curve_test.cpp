@@ -89,6 +89,31 @@ TEST(Curve, ParallelCurveKeepsItsDistance) {
     }
 }
 
+TEST(Curve, RoundACornerTheParallelCurveIsMitred) {
+    const Curve corner(read("M0 0C0 30 0 70 0 100C30 100 70 100 100 100"));
+    for (const double by : {-8.0, 8.0}) {
+        const Curve beside = corner.offset(by);
+        const Point mitre{-by, 100 + by};
+        EXPECT_TRUE(std::ranges::any_of(beside.chain(), [&](Point p) {
+            return length(p - mitre) < 0.01;
+        })) << by;
+        for (const Point p : beside.chain()) {
+            EXPECT_NEAR(by < 0 ? std::min(p.x, 100 - p.y) : std::max(-p.x, p.y - 100), 8, 0.01);
+        }
+    }
+    ASSERT_EQ(corner.corners(0.5).size(), 1U);
+    EXPECT_LT(length(corner.corners(0.5).front().mitre - Point{-1, 1}), 0.01);
+}
+
+TEST(Curve, WithinABentCornerTheParallelCurveComesNoNearer) {
+    const Curve corner(read("M0 0C10 30 10 70 0 100C30 90 70 90 100 100"));
+    for (const Point p : corner.offset(-8).chain()) {
+        for (double run = 0; run <= corner.length(); run += 0.5) {
+            EXPECT_GT(length(p - corner.at(run).at), 7.8);
+        }
+    }
+}
+
 TEST(Curve, SimplifyingStaysWithinTheTolerance) {
     const Curve arc(read("M 0 0 C 55 0 100 45 100 100"));
     const Curve fewer(arc.simplified(0.5));
