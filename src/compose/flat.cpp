@@ -291,7 +291,9 @@ Flat flat_of(const Uniform& uniform, const Template& view) {
     }
     for (const Part& part : view.parts) {
         const auto cloth = material_of(uniform, part.cloth);
-        if (!cloth || !easel.holds(part.when)) {
+        // Without a contour and of one colour always, it is no cloth but the shadow on the table.
+        const bool table = !part.cloth.property && part.line == LineWeight::none;
+        if (!cloth || table || !easel.holds(part.when)) {
             continue;
         }
         const std::string key =

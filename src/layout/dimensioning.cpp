@@ -25,9 +25,9 @@ constexpr double kShort = 6.5;
 constexpr double kTail = kArrow + 1.6;
 /// The words stand so far above their line, and their strip reaches so far round them.
 constexpr double kAbove = 1.1;
-constexpr double kStripFall = kFigures * 0.16;
+constexpr double kStripFall = kFigures * 0.27;
 constexpr double kStripRise = kFigures * 0.74;
-constexpr double kStripSide = 0.4;
+constexpr double kStripSide = 0.6;
 /// So far round the words, and beside a line and its arrows, edges of the drawing crowd them.
 constexpr double kWordsClear = 1;
 constexpr double kArrowClear = 0.8;
