@@ -309,7 +309,7 @@ void paint_number(Easel& easel, const Detail& detail, const Trimming& where) {
         strike({0, 0}, metal.contour);
         return;
     }
-    if (step < easel.weight(1.2)) {
+    if (step < easel.weight(2)) {
         // Too small for a relief to be read.
         strike({step, step * 1.2}, mix(metal.base, metal.light, 0.7));
         strike({0, 0}, metal.contour);
