@@ -160,7 +160,8 @@ Slab numbered_figure(const Figure& figure,
     for (const std::size_t number : left_out) {
         warn_of(parts[number], press);
     }
-    const double list_left = room + press.style.gutter;
+    // The list's numbers stand off their edge themselves.
+    const double list_left = room + press.style.gutter * (narrow ? 0.3 : 1);
     std::vector<Slab> list = list_of(parts, left_out, {in.width - list_left, in.first}, press);
     double list_height = 0;
     for (const Slab& row : list) {
