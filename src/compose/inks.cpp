@@ -22,6 +22,14 @@ Colour contour_of(OkLab c) {
     return from_oklab({l, c.a * chroma + 0.004, c.b * chroma + 0.010});
 }
 
+/// Red-brown round fair skin; round dark skin, where that would glow, a deep brown.
+Colour skin_contour_of(OkLab c) {
+    const double fair = std::clamp((c.l - 0.45) / 0.3, 0.0, 1.0);
+    return from_oklab({0.10 + 0.10 * fair + (0.22 - 0.04 * fair) * c.l,
+                       c.a * (0.75 + 0.35 * fair) + 0.02 * fair,
+                       c.b * (0.6 + 0.2 * fair) + 0.02 * fair});
+}
+
 Colour seam_of(OkLab c) {
     if (c.l < kSeamTurns) {
         return from_oklab({c.l + 0.17, c.a * 0.9, c.b * 0.9});
@@ -84,7 +92,7 @@ Inks inks_for(Colour cloth, Surface surface) {
         case Surface::skin:
             inks.shade_factor *= 0.8;
             inks.hatch_alpha = 0.22;
-            inks.contour = from_oklab({0.20 + 0.18 * c.l, c.a * 1.1 + 0.02, c.b * 0.8 + 0.02});
+            inks.contour = skin_contour_of(c);
             break;
         case Surface::hair:
         case Surface::fur:
