@@ -107,7 +107,8 @@ TEST(Curve, RoundACornerTheParallelCurveIsMitred) {
 
 TEST(Curve, WithinABentCornerTheParallelCurveComesNoNearer) {
     const Curve corner(read("M0 0C10 30 10 70 0 100C30 90 70 90 100 100"));
-    for (const Point p : corner.offset(-8).chain()) {
+    const Curve beside = corner.offset(-8);
+    for (const Point p : beside.chain()) {
         for (double run = 0; run <= corner.length(); run += 0.5) {
             EXPECT_GT(length(p - corner.at(run).at), 7.8);
         }
