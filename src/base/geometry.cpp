@@ -7,37 +7,8 @@
 
 namespace platewright {
 
-double length(Point p) {
-    return std::sqrt(p.x * p.x + p.y * p.y);
-}
-
-Point unit(Point p) {
-    const double long_is = length(p);
-    return long_is > 0 ? p * (1 / long_is) : Point{};
-}
-
-double dot(Point a, Point b) {
-    return a.x * b.x + a.y * b.y;
-}
-
-double cross(Point a, Point b) {
-    return a.x * b.y - a.y * b.x;
-}
-
 double turn(Point before, Point after) {
     return std::abs(std::atan2(cross(before, after), dot(before, after)));
-}
-
-std::optional<double> meeting(Point from, Point way, Point a, Point b) {
-    const Point to_a = a - from;
-    const Point to_b = b - from;
-    const double side_a = cross(way, to_a);
-    const double side_b = cross(way, to_b);
-    if ((side_a > 0) == (side_b > 0)) {
-        return std::nullopt;
-    }
-    const double share = side_a / (side_a - side_b);
-    return dot(way, to_a) + (dot(way, to_b) - dot(way, to_a)) * share;
 }
 
 void Rect::include(Point p) {

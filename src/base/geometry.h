@@ -3,6 +3,7 @@
 // downward.
 #pragma once
 
+#include <cmath>
 #include <cstdint>
 #include <optional>
 #include <vector>
@@ -27,10 +28,15 @@ struct Point {
 };
 
 /// Length of the displacement, in mm.
-double length(Point p);
+inline double length(Point p) {
+    return std::sqrt(p.x * p.x + p.y * p.y);
+}
 
 /// The same direction with length 1; (0, 0) stays (0, 0).
-Point unit(Point p);
+inline Point unit(Point p) {
+    const double long_is = length(p);
+    return long_is > 0 ? p * (1 / long_is) : Point{};
+}
 
 /// A quarter turn to the right-hand side of someone walking along `p` on a page whose y grows
 /// downward.
@@ -40,15 +46,30 @@ inline Point right_of(Point p) {
 
 /// Products of two displacements; `cross` is positive where `b` turns to the right of `a` on the
 /// page.
-double dot(Point a, Point b);
-double cross(Point a, Point b);
+inline double dot(Point a, Point b) {
+    return a.x * b.x + a.y * b.y;
+}
+
+inline double cross(Point a, Point b) {
+    return a.x * b.y - a.y * b.x;
+}
 
 /// How far one turns from the way `before` to the way `after`, to whichever side, in radians.
 double turn(Point before, Point after);
 
 /// How far along `way`, of length 1, the straight line through `from` meets the edge from `a` to
 /// `b`, in mm; negative behind `from`, nothing where it passes the edge by.
-std::optional<double> meeting(Point from, Point way, Point a, Point b);
+inline std::optional<double> meeting(Point from, Point way, Point a, Point b) {
+    const Point to_a = a - from;
+    const Point to_b = b - from;
+    const double side_a = cross(way, to_a);
+    const double side_b = cross(way, to_b);
+    if ((side_a > 0) == (side_b > 0)) {
+        return std::nullopt;
+    }
+    const double share = side_a / (side_a - side_b);
+    return dot(way, to_a) + (dot(way, to_b) - dot(way, to_a)) * share;
+}
 
 /// From 0 to 1 as `t` does, but slow at both ends.
 inline double eased(double t) {
