@@ -26,9 +26,11 @@ Span Attributes::here() const {
 }
 
 Span Attributes::place(const std::string& attribute) const {
-    const std::string& text = sources_.text(file_);
     const Span tag = here();
-    const std::size_t stop = std::min(text.find('>', tag.end), text.size());
+    const std::string_view file = sources_.text(file_);
+    // Not further than the tag: what is not in it may not be in the file either.
+    const std::string_view text = file.substr(0, file.find('>', tag.end));
+    const std::size_t stop = text.size();
     std::size_t at = tag.end;
     while ((at = text.find(attribute, at)) < stop) {
         const std::size_t after = at + attribute.size();
@@ -37,8 +39,8 @@ Span Attributes::place(const std::string& attribute) const {
             after < stop && (text[after] == '=' || text[after] == ' ');
         if (whole) {
             const std::size_t open = text.find_first_of("\"'", after);
-            const std::size_t shut = open < stop ? text.find(text[open], open + 1) : stop;
-            return {file_, at, std::min(shut + 1, text.size())};
+            const std::size_t shut = open < stop ? file.find(file[open], open + 1) : stop;
+            return {file_, at, std::min(shut + 1, file.size())};
         }
         at = after;
     }
