@@ -26,11 +26,16 @@ class ButtonRow {
         // light.
         const bool small = radius_ < easel_.printed(7.2);
         layer(stations, 1, {0.22, 0.38}, Fill{kCastShadow, 0.34, false}, std::nullopt);
-        const Colour edge = small ? metal.base : mix(metal.base, metal.shade, 0.42);
+        // But a pale one without its dark side would be a pearl.
+        const bool modelled = !small || metal.lightness > 0.75;
+        const Colour edge = modelled ? mix(metal.base, metal.shade, 0.42) : metal.base;
         const Stroke rim{metal.contour, easel_.weight(1.0), 1, {}};
         layer(stations, 1, {}, Fill{edge, 1, false}, rim);
+        if (modelled) {
+            const double face = small ? 0.76 : 0.84;
+            layer(stations, face, {face - 0.94, face - 0.94}, {metal.base, 1, false}, std::nullopt);
+        }
         if (!small) {
-            layer(stations, 0.84, {-0.10, -0.10}, Fill{metal.base, 1, false}, std::nullopt);
             const Colour lit = mix(metal.base, metal.light, 0.34);
             layer(stations, 0.52, {-0.18, -0.20}, Fill{lit, 1, false}, std::nullopt);
         }
