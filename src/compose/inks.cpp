@@ -53,8 +53,10 @@ Colour shade_of(OkLab c, Surface surface) {
         // keeps its hue.
         const double own = std::clamp((chroma - 0.035) / 0.05, 0.0, 1.0);
         const OkLab cool = to_oklab({0x3a, 0x35, 0x50});
+        // Yellow darkened in its own hue is olive; a painter shades it with umber.
+        const double umber = 0.022 * std::clamp(c.b / 0.1, 0.0, 1.0);
         return from_oklab({cool.l + (c.l * 0.38 - cool.l) * own,
-                           cool.a + (c.a * 0.75 - cool.a) * own,
+                           cool.a + (c.a * 0.75 + umber - cool.a) * own,
                            cool.b + (c.b * 0.75 - cool.b) * own});
     }
     return from_oklab({c.l * 0.22, c.a * 0.5, c.b * 0.5});
