@@ -44,12 +44,12 @@ inline Point right_of(Point p) {
     return {-p.y, p.x};
 }
 
-/// Products of two displacements; `cross` is positive where `b` turns to the right of `a` on the
-/// page.
+/// The product of two displacements, along each other.
 inline double dot(Point a, Point b) {
     return a.x * b.x + a.y * b.y;
 }
 
+/// Their product across each other: positive where `b` turns to the right of `a` on the page.
 inline double cross(Point a, Point b) {
     return a.x * b.y - a.y * b.x;
 }
