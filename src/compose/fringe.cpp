@@ -97,13 +97,13 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         return;
     }
     const bool bullion = detail.style && easel.uniform().word(*detail.style) == "bullion";
-    const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, easel.printed(2.1));
+    const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, easel.printed(2.7));
     const int threads = std::max(2, static_cast<int>(std::lround(detail.lower.length() / pitch)));
     const Inks inks = easel.inks_of(*paint, Surface::braid);
     const double wide = detail.lower.length() / threads * 1.16;
     const Curve& roots = detail.lower;
     const Curve& hem = detail.upper;
-    const bool plies = !bullion && easel.printed(2.1) < kThreadPitch * 0.5;
+    const bool plies = !bullion && easel.printed(2.7) < kThreadPitch * 0.65;
     const Point down = unit(hem.at(hem.length() / 2).at - roots.at(roots.length() / 2).at);
     // Painted away from the light, so that each thread's shadow falls on what comes after it.
     for (int i = 0; i < threads; ++i) {
@@ -117,7 +117,7 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
             easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);
         }
         easel.fill(where.free, strip, {}, mix(paint->colour, inks.shade, lie.shade));
-        easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.4), 0.8);
+        easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.4), bullion ? 0.8 : 0.62);
         paint_side(easel, where.free, hang, wide, inks.seam, plies);
         if (bullion) {
             paint_twist(easel, where.free, hang, down, wide, inks.seam);
