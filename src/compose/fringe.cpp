@@ -117,7 +117,11 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
             easel.fill(where.free, strip, {0.8, 1.6}, kCastShadow, 0.16);
         }
         easel.fill(where.free, strip, {}, mix(paint->colour, inks.shade, lie.shade));
-        easel.stroke(where.free, strip, inks.contour, easel.weight(bullion ? 0.7 : 0.4), bullion ? 0.8 : 0.62);
+        easel.stroke(where.free,
+                     strip,
+                     inks.contour,
+                     easel.weight(bullion ? 0.7 : 0.4),
+                     bullion ? 0.8 : 0.62);
         paint_side(easel, where.free, hang, wide, inks.seam, plies);
         if (bullion) {
             paint_twist(easel, where.free, hang, down, wide, inks.seam);

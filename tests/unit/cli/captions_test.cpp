@@ -191,8 +191,8 @@ std::set<std::string> own_colours(const Template& view, const Uniform& man) {
 
 // Wood, brass and leather of the templates' own: a sword's grip, the buckles of a knapsack.
 TEST(CaptionsOfEveryPlate, WhatTemplatesColourThemselvesIsInTheKey) {
-    // Too small to be asked about, or black on black: the flint and the pan, peaks and sockets of
-    // caps beside their band.
+    // Too small to be asked about, or black on black: the flint, the iron of pan and hooks, peaks
+    // and sockets of caps beside their band.
     const std::set<std::string> aside{"#6d6358", "#8d939b", "#9aa0a8", "#242124"};
     for (const std::string& name : shipped_plates()) {
         ShippedMan man(name);
