@@ -11,6 +11,13 @@ double turn(Point before, Point after) {
     return std::abs(std::atan2(cross(before, after), dot(before, after)));
 }
 
+double distance_from_line(Point from, Point a, Point b) {
+    const Point along = b - a;
+    const double squared = dot(along, along);
+    const double share = squared > 0 ? std::clamp(dot(from - a, along) / squared, 0.0, 1.0) : 0;
+    return length(from - (a + along * share));
+}
+
 void Rect::include(Point p) {
     if (empty()) {
         left = right = p.x;

@@ -71,6 +71,9 @@ inline std::optional<double> meeting(Point from, Point way, Point a, Point b) {
     return dot(way, to_a) + (dot(way, to_b) - dot(way, to_a)) * share;
 }
 
+/// How far a place is from the nearest point of the straight line from `a` to `b`, in mm.
+double distance_from_line(Point from, Point a, Point b);
+
 /// From 0 to 1 as `t` does, but slow at both ends.
 inline double eased(double t) {
     return t * t * (3 - 2 * t);

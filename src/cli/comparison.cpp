@@ -160,15 +160,12 @@ class ComparisonSheet : public Sheet {
         return man;
     }
 
-    /// The part of every man that shows what they differ in, if it has not been shown already.
+    /// The part of every man that shows what they differ in, while there is room.
     void add_detail(std::string_view frame, const Printing& printing, MenCompared& made) const {
-        const std::string name = term(language_, frame);
-        ComparedDetail detail{name, {}};
-        const bool shown =
-            std::ranges::find(made.details, name, &ComparedDetail::name) != made.details.end();
-        if (shown || made.details.size() >= kMostDetails) {
+        if (made.details.size() >= kMostDetails) {
             return;
         }
+        ComparedDetail detail{term(language_, frame), {}};
         for (const DressedMan& man : men_) {
             const Template& view = *views_of(man.job).front();
             const auto found = frame_of(view, frame);

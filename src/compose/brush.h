@@ -20,11 +20,11 @@ inline constexpr Point kToLight{-1, -0.45};
 /// straight sides; bends of less than `unseen` mm are left out.
 Path tapered(const Curve& along, double peak, double unseen);
 
-/// From where to where such a band reaches, in mm to the right of its curve.
-std::pair<double, double> reach_of(double width, Side side);
-
 /// A band `width` mm wide along a curve, on the given side of the way it runs, as a closed shape.
 Path band(const Curve& along, double width, Side side);
+
+/// From where to where such a band reaches, in mm to the right of its curve.
+std::pair<double, double> reach_of(double width, Side side);
 
 /// One stroke of the hatching, pointed at both ends: broadest near the dark one, or in the middle
 /// where it falls.

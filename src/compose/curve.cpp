@@ -164,21 +164,25 @@ Point turning_point(Point open, Point hidden, const Covered& covered) {
     return open;
 }
 
+/// The ways, of length 1, that a chain comes to its point `i` and leaves it; none at its ends.
+struct Ways {
+    Point before;
+    Point after;
+};
+
+Ways ways_at(const std::vector<Point>& chain, std::size_t i) {
+    return {i > 0 ? unit(chain[i] - chain[i - 1]) : Point{},
+            i + 1 < chain.size() ? unit(chain[i + 1] - chain[i]) : Point{}};
+}
+
 /// No mitre reaches further than so many widths of what is mitred.
 constexpr double kLongestMitre = 4;
 
 /// From a corner to where the edges meet that run one mm to the right of the lines to and from it.
-Point mitre(Point before, Point after) {
-    const Point middle = unit(before + after);
-    const double closing = std::max(dot(middle, before), dot(middle, after));
+Point mitre(const Ways& ways) {
+    const Point middle = unit(ways.before + ways.after);
+    const double closing = std::max(dot(middle, ways.before), dot(middle, ways.after));
     return right_of(middle) * (1 / std::max(closing, 1 / kLongestMitre));
-}
-
-/// How far `p` is from the line between `a` and `b`.
-double distance(Point p, Point a, Point b) {
-    const Point way = b - a;
-    const double share = dot(p - a, way) / std::max(dot(way, way), 1e-12);
-    return length(p - (a + way * std::clamp(share, 0.0, 1.0)));
 }
 
 }  // namespace
@@ -262,10 +266,9 @@ std::vector<Curve::Station> Curve::stations(int count, double start, double end)
 std::vector<Curve::Corner> Curve::corners(double least) const {
     std::vector<Corner> found;
     for (std::size_t i = 1; i + 1 < chain_.size(); ++i) {
-        const Point before = unit(chain_[i] - chain_[i - 1]);
-        const Point after = unit(chain_[i + 1] - chain_[i]);
-        if (turn(before, after) > least) {
-            found.push_back({chain_[i], mitre(before, after)});
+        const Ways ways = ways_at(chain_, i);
+        if (turn(ways.before, ways.after) > least) {
+            found.push_back({chain_[i], mitre(ways)});
         }
     }
     return found;
@@ -280,7 +283,7 @@ Curve Curve::offset(double by) const {
     const auto too_near = [&](Point p, std::size_t own) {
         for (std::size_t i = 1; i < chain.size(); ++i) {
             if (std::abs(plain.run_[i] - plain.run_[own]) < reach &&
-                distance(p, chain[i - 1], chain[i]) < std::abs(by) * 0.98) {
+                distance_from_line(p, chain[i - 1], chain[i]) < std::abs(by) * 0.98) {
                 return true;
             }
         }
@@ -288,9 +291,7 @@ Curve Curve::offset(double by) const {
     };
     std::vector<Point> moved;
     for (std::size_t i = 0; i < chain.size(); ++i) {
-        const Point before = i > 0 ? unit(chain[i] - chain[i - 1]) : Point{};
-        const Point after = i + 1 < chain.size() ? unit(chain[i + 1] - chain[i]) : Point{};
-        const Point there = chain[i] + mitre(before, after) * by;
+        const Point there = chain[i] + mitre(ways_at(chain, i)) * by;
         const bool end = i == 0 || i + 1 == chain.size();
         if (end || !too_near(there, i)) {
             moved.push_back(there);
@@ -382,25 +383,17 @@ Path clockwise(const Path& path) {
     return turned;
 }
 
-namespace {
-
-/// Whether the way turns at `b` so sharply that it is meant as a corner.
-bool corner(Point a, Point b, Point c) {
-    constexpr double cosine_of_40 = 0.766;
-    return dot(unit(b - a), unit(c - b)) < cosine_of_40;
-}
-
-}  // namespace
-
 Path smooth(const std::vector<Point>& through) {
     Path path;
     if (through.empty()) {
         return path;
     }
     path.move_to(through[0]);
+    // A sharper turn is meant as a corner.
+    constexpr double cosine_of_40 = 0.766;
     const auto bends_on = [&](std::size_t i) {
-        return i > 0 && i + 1 < through.size() &&
-               !corner(through[i - 1], through[i], through[i + 1]);
+        const Ways ways = ways_at(through, i);
+        return i > 0 && i + 1 < through.size() && dot(ways.before, ways.after) >= cosine_of_40;
     };
     for (std::size_t i = 0; i + 1 < through.size(); ++i) {
         const Point p1 = through[i];

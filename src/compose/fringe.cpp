@@ -13,6 +13,12 @@ namespace {
 constexpr double kThreadPitch = 3.4;
 constexpr double kBullionPitch = 8.5;
 
+/// Threads nearer than this run together, in mm on the body for print at 1 : 7.2.
+constexpr double kClosestThreads = 2.7;
+
+/// The plies of threads show where threads could stand so much closer, as a share of their pitch.
+constexpr double kPliesShow = 0.65;
+
 /// How a thread hangs: out over the round of the shoulder, then straight down by its weight.
 Cubic hang_between(Point top, Point foot, Point down) {
     const Point way = foot - top;
@@ -97,13 +103,14 @@ void paint_fringe(Easel& easel, const Detail& detail, const Trimming& where) {
         return;
     }
     const bool bullion = detail.style && easel.uniform().word(*detail.style) == "bullion";
-    const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, easel.printed(2.7));
+    const double closest = easel.printed(kClosestThreads);
+    const double pitch = std::max(bullion ? kBullionPitch : kThreadPitch, closest);
     const int threads = std::max(2, static_cast<int>(std::lround(detail.lower.length() / pitch)));
     const Inks inks = easel.inks_of(*paint, Surface::braid);
     const double wide = detail.lower.length() / threads * 1.16;
     const Curve& roots = detail.lower;
     const Curve& hem = detail.upper;
-    const bool plies = !bullion && easel.printed(2.7) < kThreadPitch * 0.65;
+    const bool plies = !bullion && closest < kThreadPitch * kPliesShow;
     const Point down = unit(hem.at(hem.length() / 2).at - roots.at(roots.length() / 2).at);
     // Painted away from the light, so that each thread's shadow falls on what comes after it.
     for (int i = 0; i < threads; ++i) {

@@ -298,13 +298,6 @@ bool lines_cross(Point a, Point b, Point c, Point d) {
     return !apart_1 && !apart_2;
 }
 
-double distance_from_line(Point from, Point a, Point b) {
-    const Point along = b - a;
-    const double squared = dot(along, along);
-    const double share = squared > 0 ? std::clamp(dot(from - a, along) / squared, 0.0, 1.0) : 0;
-    return length(from - (a + along * share));
-}
-
 bool stroke_meets(Point from, Point to, const Rect& box) {
     const auto holds = [&box](Point p) {
         return box.left <= p.x && p.x <= box.right && box.top <= p.y && p.y <= box.bottom;

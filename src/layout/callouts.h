@@ -28,9 +28,6 @@ struct Callout {
 /// Whether the lines from `a` to `b` and from `c` to `d` cross or touch.
 bool lines_cross(Point a, Point b, Point c, Point d);
 
-/// How far a place is from the nearest point of the straight line from `a` to `b`.
-double distance_from_line(Point from, Point a, Point b);
-
 /// Whether the line from `from` to `to` runs through the box or touches it.
 bool stroke_meets(Point from, Point to, const Rect& box);
 
