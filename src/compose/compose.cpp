@@ -122,22 +122,23 @@ class Painting {
         return !window_ || part.shape.bounds().grown(part.shadow + 6).meets(*window_);
     }
 
-    /// The heavy line round the whole figure: every part stroked underneath everything.
+    /// The heavy line round the whole figure, underneath everything: every part moved away from the
+    /// light, so that it shows below and on the shaded side and leaves the lit side to the contour,
+    /// which opens there. A tailor's line is as heavy all round.
     Group outline() {
         Group group;
         group.name = "outline";
         for (const Part* part : worn_) {
             if (part->silhouette) {
-                // Moved away from the light, the line is thin where the light falls and heavy
-                // below; a tailor's line is as heavy all round.
                 const bool flat = easel_.line_drawing();
                 const Colour ink = flat ? kPenInk : outline_ink(*part);
                 // Round white cloth a line as heavy as round the rest would stand like a band.
                 const double heavy = flat ? 1 : is_white(*part) ? 0.72 : 0.9;
-                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 0.5 * heavy);
-                const double width = easel_.weight(flat ? 3.0 : 1.5 * heavy);
+                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 1.1 * heavy);
+                const double width = easel_.weight(flat ? 3.0 : 0.5 * heavy);
+                const auto filled = flat ? std::nullopt : std::optional(Fill{ink, 1, false});
                 group.children.emplace_back(
-                    Shape{shapes_[part->name], away, std::nullopt, Stroke{ink, width, 1, {}}});
+                    Shape{shapes_[part->name], away, filled, Stroke{ink, width, 1, {}}});
             }
         }
         return group;

@@ -11,17 +11,17 @@ namespace platewright {
 
 namespace {
 
-// Fifteen faint steps are smooth on a whole figure; eight were seen as terraces, twelve enlarged.
-// What is drawn larger than at 1 : 10 takes more of them.
-constexpr int kShadeSteps = 15;
+// Twenty faint steps are smooth on a whole figure; fewer were seen as terraces. What is drawn
+// larger than at 1 : 10 takes more of them.
+constexpr int kShadeSteps = 20;
 constexpr int kLightSteps = 8;
 constexpr double kMoreStepsFromScale = 10;
 constexpr double kMostSteps = 2.5;
 /// Forms narrower than this, in mm, have no room for all the steps.
 constexpr double kFullStepsFrom = 90;
-constexpr double kShadeReach = 84;
+constexpr double kShadeReach = 105;
 constexpr double kLightReach = 26;
-constexpr double kShadeAlpha = 0.0180;
+constexpr double kShadeAlpha = 0.0220;
 constexpr double kLightAlpha = 0.011;
 /// From this scale on the pen grows finer with the figure, by this power of its size.
 constexpr double kFinerFromScale = 13;
@@ -46,7 +46,7 @@ constexpr double kFaintLipAlpha = 0.38;
 
 /// How far the cloth goes towards its colour in full light; and, for there is little above white,
 /// how far pale cloth is toned beside that light.
-constexpr double kGlow = 0.12;
+constexpr double kGlow = 0.17;
 constexpr double kWhiteGlow = 0.15;
 constexpr double kTone = 0.045;
 constexpr double kToneFrom = 0.74;

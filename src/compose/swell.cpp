@@ -22,12 +22,12 @@ constexpr double kUnseen = 0.12;
 /// What turns by more than this, in radians, is a corner: there the graver sets in anew.
 constexpr double kCorner = 0.6;
 /// The line's width in full light, of that in full shade, and the share of it outside the edge.
-constexpr double kLit = 0.24;
+constexpr double kLit = 0.14;
 constexpr double kOutside = 0.45;
 /// The line opens on lit edges longer than this, about so often, over so much of it, in mm.
 constexpr double kOpenFrom = 70;
 constexpr double kOpenEvery = 120;
-constexpr double kOpen = 7;
+constexpr double kOpen = 14;
 constexpr int kMostOpen = 12;
 /// Its tremble goes on over so many mm.
 constexpr double kTremble = 46;
