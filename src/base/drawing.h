@@ -41,6 +41,12 @@ struct Shape {
     Point shift;
     std::optional<Fill> fill;
     std::optional<Stroke> stroke;
+    /// How many times as large it is painted, about the drawing's origin before it is moved; other
+    /// than 1 only without a stroke.
+    double size = 1;
+
+    /// From the path to where it is painted.
+    [[nodiscard]] Affine placing() const { return {size, 0, 0, size, shift.x, shift.y}; }
 };
 
 /// Faces of the one type family, and `symbol` for the certainty marks. Names of font files stay in

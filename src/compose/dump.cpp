@@ -13,9 +13,10 @@ std::string at(Point p) {
     return format_number(p.x, 1) + "," + format_number(p.y, 1);
 }
 
-std::string box_of(const Path& path, Point shift) {
+std::string box_of(const Path& path, const Affine& placing) {
     const Rect box = path.bounds();
-    return at(Point{box.left, box.top} + shift) + ".." + at(Point{box.right, box.bottom} + shift);
+    return at(placing.apply({box.left, box.top})) + ".." +
+           at(placing.apply({box.right, box.bottom}));
 }
 
 std::string paint_of(const Shape& shape) {
@@ -42,7 +43,7 @@ void dump_group(std::string& text, const Drawing& drawing, const Group& group, s
         } else if (const auto* shape = std::get_if<Shape>(&node)) {
             const Path& path = drawing.paths[shape->path];
             text += indent + "  " + std::to_string(path.verbs.size()) + " steps " +
-                    box_of(path, shape->shift) + paint_of(*shape) + "\n";
+                    box_of(path, shape->placing()) + paint_of(*shape) + "\n";
         } else if (const auto* words = std::get_if<Text>(&node)) {
             text += indent + "  \"" + words->words + "\" " + at(words->at) + " size " +
                     format_number(words->size, 2) + "\n";

@@ -54,7 +54,7 @@ Colour shade_of(OkLab c, Surface surface) {
         const double own = std::clamp((chroma - 0.035) / 0.05, 0.0, 1.0);
         const OkLab cool = to_oklab({0x3a, 0x35, 0x50});
         // Yellow darkened in its own hue is olive; a painter shades it with umber.
-        const double umber = 0.085 * std::clamp(c.b / 0.1, 0.0, 1.0);
+        const double umber = 0.085 * std::clamp((c.b - 0.035) / 0.065, 0.0, 1.0);
         return from_oklab({cool.l + (c.l * 0.38 - cool.l) * own,
                            cool.a + (c.a * 0.75 + umber - cool.a) * own,
                            cool.b + (c.b * 0.75 - cool.b) * own});
@@ -79,7 +79,7 @@ Inks inks_for(Colour cloth, Surface surface) {
     inks.dark = c.l < kLipBelow;
     inks.black = c.l <= kBlackBelow;
     // On white a full line would be grey mush; on skin it would be a beard.
-    inks.hatch_alpha = c.l > 0.8 ? 0.46 : 0.68;
+    inks.hatch_alpha = c.l > 0.8 ? 0.42 : 0.68;
     switch (surface) {
         case Surface::metal:
             inks.shade_factor *= 1.35;

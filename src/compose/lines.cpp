@@ -141,13 +141,13 @@ void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, 
     constexpr double faintest = 0.022;
     const int room = std::clamp(static_cast<int>(across / 5), 4, 9);
     const int copies = std::clamp(static_cast<int>(alpha / faintest), 2, room);
-    const Point centre = box.centre();
+    const PathId shape = easel.drawing().add(detail.path);
     for (int i = 0; i < copies; ++i) {
         const double size = 1 - 0.5 * i / (copies - 1);
-        const Affine shrink = Affine::translation(centre.x, centre.y) * Affine::scaling(size) *
-                              Affine::translation(-centre.x, -centre.y);
         const double faint = alpha / copies;
-        easel.fill(into, detail.path.transformed(shrink), settled(colour, faint, i + 1), faint);
+        const Fill wash{settled(colour, faint, i + 1), faint, false};
+        into.children.emplace_back(
+            Shape{shape, box.centre() * (1 - size), wash, std::nullopt, size});
     }
 }
 

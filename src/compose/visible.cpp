@@ -31,10 +31,10 @@ std::vector<std::pair<double, int>> crossings(const Outlines& outlines, double y
     return found;
 }
 
-Outlines moved(Outlines outlines, Point by) {
+Outlines moved(Outlines outlines, const Affine& by) {
     for (std::vector<Point>& outline : outlines) {
         for (Point& p : outline) {
-            p = p + by;
+            p = by.apply(p);
         }
     }
     return outlines;
@@ -43,7 +43,7 @@ Outlines moved(Outlines outlines, Point by) {
 /// What a shape covers; a line alone covers its width.
 Outlines covered_by(const Shape& shape, const Path& path) {
     if (shape.fill && shape.fill->alpha > 0.9) {
-        return moved(outlines(path), shape.shift);
+        return moved(outlines(path), shape.placing());
     }
     Outlines bands;
     if (shape.stroke && shape.stroke->alpha > 0.9) {
@@ -55,7 +55,7 @@ Outlines covered_by(const Shape& shape, const Path& path) {
             }
         }
     }
-    return moved(std::move(bands), shape.shift);
+    return moved(std::move(bands), shape.placing());
 }
 
 /// Where there is room elsewhere, no place is pointed at that has none: not the strap of a

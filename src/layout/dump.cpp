@@ -68,10 +68,9 @@ std::string text_line(const Text& text) {
 
 std::string shape_line(const Drawing& drawing, const Shape& shape) {
     const Rect bounds = drawing.paths[shape.path].bounds();
-    std::string line = "shape " + box({bounds.left + shape.shift.x,
-                                       bounds.top + shape.shift.y,
-                                       bounds.right + shape.shift.x,
-                                       bounds.bottom + shape.shift.y});
+    const Point first = shape.placing().apply({bounds.left, bounds.top});
+    const Point last = shape.placing().apply({bounds.right, bounds.bottom});
+    std::string line = "shape " + box({first.x, first.y, last.x, last.y});
     if (shape.fill) {
         line += " fill " + to_hex(shape.fill->colour);
         line += shape.fill->alpha < 1 ? " alpha " + number(shape.fill->alpha) : "";

@@ -70,24 +70,24 @@ void Silhouette::add_group(const Drawing& drawing, const Group& group) {
     }
     for (const Node& node : group.children) {
         if (const auto* shape = std::get_if<Shape>(&node)) {
-            add_path(drawing.paths[shape->path], shape->shift);
+            add_path(drawing.paths[shape->path], shape->placing());
         } else if (const auto* inner = std::get_if<Group>(&node)) {
             add_group(drawing, *inner);
         }
     }
 }
 
-void Silhouette::add_path(const Path& path, Point shift) {
+void Silhouette::add_path(const Path& path, const Affine& placing) {
     std::size_t next = 0;
     Point here;
     Point start;
     for (const Path::Verb verb : path.verbs) {
         switch (verb) {
             case Path::Verb::move:
-                here = start = path.points[next++] + shift;
+                here = start = placing.apply(path.points[next++]);
                 break;
             case Path::Verb::line: {
-                const Point to = path.points[next++] + shift;
+                const Point to = placing.apply(path.points[next++]);
                 add_line(here, to);
                 here = to;
                 break;
@@ -96,9 +96,9 @@ void Silhouette::add_path(const Path& path, Point shift) {
                 const Point a = here;
                 for (int i = 1; i <= kSteps; ++i) {
                     const Point to = on_cubic(a,
-                                              path.points[next] + shift,
-                                              path.points[next + 1] + shift,
-                                              path.points[next + 2] + shift,
+                                              placing.apply(path.points[next]),
+                                              placing.apply(path.points[next + 1]),
+                                              placing.apply(path.points[next + 2]),
                                               i / static_cast<double>(kSteps));
                     add_line(here, to);
                     here = to;

@@ -30,7 +30,7 @@ class Silhouette {
 
   private:
     void add_group(const Drawing& drawing, const Group& group);
-    void add_path(const Path& path, Point shift);
+    void add_path(const Path& path, const Affine& placing);
     void add_line(Point from, Point to);
     void add_to_columns(Point from, Point to);
     [[nodiscard]] std::size_t band_at(double y) const;

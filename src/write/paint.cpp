@@ -21,9 +21,9 @@ void set_source(cairo_t* context, Colour colour, double alpha) {
         context, colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0, alpha);
 }
 
-void append(cairo_t* context, const Path& path, Point shift) {
+void append(cairo_t* context, const Path& path, const Affine& placing) {
     auto point = path.points.begin();
-    const auto next = [&] { return *point++ + shift; };
+    const auto next = [&] { return placing.apply(*point++); };
     for (const Path::Verb verb : path.verbs) {
         switch (verb) {
             case Path::Verb::move: {
@@ -74,7 +74,7 @@ class Painter {
 
     void operator()(const Shape& shape) {
         cairo_new_path(context_);
-        append(context_, paths_->at(shape.path), shape.shift);
+        append(context_, paths_->at(shape.path), shape.placing());
         if (shape.fill && shape.fill->alpha > 0) {
             set_source(context_, shape.fill->colour, shape.fill->alpha);
             cairo_set_fill_rule(
@@ -109,7 +109,7 @@ class Painter {
         cairo_new_path(context_);
         for (const PathId id : ids) {
             const Path& path = paths_->at(id);
-            append(context_, signed_area(path) < 0 ? reversed(path) : path, {});
+            append(context_, signed_area(path) < 0 ? reversed(path) : path, Affine());
         }
         cairo_set_fill_rule(context_, CAIRO_FILL_RULE_WINDING);
         cairo_clip(context_);

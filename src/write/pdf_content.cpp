@@ -77,10 +77,10 @@ class Content {
         if (strokes) {
             set_stroke(*shape.stroke);
         }
-        const bool moved = shape.shift != Point{};
+        const bool moved = shape.shift != Point{} || shape.size != 1;
         if (moved) {
             out_ += "q ";
-            append_shift(shape.shift * grid_.scale());
+            append_placing(shape);
         }
         if (fills) {
             out_ += words(shape.path) + (shape.fill->even_odd ? "f*\n" : "f\n");
@@ -149,8 +149,13 @@ class Content {
         return made;
     }
 
-    void append_shift(Point by) {
-        out_ += "1 0 0 1 ";
+    void append_placing(const Shape& shape) {
+        constexpr int places = 4;
+        const Point by = shape.shift * grid_.scale();
+        append_short(out_, shape.size, places);
+        out_ += " 0 0 ";
+        append_short(out_, shape.size, places);
+        out_ += ' ';
         append_short(out_, by.x, grid_.places);
         out_ += ' ';
         append_short(out_, by.y, grid_.places);

@@ -302,22 +302,35 @@ class Writer {
             return;
         }
         const std::string id = outlines_.shared(data);
+        out_ += id.empty() ? "<path d=\"" + data + '"' : "<use href=\"#" + id + '"';
         const Point shift = shape.shift * drawn_->grid.scale();
-        const int places = drawn_->grid.places;
-        if (!id.empty()) {
-            out_ += "<use href=\"#" + id + '"';
+        if (!id.empty() && shape.size == 1) {
             append_attribute("x", shift.x);
             append_attribute("y", shift.y);
-        } else if (to_steps(shift.x, places) == 0 && to_steps(shift.y, places) == 0) {
-            out_ += "<path d=\"" + data + '"';
         } else {
-            out_ += "<path d=\"" + data + "\" transform=\"translate(";
-            append_short(out_, shift.x, places);
-            out_ += ' ';
-            append_short(out_, shift.y, places);
-            out_ += ")\"";
+            append_transform(shift, shape.size);
         }
         out_ += classes_.attributes(style) + "/>\n";
+    }
+
+    /// Nothing where the shape stays as it is.
+    void append_transform(Point shift, double size) {
+        const int places = drawn_->grid.places;
+        if (to_steps(shift.x, places) == 0 && to_steps(shift.y, places) == 0 && size == 1) {
+            return;
+        }
+        out_ += " transform=\"translate(";
+        append_short(out_, shift.x, places);
+        out_ += ' ';
+        append_short(out_, shift.y, places);
+        out_ += ')';
+        if (size != 1) {
+            constexpr int fine = 3;
+            out_ += "scale(";
+            append_short(out_, size, fine);
+            out_ += ')';
+        }
+        out_ += '"';
     }
 
     /// A length on the grid, unless it is 0.
