@@ -161,7 +161,9 @@ class DxfWriter {
         std::vector<Point> chain;
         bool closed = false;
         std::size_t at = 0;
-        const auto place = [&](Point p) { return item.at + shape.placing().apply(p) * item.factor; };
+        const auto place = [&](Point p) {
+            return item.at + shape.placing().apply(p) * item.factor;
+        };
         const auto end = [&] {
             polyline(chain, closed, shape);
             chain.clear();
