@@ -126,16 +126,13 @@ HatchStroke stroke_of(Point begin, Point belly, Point end, double width) {
             end,
             width};
     }
-    // Its two parts as cubics, on either side.
-    const Point near = begin + (core - begin) * 0.6;
+    // One cubic on either side, drawn apart so that it is broadest towards its beginning.
+    const Point first = begin + (pole - begin) * (2.0 / 3);
     const Point second = end + (pole - end) * (2.0 / 3);
-    const Point first = core + (pole - core) * 0.5;
     Path shape;
     shape.move_to(begin);
-    shape.cubic_to(near - aside, core - aside, core - aside);
-    shape.cubic_to(first - aside, second - aside * 0.3, end);
-    shape.cubic_to(second + aside * 0.3, first + aside, core + aside);
-    shape.cubic_to(core + aside, near + aside, begin);
+    shape.cubic_to(first - aside * 2.1, second - aside * 0.2, end);
+    shape.cubic_to(second + aside * 0.2, first + aside * 2.1, begin);
     shape.close();
     return {std::move(shape), begin, belly, end, width};
 }

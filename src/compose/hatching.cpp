@@ -59,6 +59,14 @@ class Strokes {
     const std::vector<const Curve*>& folds_;
 };
 
+std::vector<HatchStroke> every_second(const std::vector<HatchStroke>& strokes) {
+    std::vector<HatchStroke> some;
+    for (std::size_t i = 0; i < strokes.size(); i += 2) {
+        some.push_back(strokes[i]);
+    }
+    return some;
+}
+
 }  // namespace
 
 void Easel::hatch_edges(Group& into, PathId shape, double reach, FromEdge way) {
@@ -125,7 +133,7 @@ void Easel::hatch(Group& into, const Piece& piece, const Volume& volume) {
     lay(into, strokes.of(volume.rings), inks.contour, inks.hatch_alpha);
     if (inks.dark) {
         // Beside the dark strokes, which hardly tell on dark cloth, a few faint ones of chalk.
-        lay(into, strokes.of(volume.chalked), inks.seam, kFaintChalkAlpha);
+        lay(into, every_second(strokes.of(volume.chalked)), inks.seam, kFaintChalkAlpha);
     }
     // Crossed hatching on light cloth would read as a net.
     if (inks.lightness < 0.8) {

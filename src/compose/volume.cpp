@@ -48,7 +48,7 @@ Volume volume_of(Easel& easel, const Zone& zone) {
     made.rings = hatch(zone, {zone.falls ? 1.35 * pitch : pitch, easel.weight(1.2), 0, 0.5});
     made.chalked = hatch(zone, {pitch, easel.weight(0.9), 0, 0.34, true});
     if (!zone.falls) {
-        made.crossed = hatch(zone, {pitch, easel.weight(0.75), -0.55, 0.06});
+        made.crossed = hatch(zone, {1.6 * pitch, easel.weight(0.75), -0.55, 0.08});
     }
     return made;
 }
