@@ -17,9 +17,14 @@ constexpr int kShadeSteps = 20;
 constexpr int kLightSteps = 8;
 constexpr double kMoreStepsFromScale = 10;
 constexpr double kMostSteps = 2.5;
+/// Nor are there so many that one is fainter than this: programs that draw a file round each to
+/// eight bits, and what they lose of fainter ones is another hue.
+constexpr double kFaintest = 0.016;
 /// Forms narrower than this, in mm, have no room for all the steps.
 constexpr double kFullStepsFrom = 90;
+/// How far shade reaches round a form, in mm and as a share of its width.
 constexpr double kShadeReach = 105;
+constexpr double kShadeShare = 0.75;
 constexpr double kLightReach = 26;
 constexpr double kShadeAlpha = 0.0220;
 constexpr double kLightAlpha = 0.011;
@@ -314,18 +319,21 @@ void Easel::model_one(Group& into, const Piece& piece, const Volume& volume, dou
     const double room =
         std::min({1.0, box.width() / kFullStepsFrom, box.height() / kFullStepsFrom});
     const double finer = std::clamp(kMoreStepsFromScale / scale_, 1.0, kMostSteps);
-    const auto steps = [room, finer](int least, int most) {
-        return std::max(least, static_cast<int>(std::ceil(most * room * finer)));
+    const auto steps = [room, finer](int least, int most, double all) {
+        const double wanted = std::min(most * room * finer, all / kFaintest);
+        return std::max(least, static_cast<int>(std::ceil(wanted)));
     };
-    const int shade_steps = steps(3, kShadeSteps);
-    const int light_steps = steps(2, kLightSteps);
-    const double shade = kShadeAlpha * piece.inks.shade_factor * kShadeSteps / shade_steps;
-    const double light = kLightAlpha * piece.inks.light_factor * kLightSteps / light_steps;
     const double strength = std::min(1.1, 0.35 + depth * 0.65);
+    const double all_shade = kShadeAlpha * piece.inks.shade_factor * kShadeSteps;
+    const double all_light = kLightAlpha * piece.inks.light_factor * kLightSteps;
+    const int shade_steps = steps(3, kShadeSteps, all_shade * strength);
+    const int light_steps = steps(2, kLightSteps, all_light * strength);
+    const double shade = all_shade / shade_steps;
+    const double light = all_light / light_steps;
     glow(into, piece, volume, strength);
     const auto shape = outlines(drawing_.paths[piece.shape]);
-    crescents(
-        into, shape, volume, {shade_steps, room * kShadeReach, piece.inks.shade, shade * strength});
+    const double reach = std::min(kShadeReach, kShadeShare * std::min(box.width(), box.height()));
+    crescents(into, shape, volume, {shade_steps, reach, piece.inks.shade, shade * strength});
     const double lit = light * strength;
     if (piece.inks.lightness < kLightFromBelow) {
         crescents(into, shape, volume, {light_steps, -room * kLightReach, piece.inks.light, lit});

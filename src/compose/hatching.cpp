@@ -93,7 +93,8 @@ void Easel::lay(Group& into,
                 const std::function<bool(const HatchStroke&)>& lies) {
     Path together;
     for (const HatchStroke& stroke : strokes) {
-        if ((!lies || lies(stroke)) && !hidden({stroke.begin, stroke.middle, stroke.end})) {
+        // Of the tip alone nobody would know what it shades.
+        if ((!lies || lies(stroke)) && !hidden({stroke.begin, stroke.middle})) {
             together.append(stroke.shape);
         }
     }

@@ -59,7 +59,7 @@ Colour shade_of(OkLab c, Surface surface) {
                            cool.a + (c.a * 0.75 + umber - cool.a) * own,
                            cool.b + (c.b * 0.75 - cool.b) * own});
     }
-    return from_oklab({c.l * 0.22, c.a * 0.5, c.b * 0.5});
+    return from_oklab({c.l * 0.24, c.a * 0.8, c.b * 0.8});
 }
 
 }  // namespace

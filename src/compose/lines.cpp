@@ -138,8 +138,8 @@ void paint_wash(Easel& easel, const Detail& detail, Group& into, Colour colour, 
     const Rect box = detail.path.bounds();
     const double across = std::sqrt(box.width() * box.height());
     // Fainter copies than that would lose their hue to eight bits, and their edges are not seen.
-    constexpr double faintest = 0.022;
-    const int room = std::clamp(static_cast<int>(across / 5), 4, 9);
+    constexpr double faintest = 4.0 / 255;
+    const int room = std::clamp(static_cast<int>(across / 4), 4, 14);
     const int copies = std::clamp(static_cast<int>(alpha / faintest), 2, room);
     const PathId shape = easel.drawing().add(detail.path);
     for (int i = 0; i < copies; ++i) {
