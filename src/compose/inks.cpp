@@ -51,10 +51,12 @@ Colour shade_of(OkLab c, Surface surface) {
     if (c.l > 0.8) {
         // White cloth is shaded with a cool violet grey, never with black; coloured light cloth
         // keeps its hue.
-        const double own = std::clamp((chroma - 0.035) / 0.05, 0.0, 1.0);
+        const double own = std::clamp((chroma - 0.03) / 0.03, 0.0, 1.0);
         const OkLab cool = to_oklab({0x3a, 0x35, 0x50});
-        // Yellow darkened in its own hue is olive; a painter shades it with umber.
-        const double umber = 0.085 * std::clamp((c.b - 0.035) / 0.065, 0.0, 1.0);
+        // Yellow darkened in its own hue is olive; a painter shades it with umber. Buff, which has
+        // red in it, needs little.
+        const double yellow = std::clamp((c.b - 0.035) / 0.065, 0.0, 1.0);
+        const double umber = 0.085 * yellow * std::clamp((0.02 - c.a) / 0.03, 0.0, 1.0);
         return from_oklab({cool.l + (c.l * 0.38 - cool.l) * own,
                            cool.a + (c.a * 0.75 + umber - cool.a) * own,
                            cool.b + (c.b * 0.75 - cool.b) * own});
