@@ -22,25 +22,23 @@ class ButtonRow {
             draw_in_line(stations, metal);
             return;
         }
-        // Under one millimetre printed there is no room for more than a face, a rim and a dot of
-        // light.
+        // A low disc with a dull light: a bright dot would make a bead of it. Under one millimetre
+        // printed there is no room for a rim round its face.
         const bool small = radius_ < easel_.printed(7.2);
-        layer(stations, 1, {0.22, 0.38}, Fill{kCastShadow, 0.34, false}, std::nullopt);
-        // But a pale one without its dark side would be a pearl.
-        const bool modelled = !small || metal.lightness > 0.75;
-        const Colour edge = modelled ? mix(metal.base, metal.shade, 0.42) : metal.base;
-        const Stroke rim{metal.contour, easel_.weight(1.0), 1, {}};
+        layer(stations, 1, {0.20, 0.34}, Fill{kCastShadow, 0.34, false}, std::nullopt);
+        const Stroke rim{metal.contour, easel_.weight(0.95), 1, {}};
+        const Colour edge = mix(metal.base, metal.shade, 0.46);
         layer(stations, 1, {}, Fill{edge, 1, false}, rim);
-        if (modelled) {
-            const double face = small ? 0.76 : 0.84;
-            layer(stations, face, {face - 0.94, face - 0.94}, {metal.base, 1, false}, std::nullopt);
-        }
+        const double face = small ? 0.80 : 0.86;
+        layer(stations, face, {face - 0.96, face - 0.96}, {metal.base, 1, false}, std::nullopt);
         if (!small) {
-            const Colour lit = mix(metal.base, metal.light, 0.34);
-            layer(stations, 0.52, {-0.18, -0.20}, Fill{lit, 1, false}, std::nullopt);
+            const Colour hollow = mix(metal.base, metal.shade, 0.2);
+            layer(stations, 0.66, {-0.04, -0.05}, Fill{hollow, 1, false}, std::nullopt);
+            const Colour raised = mix(metal.base, metal.light, 0.12);
+            layer(stations, 0.62, {0.01, 0.02}, Fill{raised, 1, false}, std::nullopt);
         }
-        const Colour glint = mix(metal.base, metal.light, 0.85);
-        layer(stations, small ? 0.36 : 0.20, {-0.30, -0.34}, Fill{glint, 1, false}, std::nullopt);
+        const Colour lit = mix(metal.base, metal.light, 0.42);
+        layer(stations, small ? 0.44 : 0.34, {-0.22, -0.26}, Fill{lit, 1, false}, std::nullopt);
     }
 
     /// As a line engraver does them: white metal plain, yellow metal with a point, black metal
