@@ -33,6 +33,11 @@ Drawing shapes() {
     plain.children.emplace_back(Shape{square, {}, Fill{kRed}, {}});
     plain.children.emplace_back(
         Shape{square, {60, 60}, Fill{kBlue, 0.5}, Stroke{kInk, 4, 0.7, {}}});
+    // A soft wash: smaller and smaller about one place.
+    for (const double size : {0.3, 0.2}) {
+        const Point kept = Point{120, 30} * (1 - size);
+        plain.children.emplace_back(Shape{square, kept, Fill{kInk, 0.1}, {}, size});
+    }
     into.emplace_back(std::move(plain));
 
     Group holes;

@@ -131,6 +131,17 @@ TEST(WriteSvg, WritesAnOutlineOnce) {
     EXPECT_EQ(count(svg, "<path d=\"m1 0h6v9z\" fill=\"#000\"/>"), 1U);
 }
 
+TEST(WriteSvg, PaintsAShapeSmallerWithItsOutlineSaidOnce) {
+    Drawing drawing;
+    const PathId path = drawing.add(polygon({{0, 0}, {7, 0}, {7, 9}}));
+    drawing.root.children = {Shape{path, {}, Fill{{255, 0, 0}}, {}},
+                             Shape{path, {2, 1}, Fill{{0, 0, 255}}, {}, 0.5}};
+    const std::string svg = write_svg(page_of(std::move(drawing)), 0, Typesetter());
+    EXPECT_EQ(count(svg, "m0 0h7v9z"), 1U);
+    EXPECT_EQ(count(svg, "<use href=\"#P0\" transform=\"translate(2 1)scale(.5)\" fill=\"#00f\"/>"),
+              1U);
+}
+
 TEST(WriteSvg, SaysACommonStyleOnce) {
     Drawing drawing;
     const PathId path = drawing.add(polygon({{0, 0}, {7, 0}, {7, 9}}));
