@@ -234,11 +234,10 @@ class ChartPlanner {
         return lenses;
     }
 
-    /// Each with his lens is as one picture; one without takes no room for it. Pictures stand
-    /// evenly, and the row of them in the middle of the sheet.
+    /// Each with his lens is as one picture; one without takes no room for it. Pictures stand as
+    /// far apart in every row, and each row in the middle of the sheet.
     void set_beside(ChartPlan& plan) const {
         constexpr double least_between = 1.6;
-        constexpr double furthest = 1.4;
         // A lens may stand over the elbow.
         constexpr double reach = 0.96;
         const double room = paper_.width - 2 * m_.margin;
@@ -264,12 +263,11 @@ class ChartPlanner {
         }
         for (ChartPlan::Row& row : plan.rows) {
             ChartPlan::Run& run = row.runs.front();
-            const double gap = std::min(share(run), furthest * between);
             const auto gaps = static_cast<double>(run.last - run.first - 1);
-            double x = (room - taken(run) - gaps * gap) / 2;
+            double x = (room - taken(run) - gaps * between) / 2;
             for (std::size_t i = run.first; i < run.last; ++i) {
                 run.middles.push_back(x + plan.man / 2);
-                x += plan.man + gap + (entry_of(run, i).has_detail ? reach * plan.lens : 0);
+                x += plan.man + between + (entry_of(run, i).has_detail ? reach * plan.lens : 0);
             }
         }
     }
