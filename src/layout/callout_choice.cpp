@@ -27,6 +27,10 @@ constexpr double kUneven = 0.55;
 constexpr double kNeighbours = 3.6;
 constexpr double kMixed = 2.4;
 
+/// Lines nearer than this, in ems, run side by side; and what that costs.
+constexpr double kSideBySide = 1.3;
+constexpr double kCrowded = 8;
+
 /// A straight piece of a line.
 struct Leg {
     Point from;
@@ -192,7 +196,7 @@ class Choice {
                                     static_cast<double>(counts[now.region]) + 1;
                 const double loss = now.region == then.region ? 0 : 2 * kUneven * size_ * more;
                 if (gain > std::max(loss, 0.0) + 1e-6 &&
-                    gain + mixed(i, *taken_[i]) - mixed(i, k) > std::max(loss, 0.0) + 1e-6 &&
+                    gain + strain(i, *taken_[i]) - strain(i, k) > std::max(loss, 0.0) + 1e-6 &&
                     in_the_way(i, k).empty()) {
                     --counts[now.region];
                     ++counts[then.region];
@@ -201,6 +205,24 @@ class Choice {
             }
         }
     }
+
+    /// What speaks against an option beside those that are taken.
+    [[nodiscard]] double strain(std::size_t number, std::size_t option) const {
+        return mixed(number, option) + crowded(number, option);
+    }
+
+    [[nodiscard]] double strain(std::size_t number) const {
+        return taken_[number] ? strain(number, *taken_[number]) : 0;
+    }
+
+  private:
+    const Options& options_;
+    const Forms& forms_;
+    const std::vector<double>& prices_;
+    double size_;
+    Taken taken_;
+    /// The options of each callout with their prices, the cheapest first.
+    std::vector<std::vector<std::pair<double, std::size_t>>> orders_;
 
     /// What it costs that an option would stand among words that lead the other way, so that those
     /// of two figures make one ragged column instead of two runs.
@@ -225,18 +247,27 @@ class Choice {
         return sum;
     }
 
-    [[nodiscard]] double mixed(std::size_t number) const {
-        return taken_[number] ? mixed(number, *taken_[number]) : 0;
+    /// What it costs that lines run side by side over a figure, where the eye takes them for one.
+    [[nodiscard]] double crowded(std::size_t number, std::size_t option) const {
+        const Form& one = forms_[number][option];
+        const double reach = kSideBySide * size_;
+        double sum = 0;
+        for (std::size_t k = 0; k < taken_.size(); ++k) {
+            if (k == number || !taken_[k]) {
+                continue;
+            }
+            const Form& other = forms_[k][*taken_[k]];
+            const Leg& a = one.legs.back();
+            const Leg& b = other.legs.back();
+            const double shared = std::min(std::max(a.from.x, a.to.x), std::max(b.from.x, b.to.x)) -
+                                  std::max(std::min(a.from.x, a.to.x), std::min(b.from.x, b.to.x));
+            const double apart = std::abs(one.site.y - other.site.y);
+            if (shared > reach && apart < reach) {
+                sum += kCrowded * size_ * (1 - apart / reach);
+            }
+        }
+        return sum;
     }
-
-  private:
-    const Options& options_;
-    const Forms& forms_;
-    const std::vector<double>& prices_;
-    double size_;
-    Taken taken_;
-    /// The options of each callout with their prices, the cheapest first.
-    std::vector<std::vector<std::pair<double, std::size_t>>> orders_;
 
     [[nodiscard]] double price_of(const CalloutOption& option) const {
         return option.cost + (option.region < prices_.size() ? prices_[option.region] : 0);
@@ -254,7 +285,7 @@ class Choice {
     }
 
     [[nodiscard]] double cost(std::size_t number) const {
-        return taken_[number] ? price_of(options_[number][*taken_[number]]) + mixed(number)
+        return taken_[number] ? price_of(options_[number][*taken_[number]]) + strain(number)
                               : kLeftOut;
     }
 
@@ -281,7 +312,7 @@ class Choice {
             if (price >= most) {
                 break;
             }
-            if (price + mixed(number, i) < most && in_the_way(number, i).empty()) {
+            if (price + strain(number, i) < most && in_the_way(number, i).empty()) {
                 return i;
             }
         }
@@ -295,7 +326,7 @@ class Choice {
             if (now - price <= least_gain) {
                 return false;
             }
-            const double gain = now - price - mixed(number, i);
+            const double gain = now - price - strain(number, i);
             if (gain <= least_gain) {
                 continue;
             }
@@ -343,7 +374,7 @@ Shares shares_of(const Choice& choice, std::size_t callouts, std::size_t regions
         }
         ++placed;
         ++shares.counts[taken->region];
-        shares.faults += taken->cost + choice.mixed(i) / 2;
+        shares.faults += taken->cost + choice.strain(i) / 2;
     }
     double dues = 0;
     for (std::size_t i = 0; i < regions; ++i) {
