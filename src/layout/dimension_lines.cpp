@@ -10,8 +10,8 @@ namespace {
 
 /// Lighter than any seam that it crosses.
 constexpr double kWitnessLine = 0.13;
-/// From the middle of a line to the edge of the strip under it.
-constexpr double kCasing = 0.3;
+/// From the middle of a line to the edge of the strip under it; broader, it would be a belt.
+constexpr double kCasing = 0.19;
 /// A point that is measured, and the paper round it.
 constexpr double kPoint = 0.34;
 constexpr double kPointCasing = 0.6;
