@@ -60,9 +60,10 @@ TEST(WritePng, PaintsColoursAsGiven) {
     // Half of the blue over the red, and over the paper.
     expect(20, 20, mix(red, blue, 0.5));
     expect(30, 28, mix(paper, blue, 0.5));
-    // Within both copies of the wash.
+    // Within the larger copy of the wash, and just beside it.
     const Colour ink = {0x22, 0x1c, 0x18};
-    expect(8 + 100 * 0.11, 7 + 50 * 0.11, mix(mix(red, ink, 0.1), ink, 0.1));
+    expect(8 + 88 * 0.11, 7 + 60 * 0.11, mix(red, ink, 0.1));
+    expect(8 + 80 * 0.11, 7 + 60 * 0.11, red);
     // The ring and its hole.
     expect(8 + 330 * 0.11, 7 + 90 * 0.11 - 6, blue);
     expect(8 + 330 * 0.11, 7 + 90 * 0.11, paper);
