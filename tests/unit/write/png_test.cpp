@@ -62,8 +62,8 @@ TEST(WritePng, PaintsColoursAsGiven) {
     expect(30, 28, mix(paper, blue, 0.5));
     // Within the larger copy of the wash, and just beside it.
     const Colour ink = {0x22, 0x1c, 0x18};
-    expect(8 + 88 * 0.11, 7 + 60 * 0.11, mix(red, ink, 0.1));
-    expect(8 + 80 * 0.11, 7 + 60 * 0.11, red);
+    expect(8 + 88 * 0.11, 7 + 50 * 0.11, mix(red, ink, 0.1));
+    expect(8 + 80 * 0.11, 7 + 50 * 0.11, red);
     // The ring and its hole.
     expect(8 + 330 * 0.11, 7 + 90 * 0.11 - 6, blue);
     expect(8 + 330 * 0.11, 7 + 90 * 0.11, paper);
