@@ -44,8 +44,8 @@ Volume volume_of(Easel& easel, const Zone& zone) {
     for (Path& patch : glow(zone, glow_steps)) {
         made.glow.push_back(easel.drawing().add(std::move(patch)));
     }
-    const double pitch = easel.printed(2.85);
-    made.rings = hatch(zone, {zone.falls ? 1.35 * pitch : pitch, easel.weight(1.2), 0, 0.5});
+    const double pitch = easel.printed(2.3);
+    made.rings = hatch(zone, {zone.falls ? 1.35 * pitch : pitch, easel.weight(0.95), 0, 0.5});
     made.chalked = hatch(zone, {pitch, easel.weight(0.9), 0, 0.34, true});
     if (!zone.falls) {
         made.crossed = hatch(zone, {1.6 * pitch, easel.weight(0.75), -0.55, 0.08});
