@@ -18,6 +18,8 @@ struct Marks {
     double spacing = 10;
     /// Cloth left free below the lowest.
     double height = 10;
+    /// Where chevrons have their point, from the inner seam (0) to the outer (1).
+    double apex = 0.5;
 };
 
 /// What a group of properties says of one matter; nothing where the table has no such row.
@@ -44,38 +46,41 @@ double millimetres(const Uniform& uniform,
 }
 
 /// How much higher the mark stands at `u` (0 inner end, 1 outer end) of a band `wide` mm across.
-double rise(const std::string& shape, double u, double wide) {
-    if (shape == "slanted") {
+/// Seen from before or behind, a chevron's one limb runs on round the arm.
+double rise(const Marks& marks, double u, double wide) {
+    if (marks.shape == "slanted") {
         return (u - 0.5) * wide * 0.55;
     }
-    const double from_middle = std::abs(u - 0.5) * 2;
-    if (shape == "chevrons-up") {
-        return (1 - from_middle) * wide * 0.38;
+    const double from_point = std::abs(u - marks.apex) / marks.apex;
+    if (marks.shape == "chevrons-up") {
+        return (1 - from_point) * wide * 0.38;
     }
-    if (shape == "chevrons-down") {
-        return from_middle * wide * 0.38;
+    if (marks.shape == "chevrons-down") {
+        return from_point * wide * 0.38;
     }
     return 0;
 }
 
 /// A mark as wide as it is ordered, measured square to itself, takes so much more of the sleeve's
 /// length where it slants.
-double stretch(const std::string& shape) {
-    return std::hypot(1, (rise(shape, 1, 1) - rise(shape, 0.5, 1)) / 0.5);
+double stretch(const Marks& marks) {
+    return std::hypot(1, (rise(marks, marks.apex, 1) - rise(marks, 0, 1)) / marks.apex);
 }
 
 /// The line `height` mm above the lower edge, bent as the marks are.
 std::vector<Point> level(const Detail& band, const Marks& marks, double height) {
-    constexpr int steps = 12;
+    constexpr int steps = 6;
+    // A little beyond both seams, so that the sleeve's outline cuts the ends.
+    constexpr double beyond = 0.03;
     std::vector<Point> line;
     const double wide = band.lower.length();
-    for (int i = 0; i <= steps; ++i) {
-        // A little beyond both seams, so that the sleeve's outline cuts the ends.
-        const double u = -0.03 + 1.06 * i / steps;
+    for (int i = -steps; i <= steps; ++i) {
+        const double limb = i < 0 ? marks.apex + beyond : 1 + beyond - marks.apex;
+        const double u = marks.apex + limb * i / steps;
         const Point low = band.lower.at(wide * u).at;
         const Point high = band.upper.at(band.upper.length() * u).at;
         const double full = std::max(1.0, length(high - low));
-        line.push_back(low + (high - low) * ((height + rise(marks.shape, u, wide)) / full));
+        line.push_back(low + (high - low) * ((height + rise(marks, u, wide)) / full));
     }
     return line;
 }
@@ -84,6 +89,7 @@ std::vector<Point> level(const Detail& band, const Marks& marks, double height) 
 
 std::vector<MarkBand> marks_on(const Uniform& uniform, const Detail& detail) {
     Marks marks;
+    marks.apex = detail.apex;
     marks.shape = word(uniform, detail.group, "shape", "bars");
     marks.number = uniform.count(property_id(detail.group + ".number"));
     marks.width = millimetres(uniform, detail.group, "width", 12);
@@ -99,9 +105,9 @@ std::vector<MarkBand> marks_on(const Uniform& uniform, const Detail& detail) {
     }
     // A slanted mark falls below its middle; it starts so much higher.
     const double start = marks.height - std::min({0.0,
-                                                  rise(marks.shape, 0, detail.lower.length()),
-                                                  rise(marks.shape, 1, detail.lower.length())});
-    const double along = stretch(marks.shape);
+                                                  rise(marks, 0, detail.lower.length()),
+                                                  rise(marks, 1, detail.lower.length())});
+    const double along = stretch(marks);
     for (int i = 0; i < marks.number; ++i) {
         const double from = start + i * (marks.width + marks.spacing) * along;
         bands.push_back({level(detail, marks, from),

@@ -105,11 +105,16 @@ void PartReader::read_part(const pugi::xml_node& group, const Affine& to_page, L
     part.on = words.names("on");
     part.clip = words.names("clip");
     words.numbers("true", part.truth, 1, 500);
+    double apex = 0.5;
+    words.number("apex", apex, 0.5, 1);
     const auto silhouette = words.choice("silhouette", {"no", "yes"});
     part.silhouette = part.clip.empty() && silhouette.value_or(1) == 1;
     words.report_unread();
     sheet_.each_shape(
         group, to_page, [&](const pugi::xml_node& e, const Affine& m) { read_piece(part, e, m); });
+    for (Detail& detail : part.details) {
+        detail.apex = apex;
+    }
     if (part.shape.empty()) {
         sheet_.to().error("template.missing",
                           words.here(),

@@ -83,6 +83,8 @@ struct Detail {
     Curve upper;
     /// For `marks`: the group of properties that says what they are.
     std::string group = "marks";
+    /// For `marks`: where chevrons have their point, from the inner seam (0) to the outer (1).
+    double apex = 0.5;
     /// For `ornament`: which.
     std::optional<PropertyId> device;
     LineWeight line = LineWeight::fine;

@@ -200,6 +200,30 @@ TEST(Painting, ChevronsPointTheWayTheyAreNamed) {
     EXPECT_FALSE(apex_above_ends("chevrons-down"));
 }
 
+TEST(Painting, AChevronHasItsPointWhereTheSleeveSays) {
+    Uniform uniform = trial_uniform();
+    set(uniform, "marks.number", 1);
+    set(uniform, "marks.cloth", Material{"white", {0xf0, 0xf1, 0xf2}, false, ""});
+    set(uniform, "marks.sleeves", std::string("both"));
+    set(uniform, "marks.shape", std::string("chevrons-up"));
+    const auto point_of = [&](const std::string& attributes) {
+        const Figure figure =
+            draw(uniform,
+                 part("data-cloth=\"coat.cloth\"" + attributes,
+                      "<path class=\"marks\" data-between=\"low high\" data-sleeve=\"left\"/>"));
+        for (const Path& path : figure.drawing.paths) {
+            if (path.points.size() == 26) {
+                return std::ranges::min_element(path.points, {}, &Point::y)->x;
+            }
+        }
+        ADD_FAILURE() << "no chevron drawn";
+        return 0.0;
+    };
+    // The band runs from 40 mm left of the middle to 40 mm right of it.
+    EXPECT_NEAR(point_of(""), 0, 0.1);
+    EXPECT_NEAR(point_of(" data-apex=\"0.75\""), 20, 0.1);
+}
+
 TEST(Painting, PrintedLineWeightIsTheSameAtEveryScale) {
     const Uniform uniform = trial_uniform();
     const auto drawn = [&](const std::string& line, double scale) {
