@@ -200,10 +200,12 @@ Letters letters_of(const std::vector<Shown>& all,
         }
     }
     Letters letters(rows);
-    char next = 'a';
-    for (std::size_t row = 0; row < rows && next <= 'z'; ++row) {
+    // Without l, which in this type is a figure one.
+    constexpr std::string_view alphabet = "abcdefghijkmnopqrstuvwxyz";
+    std::size_t next = 0;
+    for (std::size_t row = 0; row < rows && next < alphabet.size(); ++row) {
         if (used[row]) {
-            letters[row] = std::string(1, next++);
+            letters[row] = alphabet[next++];
         }
     }
     return letters;
