@@ -202,8 +202,7 @@ Letters letters_of(const std::vector<Shown>& all,
     Letters letters(rows);
     // Without l, which in this type is a figure one.
     constexpr std::string_view alphabet = "abcdefghijkmnopqrstuvwxyz";
-    std::size_t next = 0;
-    for (std::size_t row = 0; row < rows && next < alphabet.size(); ++row) {
+    for (std::size_t row = 0, next = 0; row < rows && next < alphabet.size(); ++row) {
         if (used[row]) {
             letters[row] = alphabet[next++];
         }
