@@ -52,7 +52,7 @@ Colour shade_of(OkLab c, Surface surface) {
         // White cloth is shaded with a cool violet grey, never with black; coloured light cloth
         // keeps its hue.
         const double own = std::clamp((chroma - 0.03) / 0.03, 0.0, 1.0);
-        const OkLab cool = to_oklab({0x3a, 0x35, 0x50});
+        const OkLab cool = to_oklab({0x3c, 0x38, 0x48});
         // Yellow darkened in its own hue is olive; a painter shades it with umber. Buff, which has
         // red in it, needs little.
         const double yellow = std::clamp((c.b - 0.035) / 0.065, 0.0, 1.0);
@@ -61,7 +61,7 @@ Colour shade_of(OkLab c, Surface surface) {
                            cool.a + (c.a * 0.75 + umber - cool.a) * own,
                            cool.b + (c.b * 0.75 - cool.b) * own});
     }
-    return from_oklab({c.l * 0.24, c.a * 0.8, c.b * 0.8});
+    return from_oklab({c.l * 0.24, c.a * 0.68, c.b * 0.68});
 }
 
 }  // namespace
