@@ -19,6 +19,10 @@ constexpr double kDotToLine = 0.42;
 /// What a callout costs that is left out: more than the worst place.
 constexpr double kLeftOut = 400;
 
+/// How many others may be led elsewhere to place one, and what that must gain.
+constexpr std::size_t kMostMoved = 2;
+constexpr double kLeastGain = 1e-6;
+
 /// Of the square of what a region has too many or too few, in ems.
 constexpr double kUneven = 0.55;
 
@@ -289,12 +293,12 @@ class Choice {
                               : kLeftOut;
     }
 
-    /// The callouts that an option of another would meet, at most two of them.
+    /// The callouts that an option of another would meet, at most one more than may be moved.
     [[nodiscard]] std::vector<std::size_t> in_the_way(std::size_t number,
                                                       std::size_t option) const {
         const Form& form = forms_[number][option];
         std::vector<std::size_t> found;
-        for (std::size_t k = 0; k < taken_.size() && found.size() < 2; ++k) {
+        for (std::size_t k = 0; k < taken_.size() && found.size() <= kMostMoved; ++k) {
             if (k == number || !taken_[k]) {
                 continue;
             }
@@ -319,33 +323,50 @@ class Choice {
         return std::nullopt;
     }
 
+    /// Takes an option and leads the callouts in its way elsewhere, if that costs less than `gain`.
+    bool make_way(std::size_t number,
+                  std::size_t option,
+                  const std::vector<std::size_t>& others,
+                  double gain) {
+        std::vector<std::pair<std::size_t, std::optional<std::size_t>>> before{
+            {number, taken_[number]}};
+        std::vector<double> costs;
+        for (const std::size_t other : others) {
+            before.emplace_back(other, taken_[other]);
+            costs.push_back(cost(other));
+        }
+        taken_[number] = option;
+        for (const std::size_t other : others) {
+            taken_[other].reset();
+        }
+        for (std::size_t k = 0; k < others.size(); ++k) {
+            const auto moved = free_option(others[k], costs[k] + gain - kLeastGain);
+            if (!moved) {
+                for (const auto& [callout, taken] : before) {
+                    taken_[callout] = taken;
+                }
+                return false;
+            }
+            taken_[others[k]] = moved;
+            gain -= cost(others[k]) - costs[k];
+        }
+        return true;
+    }
+
     bool improve(std::size_t number) {
-        constexpr double least_gain = 1e-6;
         const double now = cost(number);
         for (const auto& [price, i] : orders_[number]) {
-            if (now - price <= least_gain) {
+            if (now - price <= kLeastGain) {
                 return false;
             }
             const double gain = now - price - strain(number, i);
-            if (gain <= least_gain) {
+            if (gain <= kLeastGain) {
                 continue;
             }
             const auto others = in_the_way(number, i);
-            if (others.size() > 1) {
-                continue;
-            }
-            const auto before = taken_[number];
-            taken_[number] = i;
-            if (others.empty()) {
+            if (others.size() <= kMostMoved && make_way(number, i, others, gain)) {
                 return true;
             }
-            const std::size_t other = others.front();
-            const auto moved = free_option(other, cost(other) + gain - least_gain);
-            if (moved) {
-                taken_[other] = moved;
-                return true;
-            }
-            taken_[number] = before;
         }
         return false;
     }
