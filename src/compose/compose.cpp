@@ -129,17 +129,18 @@ class Painting {
         Group group;
         group.name = "outline";
         for (const Part* part : worn_) {
-            if (part->silhouette) {
-                const bool flat = easel_.line_drawing();
-                const Colour ink = flat ? kPenInk : outline_ink(*part);
-                // Round white cloth a line as heavy as round the rest would stand like a band.
-                const double heavy = flat ? 1 : is_white(*part) ? 0.72 : 0.9;
-                const Point away = kToLight * -easel_.weight(flat ? 0.4 : 1.1 * heavy);
-                const double width = easel_.weight(flat ? 3.0 : 0.5 * heavy);
-                const auto filled = flat ? std::nullopt : std::optional(Fill{ink, 1, false});
-                group.children.emplace_back(
-                    Shape{shapes_[part->name], away, filled, Stroke{ink, width, 1, {}}});
+            if (!part->silhouette) {
+                continue;
             }
+            const bool flat = easel_.line_drawing();
+            const Colour ink = flat ? kPenInk : outline_ink(*part);
+            // Round white cloth a line as heavy as round the rest would stand like a band.
+            const double heavy = flat ? 1 : is_white(*part) ? 0.72 : 0.9;
+            const Point away = kToLight * -easel_.weight(flat ? 0.4 : 1.1 * heavy);
+            const double width = easel_.weight(flat ? 3.0 : 0.5 * heavy);
+            const auto filled = flat ? std::nullopt : std::optional(Fill{ink, 1, false});
+            group.children.emplace_back(
+                Shape{shapes_[part->name], away, filled, Stroke{ink, width, 1, {}}});
         }
         return group;
     }
