@@ -41,6 +41,13 @@ struct Leg {
     Point to;
 };
 
+/// How far two pieces run over the same stretch, from left to right; negative where they do not.
+double shared_width(const Leg& a, const Leg& b) {
+    const auto [a_left, a_right] = std::minmax({a.from.x, a.to.x});
+    const auto [b_left, b_right] = std::minmax({b.from.x, b.to.x});
+    return std::min(a_right, b_right) - std::max(a_left, b_left);
+}
+
 double to_stroke(Point from, const Leg& stroke) {
     return distance_from_line(from, stroke.from, stroke.to);
 }
@@ -199,8 +206,8 @@ class Choice {
                 const double more = static_cast<double>(counts[then.region]) -
                                     static_cast<double>(counts[now.region]) + 1;
                 const double loss = now.region == then.region ? 0 : 2 * kUneven * size_ * more;
-                if (gain > std::max(loss, 0.0) + 1e-6 &&
-                    gain + strain(i, *taken_[i]) - strain(i, k) > std::max(loss, 0.0) + 1e-6 &&
+                const double least = std::max(loss, 0.0) + kLeastGain;
+                if (gain > least && gain + strain(i, *taken_[i]) - strain(i, k) > least &&
                     in_the_way(i, k).empty()) {
                     --counts[now.region];
                     ++counts[then.region];
@@ -228,49 +235,46 @@ class Choice {
     /// The options of each callout with their prices, the cheapest first.
     std::vector<std::vector<std::pair<double, std::size_t>>> orders_;
 
+    /// What `cost` says of every other callout in the place it has taken, added up.
+    template <typename Cost>
+    [[nodiscard]] double of_others(std::size_t number, Cost cost) const {
+        double sum = 0;
+        for (std::size_t k = 0; k < taken_.size(); ++k) {
+            if (k != number && taken_[k]) {
+                sum += cost(k, *taken_[k]);
+            }
+        }
+        return sum;
+    }
+
     /// What it costs that an option would stand among words that lead the other way, so that those
     /// of two figures make one ragged column instead of two runs.
     [[nodiscard]] double mixed(std::size_t number, std::size_t option) const {
         const CalloutOption& one = options_[number][option];
-        double sum = 0;
         if (one.region == 0 || one.region + 1 >= prices_.size()) {
-            return sum;
+            return 0;
         }
         const double reach = kNeighbours * size_;
-        for (std::size_t k = 0; k < taken_.size(); ++k) {
-            if (k == number || !taken_[k]) {
-                continue;
-            }
-            const CalloutOption& other = options_[k][*taken_[k]];
+        return of_others(number, [&](std::size_t k, std::size_t taken) {
+            const CalloutOption& other = options_[k][taken];
             const double apart = std::abs(one.placed.start.y - other.placed.start.y);
-            if (other.region == one.region && other.placed.on_left != one.placed.on_left &&
-                apart < reach) {
-                sum += kMixed * size_ * (1 - apart / reach);
-            }
-        }
-        return sum;
+            const bool mixes = other.region == one.region &&
+                               other.placed.on_left != one.placed.on_left && apart < reach;
+            return mixes ? kMixed * size_ * (1 - apart / reach) : 0.0;
+        });
     }
 
     /// What it costs that lines run side by side over a figure, where the eye takes them for one.
     [[nodiscard]] double crowded(std::size_t number, std::size_t option) const {
         const Form& one = forms_[number][option];
         const double reach = kSideBySide * size_;
-        double sum = 0;
-        for (std::size_t k = 0; k < taken_.size(); ++k) {
-            if (k == number || !taken_[k]) {
-                continue;
-            }
-            const Form& other = forms_[k][*taken_[k]];
-            const Leg& a = one.legs.back();
-            const Leg& b = other.legs.back();
-            const double shared = std::min(std::max(a.from.x, a.to.x), std::max(b.from.x, b.to.x)) -
-                                  std::max(std::min(a.from.x, a.to.x), std::min(b.from.x, b.to.x));
+        return of_others(number, [&](std::size_t k, std::size_t taken) {
+            const Form& other = forms_[k][taken];
             const double apart = std::abs(one.site.y - other.site.y);
-            if (shared > reach && apart < reach) {
-                sum += kCrowded * size_ * (1 - apart / reach);
-            }
-        }
-        return sum;
+            const bool crowds =
+                apart < reach && shared_width(one.legs.back(), other.legs.back()) > reach;
+            return crowds ? kCrowded * size_ * (1 - apart / reach) : 0.0;
+        });
     }
 
     [[nodiscard]] double price_of(const CalloutOption& option) const {

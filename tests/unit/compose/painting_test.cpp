@@ -164,62 +164,47 @@ TEST(Painting, RankBarsStandAboveTheLowerEdge) {
     EXPECT_NEAR(bars("left")[0].bottom, 280, 1e-6);
 }
 
-TEST(Painting, ChevronsPointTheWayTheyAreNamed) {
+/// One chevron on a sleeve with these attributes, on a band from 40 mm left of its middle to 40 mm
+/// right of it.
+Path chevron(const char* shape, const std::string& attributes = "") {
     Uniform uniform = trial_uniform();
-    const Colour tape{0xf0, 0xf1, 0xf2};
     set(uniform, "marks.number", 1);
-    set(uniform, "marks.cloth", Material{"white", tape, false, ""});
+    set(uniform, "marks.cloth", Material{"white", {0xf0, 0xf1, 0xf2}, false, ""});
     set(uniform, "marks.sleeves", std::string("both"));
-    const auto apex_above_ends = [&](const char* shape) {
-        set(uniform, "marks.shape", std::string(shape));
-        const Figure figure =
-            draw(uniform,
-                 part("data-cloth=\"coat.cloth\"",
-                      "<path class=\"marks\" data-between=\"low high\" data-sleeve=\"left\"/>"));
-        for (const Path& path : figure.drawing.paths) {
-            // The chevron is the one polygon of 26 corners.
-            if (path.points.size() == 26) {
-                const auto level_at = [&](double x) {
-                    double best = 1e9;
-                    double y = 0;
-                    for (const Point p : path.points) {
-                        if (std::abs(p.x - x) < best) {
-                            best = std::abs(p.x - x);
-                            y = p.y;
-                        }
-                    }
-                    return y;
-                };
-                return level_at(0) < level_at(42);
-            }
+    set(uniform, "marks.shape", std::string(shape));
+    const Figure figure =
+        draw(uniform,
+             part("data-cloth=\"coat.cloth\"" + attributes,
+                  "<path class=\"marks\" data-between=\"low high\" data-sleeve=\"left\"/>"));
+    for (const Path& path : figure.drawing.paths) {
+        // The chevron is the one polygon of 26 corners.
+        if (path.points.size() == 26) {
+            return path;
         }
-        ADD_FAILURE() << "no chevron drawn";
-        return false;
+    }
+    ADD_FAILURE() << "no chevron drawn";
+    return rectangle({0, 0, 1, 1});
+}
+
+TEST(Painting, ChevronsPointTheWayTheyAreNamed) {
+    const auto apex_above_ends = [](const char* shape) {
+        const Path drawn = chevron(shape);
+        const auto level_at = [&drawn](double x) {
+            return std::ranges::min_element(
+                       drawn.points, {}, [x](Point p) { return std::abs(p.x - x); })
+                ->y;
+        };
+        return level_at(0) < level_at(42);
     };
     EXPECT_TRUE(apex_above_ends("chevrons-up"));
     EXPECT_FALSE(apex_above_ends("chevrons-down"));
 }
 
 TEST(Painting, AChevronHasItsPointWhereTheSleeveSays) {
-    Uniform uniform = trial_uniform();
-    set(uniform, "marks.number", 1);
-    set(uniform, "marks.cloth", Material{"white", {0xf0, 0xf1, 0xf2}, false, ""});
-    set(uniform, "marks.sleeves", std::string("both"));
-    set(uniform, "marks.shape", std::string("chevrons-up"));
-    const auto point_of = [&](const std::string& attributes) {
-        const Figure figure =
-            draw(uniform,
-                 part("data-cloth=\"coat.cloth\"" + attributes,
-                      "<path class=\"marks\" data-between=\"low high\" data-sleeve=\"left\"/>"));
-        for (const Path& path : figure.drawing.paths) {
-            if (path.points.size() == 26) {
-                return std::ranges::min_element(path.points, {}, &Point::y)->x;
-            }
-        }
-        ADD_FAILURE() << "no chevron drawn";
-        return 0.0;
+    const auto point_of = [](const std::string& attributes) {
+        const Path drawn = chevron("chevrons-up", attributes);
+        return std::ranges::min_element(drawn.points, {}, &Point::y)->x;
     };
-    // The band runs from 40 mm left of the middle to 40 mm right of it.
     EXPECT_NEAR(point_of(""), 0, 0.1);
     EXPECT_NEAR(point_of(" data-apex=\"0.75\""), 20, 0.1);
 }
