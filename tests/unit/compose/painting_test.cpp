@@ -2,6 +2,10 @@
 // What is painted for a uniform: parts that are worn, trimmings where they belong.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
+#include <string>
+
 #include "sample.h"
 
 namespace platewright {
